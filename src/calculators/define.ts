@@ -1,0 +1,280 @@
+import type { Kind } from '../units/kinds.ts';
+
+/** The two sets a reader lays side by side: what came out, and what goes in. */
+export type SetId = 'baseline' | 'candidate';
+
+/**
+ * A quantity of the dictionary: entered once, carried to every calculator that picks it.
+ * Ranges are in `rangeUnit`; `demo` is text as a reader would type it.
+ */
+export interface NumberEntry {
+  readonly type: 'number';
+  /** The dictionary key; the same word in storage, link, file and code. */
+  readonly name: string;
+  readonly label: string;
+  /** Plain-text symbol; `_` starts a subscript that runs to the end: `m_piston`. */
+  readonly symbol: string;
+  readonly kind: Kind;
+  /** Default unit ids in each system. */
+  readonly metric: string;
+  readonly inch: string;
+  readonly rangeUnit: string;
+  /** Outside: ask "did you mean"; nearly always a slip of unit. Still computed if it has a meaning. */
+  readonly hard: readonly [number, number];
+  /** Outside: flagged as unusual, still computed. */
+  readonly usual: readonly [number, number];
+  readonly demo: Readonly<Record<SetId, string>>;
+  /** The ordinary shop uncertainty (about 2 s), in `rangeUnit`; absent where the value is exact. */
+  readonly usualPlusMinus?: number;
+  /** One value serves both sets (a scrubbed angle, a common speed). Stored with the baseline. */
+  readonly common?: true;
+  readonly optional?: true;
+}
+
+/** Several readings of one quantity in one field, separated by semicolons. */
+export interface ListEntry {
+  readonly type: 'list';
+  readonly name: string;
+  readonly label: string;
+  readonly symbol: string;
+  readonly kind: Kind;
+  readonly metric: string;
+  readonly inch: string;
+  readonly rangeUnit: string;
+  readonly hard: readonly [number, number];
+  readonly usual: readonly [number, number];
+  readonly demo: Readonly<Record<SetId, string>>;
+  readonly most: number;
+  readonly optional?: true;
+}
+
+/** One of a few named options. */
+export interface ChoiceEntry<O extends string = string> {
+  readonly type: 'choice';
+  readonly name: string;
+  readonly label: string;
+  readonly symbol: string;
+  readonly options: Readonly<Record<O, string>>;
+  readonly demo: Readonly<Record<SetId, O>>;
+  readonly common?: true;
+  readonly optional?: true;
+}
+
+export type Entry = NumberEntry | ListEntry | ChoiceEntry;
+export type Value = number | readonly number[] | string | undefined;
+
+/** Marks a quantity that a calculator can do without. */
+export function optional<E extends Entry>(entry: E): E & { readonly optional: true } {
+  return { ...entry, optional: true };
+}
+
+type InputValue<E> = E extends { readonly type: 'number' }
+  ? number
+  : E extends { readonly type: 'list' }
+    ? readonly number[]
+    : E extends ChoiceEntry<infer O>
+      ? O
+      : never;
+
+type Flatten<T> = { readonly [K in keyof T]: T[K] };
+
+/** What `compute` receives: SI numbers, lists and choices; optional ones may be absent. */
+export type Input<I extends Record<string, Entry>> = Flatten<
+  {
+    [K in keyof I as I[K] extends { readonly optional: true } ? never : K]: InputValue<I[K]>;
+  } & {
+    [K in keyof I as I[K] extends { readonly optional: true } ? K : never]?:
+      InputValue<I[K]> | undefined;
+  }
+>;
+
+/** A number, shown in the results table. */
+export interface NumberOutput {
+  readonly type: 'number';
+  readonly label: string;
+  readonly symbol: string;
+  readonly kind: Kind;
+  /** Unit ids where the kind's defaults do not serve (an unbalance in g·mm, a speed in ft/min). */
+  readonly metric?: string;
+  readonly inch?: string;
+  /** Begins a sentence of the plain-words paragraph: "The bobweight". Outputs without one stay silent. */
+  readonly phrase?: string;
+  /** The main result of the calculator: set large, shown first. */
+  readonly main?: true;
+  /** A dictionary quantity that this result can be carried into. */
+  readonly carries?: string;
+  /** Shown beside the value as multiples of standard gravity. */
+  readonly alsoGravity?: true;
+  /** Folded under "more results". */
+  readonly detail?: true;
+}
+
+/** A number that may not exist for these inputs; then its reason stands in its place. */
+export interface MaybeOutput extends Omit<NumberOutput, 'type'> {
+  readonly type: 'maybe';
+}
+
+/** A curve, for figures and CSV. Never shown as a number. */
+export interface SeriesOutput {
+  readonly type: 'series';
+  readonly label: string;
+  readonly x: { readonly label: string; readonly symbol: string; readonly kind: Kind };
+  readonly y: { readonly label: string; readonly symbol: string; readonly kind: Kind };
+}
+
+export type OutputEntry = NumberOutput | MaybeOutput | SeriesOutput;
+export interface Series {
+  readonly x: ArrayLike<number>;
+  readonly y: ArrayLike<number>;
+}
+export interface Absent {
+  readonly absent: string;
+}
+export type Result = number | Absent | Series;
+
+export type Output<O extends Record<string, OutputEntry>> = {
+  readonly [K in keyof O]: O[K] extends { readonly type: 'number' }
+    ? number
+    : O[K] extends { readonly type: 'maybe' }
+      ? number | Absent
+      : Series;
+};
+
+/** Refuses keys that were computed but not declared: TypeScript does not do so on a callback's result. */
+type Exact<R, O> = R & { readonly [K in Exclude<keyof R, keyof O>]: never };
+
+/**
+ * One line of the working. `formula` is an expression over input names, output names and the `of` of
+ * earlier steps, in SI. At build it becomes the line of symbols and the line of numbers; a test evaluates
+ * it against `compute`, so that the printed formula cannot drift from the code. A step that is no
+ * expression (a search, an integral) gives `tex` instead and shows no numbers.
+ */
+export interface Step {
+  /** An output's name, or a name of its own for a value on the way (then `symbol` and `kind` are given). */
+  readonly of: string;
+  readonly symbol?: string;
+  readonly kind?: Kind;
+  readonly formula?: string;
+  readonly tex?: string;
+  /** The formula in words. */
+  readonly say: string;
+  /** Display units by kind for this line; they must be coherent with each other. SI base units otherwise. */
+  readonly units?: Partial<Readonly<Record<Kind, string>>>;
+  /** Id of content/sources.yaml where the formula stands. */
+  readonly source?: string;
+}
+
+/** A statement about the model's range that the page repeats beside the result when it does not hold. */
+export interface Limit<In, Out> {
+  readonly id: string;
+  holds(input: In, output: Out): boolean;
+  readonly say: string;
+}
+
+/**
+ * One strip of validity: where on the axis of `of` the model is tested by published cases, where it is
+ * possible but untested, and where it cannot be. `tested` must equal what the checks cover (a test says so).
+ */
+export interface Validity<In, Out> {
+  readonly id: string;
+  readonly label: string;
+  readonly symbol: string;
+  readonly kind: Kind;
+  of(input: In, output: Out): number;
+  readonly possible: readonly [number, number];
+  readonly tested: readonly [number, number];
+}
+
+export interface Both<In, Out> {
+  readonly baseline: { readonly input: In; readonly output: Out };
+  readonly candidate: { readonly input: In; readonly output: Out };
+}
+
+export interface Calculator<
+  I extends Record<string, Entry>,
+  O extends Record<string, OutputEntry>,
+  C extends Record<string, NumberOutput | MaybeOutput>,
+> {
+  readonly id: string;
+  readonly title: string;
+  /** One sentence: what it answers. */
+  readonly purpose: string;
+  readonly inputs: I;
+  readonly outputs: O;
+  compute(input: Input<I>): Output<O>;
+  /** Results that need both sets (the speed at which the candidate reaches the baseline's load). */
+  readonly comparisons?: C;
+  compare?(both: Both<Input<I>, Output<O>>): {
+    readonly [K in keyof C]: number | Absent;
+  };
+  readonly steps: readonly Step[];
+  readonly limits: readonly Limit<Input<I>, Output<O>>[];
+  readonly validity: readonly Validity<Input<I>, Output<O>>[];
+  /** What the model assumes and what it leaves out, each with what that costs. */
+  readonly assumptions: readonly string[];
+  /** Ids of content/cautions.yaml. */
+  readonly cautions: readonly string[];
+  /** Ids of content/sources.yaml. */
+  readonly sources: readonly string[];
+  /** The sweep the page opens with: an input and an output. */
+  readonly sweep: { readonly input: keyof I & string; readonly output: keyof O & string };
+  /** The solve-for the page opens with: an input to find and an output to reach. */
+  readonly solve: { readonly input: keyof I & string; readonly output: keyof O & string };
+  /** What an exercise asks for, drawn with random usual inputs; marked within `tolerance` (relative). */
+  readonly exercise: { readonly ask: keyof O & string; readonly tolerance: number };
+}
+
+/** Gives a declaration its types; checks at compile time that `compute` returns what is declared. */
+export function defineCalculator<
+  const I extends Record<string, Entry>,
+  const O extends Record<string, OutputEntry>,
+  R extends NoInfer<Output<O>>,
+  const C extends Record<string, NumberOutput | MaybeOutput> = Record<never, never>,
+>(
+  declaration: Omit<Calculator<I, O, C>, 'compute'> & {
+    readonly compute: (input: NoInfer<Input<I>>) => Exact<R, O>;
+  },
+): Calculator<I, O, C> {
+  return declaration;
+}
+
+/** A calculator seen by code that serves all of them. Methods, so that each narrower one fits. */
+export interface AnyCalculator {
+  readonly id: string;
+  readonly title: string;
+  readonly purpose: string;
+  readonly inputs: Readonly<Record<string, Entry>>;
+  readonly outputs: Readonly<Record<string, OutputEntry>>;
+  compute(input: Readonly<Record<string, Value>>): Readonly<Record<string, Result>>;
+  readonly comparisons?: Readonly<Record<string, NumberOutput | MaybeOutput>>;
+  compare?(both: {
+    readonly [S in SetId]: {
+      readonly input: Readonly<Record<string, Value>>;
+      readonly output: Readonly<Record<string, Result>>;
+    };
+  }): Readonly<Record<string, number | Absent>>;
+  readonly steps: readonly Step[];
+  readonly limits: readonly {
+    readonly id: string;
+    holds(
+      input: Readonly<Record<string, Value>>,
+      output: Readonly<Record<string, Result>>,
+    ): boolean;
+    readonly say: string;
+  }[];
+  readonly validity: readonly {
+    readonly id: string;
+    readonly label: string;
+    readonly symbol: string;
+    readonly kind: Kind;
+    of(input: Readonly<Record<string, Value>>, output: Readonly<Record<string, Result>>): number;
+    readonly possible: readonly [number, number];
+    readonly tested: readonly [number, number];
+  }[];
+  readonly assumptions: readonly string[];
+  readonly cautions: readonly string[];
+  readonly sources: readonly string[];
+  readonly sweep: { readonly input: string; readonly output: string };
+  readonly solve: { readonly input: string; readonly output: string };
+  readonly exercise: { readonly ask: string; readonly tolerance: number };
+}

@@ -1,0 +1,667 @@
+import type { ListEntry, NumberEntry } from './define.ts';
+
+/**
+ * The dictionary of quantities: one name for each, everywhere. Lean on purpose, since it reaches every page;
+ * how each is measured stands in `quantity-notes.ts`, which only the build reads.
+ *
+ * Ranges and shop uncertainties are a practitioner's judgement for road, performance and race petrol
+ * engines from one to twelve cylinders: common practice, no source. Demo values are invented.
+ */
+function quantity<const N extends string>(
+  name: N,
+  rest: Omit<NumberEntry, 'type' | 'name'>,
+): NumberEntry & { readonly name: N } {
+  return { type: 'number', name, ...rest };
+}
+
+// Cylinder and stack
+
+export const bore = quantity('bore', {
+  label: 'Bore',
+  symbol: 'B',
+  kind: 'length',
+  metric: 'mm',
+  inch: 'in',
+  rangeUnit: 'mm',
+  hard: [20, 200],
+  usual: [46, 118],
+  usualPlusMinus: 0.005,
+  demo: { baseline: '90.50 mm', candidate: '90.50 mm' },
+});
+
+export const stroke = quantity('stroke', {
+  label: 'Stroke (twice the throw)',
+  symbol: 'S',
+  kind: 'length',
+  metric: 'mm',
+  inch: 'in',
+  rangeUnit: 'mm',
+  hard: [15, 200],
+  usual: [38, 115],
+  usualPlusMinus: 0.02,
+  demo: { baseline: '73.00 mm', candidate: '73.00 mm' },
+});
+
+export const rodLength = quantity('rodLength', {
+  label: 'Rod length, centre to centre',
+  symbol: 'L',
+  kind: 'length',
+  metric: 'mm',
+  inch: 'in',
+  rangeUnit: 'mm',
+  hard: [40, 400],
+  usual: [80, 185],
+  usualPlusMinus: 0.02,
+  demo: { baseline: '142.00 mm', candidate: '146.00 mm' },
+});
+
+export const pinOffset = quantity('pinOffset', {
+  label: 'Pin offset in the piston',
+  symbol: 'e_p',
+  kind: 'length',
+  metric: 'mm',
+  inch: 'in',
+  rangeUnit: 'mm',
+  hard: [-4, 4],
+  usual: [0, 1.5],
+  usualPlusMinus: 0.05,
+  demo: { baseline: '0.80 mm', candidate: '0 mm' },
+});
+
+export const boreOffset = quantity('boreOffset', {
+  label: 'Bore offset from the crank axis',
+  symbol: 'e_c',
+  kind: 'length',
+  metric: 'mm',
+  inch: 'in',
+  rangeUnit: 'mm',
+  hard: [-25, 30],
+  usual: [0, 14],
+  usualPlusMinus: 0.1,
+  demo: { baseline: '0 mm', candidate: '0 mm' },
+});
+
+export const cylinderSpacing = quantity('cylinderSpacing', {
+  label: 'Cylinder spacing along the crank',
+  symbol: 'a_c',
+  kind: 'length',
+  metric: 'mm',
+  inch: 'in',
+  rangeUnit: 'mm',
+  hard: [30, 200],
+  usual: [70, 115],
+  usualPlusMinus: 0.05,
+  demo: { baseline: '100.0 mm', candidate: '100.0 mm' },
+});
+
+export const bankAngle = quantity('bankAngle', {
+  label: 'Angle between the banks',
+  symbol: 'γ',
+  kind: 'angle',
+  metric: 'deg',
+  inch: 'deg',
+  rangeUnit: 'deg',
+  hard: [0, 180],
+  usual: [0, 180],
+  usualPlusMinus: 0.1,
+  demo: { baseline: '90 deg', candidate: '90 deg' },
+});
+
+// Masses
+
+export const pistonMass = quantity('pistonMass', {
+  label: 'Piston, bare',
+  symbol: 'm_piston',
+  kind: 'mass',
+  metric: 'g',
+  inch: 'g',
+  rangeUnit: 'g',
+  hard: [15, 3000],
+  usual: [90, 650],
+  usualPlusMinus: 0.1,
+  demo: { baseline: '428.0 g', candidate: '318.0 g' },
+});
+
+export const pinMass = quantity('pinMass', {
+  label: 'Wrist pin',
+  symbol: 'm_pin',
+  kind: 'mass',
+  metric: 'g',
+  inch: 'g',
+  rangeUnit: 'g',
+  hard: [4, 1000],
+  usual: [18, 180],
+  usualPlusMinus: 0.1,
+  demo: { baseline: '120.2 g', candidate: '77.0 g' },
+});
+
+export const ringMass = quantity('ringMass', {
+  label: 'Rings of one piston',
+  symbol: 'm_rings',
+  kind: 'mass',
+  metric: 'g',
+  inch: 'g',
+  rangeUnit: 'g',
+  hard: [1, 300],
+  usual: [8, 60],
+  usualPlusMinus: 0.1,
+  demo: { baseline: '38.0 g', candidate: '23.5 g' },
+});
+
+export const lockMass = quantity('lockMass', {
+  label: 'Both locks of one pin',
+  symbol: 'm_locks',
+  kind: 'mass',
+  metric: 'g',
+  inch: 'g',
+  rangeUnit: 'g',
+  hard: [0, 25],
+  usual: [0, 5],
+  usualPlusMinus: 0.05,
+  demo: { baseline: '0 g', candidate: '1.2 g' },
+});
+
+export const rodMass = quantity('rodMass', {
+  label: 'Rod with bolts, without shells',
+  symbol: 'm_rod',
+  kind: 'mass',
+  metric: 'g',
+  inch: 'g',
+  rangeUnit: 'g',
+  hard: [25, 5000],
+  usual: [160, 900],
+  usualPlusMinus: 0.1,
+  demo: { baseline: '592.0 g', candidate: '438.0 g' },
+});
+
+export const bigEndMass = quantity('bigEndMass', {
+  label: 'Big end on the scale',
+  symbol: 'm_be',
+  kind: 'mass',
+  metric: 'g',
+  inch: 'g',
+  rangeUnit: 'g',
+  hard: [15, 4000],
+  usual: [105, 660],
+  usualPlusMinus: 0.5,
+  demo: { baseline: '421.2 g', candidate: '300.1 g' },
+});
+
+export const smallEndMass = quantity('smallEndMass', {
+  label: 'Small end on the scale',
+  symbol: 'm_se',
+  kind: 'mass',
+  metric: 'g',
+  inch: 'g',
+  rangeUnit: 'g',
+  hard: [8, 1500],
+  usual: [50, 250],
+  usualPlusMinus: 0.5,
+  demo: { baseline: '170.6 g', candidate: '138.2 g' },
+});
+
+export const shellMass = quantity('shellMass', {
+  label: 'Both shells of one rod',
+  symbol: 'm_shell',
+  kind: 'mass',
+  metric: 'g',
+  inch: 'g',
+  rangeUnit: 'g',
+  hard: [2, 400],
+  usual: [10, 85],
+  usualPlusMinus: 0.1,
+  demo: { baseline: '41.0 g', candidate: '36.0 g' },
+});
+
+export const capMass = quantity('capMass', {
+  label: 'Cap with its bolts and half shell',
+  symbol: 'm_cap',
+  kind: 'mass',
+  metric: 'g',
+  inch: 'g',
+  rangeUnit: 'g',
+  hard: [10, 1500],
+  usual: [45, 300],
+  usualPlusMinus: 0.2,
+  demo: { baseline: '182 g', candidate: '128 g' },
+});
+
+export const oilMass = quantity('oilMass', {
+  label: 'Oil allowance of one crankpin',
+  symbol: 'm_oil',
+  kind: 'mass',
+  metric: 'g',
+  inch: 'g',
+  rangeUnit: 'g',
+  hard: [0, 40],
+  usual: [1, 8],
+  usualPlusMinus: 2,
+  demo: { baseline: '4.0 g', candidate: '3.0 g' },
+});
+
+export const rodsPerPin = quantity('rodsPerPin', {
+  label: 'Rods on one crankpin',
+  symbol: 'n_rod',
+  kind: 'count',
+  metric: 'count',
+  inch: 'count',
+  rangeUnit: 'count',
+  hard: [1, 9],
+  usual: [1, 2],
+  demo: { baseline: '2', candidate: '2' },
+});
+
+export const reciprocatingFraction = quantity('reciprocatingFraction', {
+  label: 'Share of the reciprocating mass in the bobweight',
+  symbol: 'f',
+  kind: 'ratio',
+  metric: 'ratio',
+  inch: 'ratio',
+  rangeUnit: 'ratio',
+  hard: [0, 1],
+  usual: [0.36, 0.55],
+  demo: { baseline: '0.50', candidate: '0.50' },
+});
+
+export const partnerRotating = quantity('partnerRotating', {
+  label: "Second rod's turning parts, heavier by",
+  symbol: 'Δm_rot',
+  kind: 'mass',
+  metric: 'g',
+  inch: 'g',
+  rangeUnit: 'g',
+  hard: [-500, 500],
+  usual: [-10, 10],
+  usualPlusMinus: 0.5,
+  demo: { baseline: '0 g', candidate: '0 g' },
+});
+
+export const partnerReciprocating = quantity('partnerReciprocating', {
+  label: "Second rod's sliding parts, heavier by",
+  symbol: 'Δm_rec',
+  kind: 'mass',
+  metric: 'g',
+  inch: 'g',
+  rangeUnit: 'g',
+  hard: [-500, 500],
+  usual: [-20, 20],
+  usualPlusMinus: 0.5,
+  demo: { baseline: '0 g', candidate: '0 g' },
+});
+
+export const bobweight = quantity('bobweight', {
+  label: 'Bobweight of one crankpin',
+  symbol: 'm_bob',
+  kind: 'mass',
+  metric: 'g',
+  inch: 'g',
+  rangeUnit: 'g',
+  hard: [30, 15000],
+  usual: [200, 2700],
+  usualPlusMinus: 0.5,
+  demo: { baseline: '1685.2 g', candidate: '1233.1 g' },
+});
+
+export const bobweightError = quantity('bobweightError', {
+  label: 'Error or change of every bobweight',
+  symbol: 'Δm_bob',
+  kind: 'mass',
+  metric: 'g',
+  inch: 'g',
+  rangeUnit: 'g',
+  hard: [-5000, 5000],
+  usual: [0.1, 500],
+  demo: { baseline: '4 g', candidate: '3 g' },
+});
+
+export const rotatingMass = quantity('rotatingMass', {
+  label: 'Turning mass at one crankpin',
+  symbol: 'm_rot',
+  kind: 'mass',
+  metric: 'g',
+  inch: 'g',
+  rangeUnit: 'g',
+  hard: [0, 500000],
+  usual: [100, 1400],
+  usualPlusMinus: 0.5,
+  demo: { baseline: '928.4 g', candidate: '675.2 g' },
+});
+
+export const reciprocatingMass = quantity('reciprocatingMass', {
+  label: 'Sliding mass of one cylinder',
+  symbol: 'm_rec',
+  kind: 'mass',
+  metric: 'g',
+  inch: 'g',
+  rangeUnit: 'g',
+  hard: [1, 500000],
+  usual: [150, 1000],
+  usualPlusMinus: 0.5,
+  demo: { baseline: '756.8 g', candidate: '557.9 g' },
+});
+
+export const balanceRadius = quantity('balanceRadius', {
+  label: 'Radius of the balance mass',
+  symbol: 'b',
+  kind: 'length',
+  metric: 'mm',
+  inch: 'in',
+  rangeUnit: 'mm',
+  hard: [5, 1000],
+  usual: [30, 95],
+  usualPlusMinus: 0.5,
+  demo: { baseline: '74.0 mm', candidate: '73.0 mm' },
+});
+
+export const planeA = quantity('planeA', {
+  label: "Correction plane A from the crank's middle",
+  symbol: 'z_A',
+  kind: 'length',
+  metric: 'mm',
+  inch: 'in',
+  rangeUnit: 'mm',
+  hard: [-1000, 0],
+  usual: [-260, -60],
+  usualPlusMinus: 1,
+  demo: { baseline: '-194 mm', candidate: '-194 mm' },
+});
+
+export const planeB = quantity('planeB', {
+  label: "Correction plane B from the crank's middle",
+  symbol: 'z_B',
+  kind: 'length',
+  metric: 'mm',
+  inch: 'in',
+  rangeUnit: 'mm',
+  hard: [0, 1000],
+  usual: [60, 260],
+  usualPlusMinus: 1,
+  demo: { baseline: '194 mm', candidate: '194 mm' },
+});
+
+// Weighing
+
+export const scaleResolution = quantity('scaleResolution', {
+  label: 'Scale division',
+  symbol: 'd_s',
+  kind: 'mass',
+  metric: 'g',
+  inch: 'g',
+  rangeUnit: 'g',
+  hard: [0.001, 20],
+  usual: [0.1, 1],
+  demo: { baseline: '0.1 g', candidate: '0.1 g' },
+});
+
+export const fixtureRepeat = quantity('fixtureRepeat', {
+  label: 'Spread of repeated end weighings (1 s)',
+  symbol: 's_rep',
+  kind: 'mass',
+  metric: 'g',
+  inch: 'g',
+  rangeUnit: 'g',
+  hard: [0, 20],
+  usual: [0.1, 1],
+  demo: { baseline: '0.3 g', candidate: '0.3 g' },
+});
+
+export const supportOffset = quantity('supportOffset', {
+  label: "Support off the eye's centre by",
+  symbol: 'δ',
+  kind: 'length',
+  metric: 'mm',
+  inch: 'in',
+  rangeUnit: 'mm',
+  hard: [-20, 20],
+  usual: [0, 1],
+  usualPlusMinus: 0.1,
+  demo: { baseline: '0.2 mm', candidate: '0.2 mm' },
+});
+
+export const checkMass = quantity('checkMass', {
+  label: 'Check mass, as certified',
+  symbol: 'm_chk',
+  kind: 'mass',
+  metric: 'g',
+  inch: 'g',
+  rangeUnit: 'g',
+  hard: [1, 20000],
+  usual: [100, 2000],
+  usualPlusMinus: 0.025,
+  demo: { baseline: '500 g', candidate: '500 g' },
+});
+
+export const checkReading = quantity('checkReading', {
+  label: 'Check mass, as the scale reads it',
+  symbol: 'r_chk',
+  kind: 'mass',
+  metric: 'g',
+  inch: 'g',
+  rangeUnit: 'g',
+  hard: [0.1, 21000],
+  usual: [100, 2000],
+  usualPlusMinus: 0.1,
+  demo: { baseline: '500.1 g', candidate: '500.1 g' },
+});
+
+export const batchMass = quantity('batchMass', {
+  label: 'Small parts weighed together',
+  symbol: 'M_batch',
+  kind: 'mass',
+  metric: 'g',
+  inch: 'g',
+  rangeUnit: 'g',
+  hard: [0.01, 20000],
+  usual: [1, 400],
+  usualPlusMinus: 0.1,
+  demo: { baseline: '6.0 g', candidate: '6.1 g' },
+});
+
+export const batchCount = quantity('batchCount', {
+  label: 'How many were weighed together',
+  symbol: 'N_batch',
+  kind: 'count',
+  metric: 'count',
+  inch: 'count',
+  rangeUnit: 'count',
+  hard: [1, 1000],
+  usual: [8, 20],
+  demo: { baseline: '10', candidate: '10' },
+});
+
+// Speed and pressure
+
+export const maxSpeed = quantity('maxSpeed', {
+  label: 'Highest intended speed',
+  symbol: 'n_max',
+  kind: 'angularSpeed',
+  metric: 'rpm',
+  inch: 'rpm',
+  rangeUnit: 'rpm',
+  hard: [500, 25000],
+  usual: [5000, 13500],
+  usualPlusMinus: 50,
+  demo: { baseline: '6400 rpm', candidate: '8400 rpm' },
+});
+
+export const missedShiftSpeed = quantity('missedShiftSpeed', {
+  label: 'Missed-shift speed',
+  symbol: 'n_miss',
+  kind: 'angularSpeed',
+  metric: 'rpm',
+  inch: 'rpm',
+  rangeUnit: 'rpm',
+  hard: [500, 30000],
+  usual: [5000, 15000],
+  demo: { baseline: '6900 rpm', candidate: '8900 rpm' },
+});
+
+export const commonSpeed = quantity('commonSpeed', {
+  label: 'One common speed for both sets',
+  symbol: 'n_com',
+  kind: 'angularSpeed',
+  metric: 'rpm',
+  inch: 'rpm',
+  rangeUnit: 'rpm',
+  hard: [500, 25000],
+  usual: [1000, 13500],
+  demo: { baseline: '6400 rpm', candidate: '6400 rpm' },
+  common: true,
+});
+
+export const crankAngle = quantity('crankAngle', {
+  label: 'Crank angle after TDC',
+  symbol: 'θ',
+  kind: 'angle',
+  metric: 'deg',
+  inch: 'deg',
+  rangeUnit: 'deg',
+  hard: [-720, 720],
+  usual: [-360, 360],
+  demo: { baseline: '40 deg', candidate: '40 deg' },
+  common: true,
+});
+
+export const crankAcceleration = quantity('crankAcceleration', {
+  label: 'Crank angular acceleration',
+  symbol: 'α',
+  kind: 'angularAcceleration',
+  metric: 'rad/s2',
+  inch: 'rad/s2',
+  rangeUnit: 'rad/s2',
+  hard: [-100000, 100000],
+  usual: [-1000, 1000],
+  demo: { baseline: '0 rad/s2', candidate: '0 rad/s2' },
+});
+
+export const rodPoint = quantity('rodPoint', {
+  label: 'Point on the rod, from the crankpin centre',
+  symbol: 'x_X',
+  kind: 'length',
+  metric: 'mm',
+  inch: 'in',
+  rangeUnit: 'mm',
+  hard: [0, 400],
+  usual: [0, 185],
+  usualPlusMinus: 0.1,
+  demo: { baseline: '40.9 mm', candidate: '46.1 mm' },
+});
+
+export const crankcasePressure = quantity('crankcasePressure', {
+  label: 'Crankcase pressure (absolute)',
+  symbol: 'p_cc',
+  kind: 'pressure',
+  metric: 'kPa',
+  inch: 'psi',
+  rangeUnit: 'kPa',
+  hard: [20, 150],
+  usual: [50, 103],
+  usualPlusMinus: 1,
+  demo: { baseline: '101 kPa', candidate: '98 kPa' },
+});
+
+export const overrunPressure = quantity('overrunPressure', {
+  label: 'Closed-throttle pressure above the piston (absolute)',
+  symbol: 'p_ov',
+  kind: 'pressure',
+  metric: 'kPa',
+  inch: 'psi',
+  rangeUnit: 'kPa',
+  hard: [5, 100],
+  usual: [20, 45],
+  usualPlusMinus: 2,
+  demo: { baseline: '28 kPa', candidate: '25 kPa' },
+});
+
+export const sectionFromPin = quantity('sectionFromPin', {
+  label: 'Shank section, from the pin centre',
+  symbol: 'y_s',
+  kind: 'length',
+  metric: 'mm',
+  inch: 'in',
+  rangeUnit: 'mm',
+  hard: [5, 300],
+  usual: [15, 80],
+  usualPlusMinus: 0.5,
+  demo: { baseline: '28 mm', candidate: '28 mm' },
+});
+
+export const rodMassAbove = quantity('rodMassAbove', {
+  label: "Rod mass between that section and the small end's top",
+  symbol: 'm_above',
+  kind: 'mass',
+  metric: 'g',
+  inch: 'g',
+  rangeUnit: 'g',
+  hard: [3, 1500],
+  usual: [40, 250],
+  usualPlusMinus: 3,
+  demo: { baseline: '134 g', candidate: '105 g' },
+});
+
+// Crank
+
+export const mainDiameter = quantity('mainDiameter', {
+  label: 'Main journal diameter',
+  symbol: 'D_m',
+  kind: 'length',
+  metric: 'mm',
+  inch: 'in',
+  rangeUnit: 'mm',
+  hard: [12, 200],
+  usual: [38, 72],
+  usualPlusMinus: 0.002,
+  demo: { baseline: '60.000 mm', candidate: '59.994 mm' },
+});
+
+export const crankpinDiameter = quantity('crankpinDiameter', {
+  label: 'Crankpin diameter',
+  symbol: 'D_p',
+  kind: 'length',
+  metric: 'mm',
+  inch: 'in',
+  rangeUnit: 'mm',
+  hard: [12, 160],
+  usual: [30, 58],
+  usualPlusMinus: 0.002,
+  demo: { baseline: '52.000 mm', candidate: '46.000 mm' },
+});
+
+function readings<const N extends string>(
+  name: N,
+  rest: Omit<ListEntry, 'type' | 'name'>,
+): ListEntry & { readonly name: N } {
+  return { type: 'list', name, ...rest };
+}
+
+// Repeated readings, typed in one field
+export const bigEndReadings = readings('bigEndReadings', {
+  label: 'Big end on the scale, each lift',
+  symbol: 'm_be,i',
+  kind: 'mass',
+  metric: 'g',
+  inch: 'g',
+  rangeUnit: 'g',
+  hard: [15, 4000],
+  usual: [105, 660],
+  most: 20,
+  demo: {
+    baseline: '421.0; 421.5; 421.1; 420.9; 421.5',
+    candidate: '300.0; 300.4; 299.8; 300.3; 300.0',
+  },
+});
+export const smallEndReadings = readings('smallEndReadings', {
+  label: 'Small end on the scale, each lift',
+  symbol: 'm_se,i',
+  kind: 'mass',
+  metric: 'g',
+  inch: 'g',
+  rangeUnit: 'g',
+  hard: [8, 1500],
+  usual: [50, 250],
+  most: 20,
+  demo: {
+    baseline: '170.9; 170.4; 170.3; 170.8; 170.6',
+    candidate: '138.0; 138.5; 138.4; 137.9; 138.2',
+  },
+});

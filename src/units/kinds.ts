@@ -1,0 +1,26 @@
+/** The kinds of quantity the site knows. A unit belongs to exactly one kind. */
+export const kindWords = {
+  length: 'a length',
+  area: 'an area',
+  volume: 'a volume',
+  mass: 'a mass',
+  density: 'a density',
+  unbalance: 'an unbalance (mass times radius)',
+  inertia: 'a moment of inertia',
+  angle: 'an angle',
+  angularSpeed: 'a turning speed',
+  angularAcceleration: 'an angular acceleration',
+  speed: 'a speed',
+  acceleration: 'an acceleration',
+  force: 'a force',
+  torque: 'a torque',
+  pressure: 'a pressure',
+  viscosity: 'a viscosity',
+  temperature: 'a temperature',
+  time: 'a time',
+  ratio: 'a plain number',
+  count: 'a whole number',
+} as const;
+
+export type Kind = keyof typeof kindWords;
+export type System = 'metric' | 'inch';
