@@ -1,0 +1,33 @@
+import { join } from 'node:path';
+import type { TestProject } from 'vitest/node';
+import { findBrowser, noBrowser } from '../../scripts/browser.js';
+import { serve } from '../../scripts/serve.js';
+import { build, root } from '../../scripts/tool.js';
+
+declare module 'vitest' {
+  export interface ProvidedContext {
+    /** Where the built site is served; ends in a slash. */
+    readonly address: string;
+    /** Program file of the Chromium to drive. */
+    readonly browser: string;
+    /** Folder of the built site. */
+    readonly folder: string;
+  }
+}
+
+/**
+ * Builds the site once as it is published and serves it on a free port for all tests of this folder.
+ * The build is a process of its own: inside the test runner it would be a development build.
+ */
+export default async function setup(project: TestProject): Promise<() => Promise<void>> {
+  const browser = findBrowser();
+  if (browser === undefined) throw new Error(noBrowser);
+  const built = await build({ quiet: true });
+  if (built.code !== 0) throw new Error(`The site was not built.\n${built.text}`);
+  const folder = join(root, 'dist');
+  const server = await serve(folder, 0);
+  project.provide('address', server.address);
+  project.provide('browser', browser);
+  project.provide('folder', folder);
+  return server.close;
+}
