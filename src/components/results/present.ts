@@ -1,0 +1,68 @@
+import type {
+  Absent,
+  MaybeOutput,
+  NumberOutput,
+  OutputEntry,
+  Result,
+} from '../../calculators/define.ts';
+import { unitFor } from '../../calculators/output-unit.ts';
+import { formatNumber, formatQuantity } from '../../units/format.ts';
+import type { System } from '../../units/kinds.ts';
+import { fromSI } from '../../units/units.ts';
+
+export type Shown = NumberOutput | MaybeOutput;
+
+/** Figures shown when no ± says how many are justified. */
+export const plainFigures = 4;
+
+/** True for outputs that stand in the results table; series are drawn, not listed. */
+export function isShown(output: OutputEntry): output is Shown {
+  return output.type !== 'series';
+}
+
+export function isAbsent(result: Result | undefined): result is Absent {
+  return typeof result === 'object' && 'absent' in result;
+}
+
+/** A result as the page prints it, or the reason why there is none. */
+export function present(
+  output: Shown,
+  result: Result | undefined,
+  system: System,
+  plusMinus?: number,
+): string {
+  if (isAbsent(result)) return result.absent;
+  if (typeof result !== 'number') return '—';
+  const unit = unitFor(output, system);
+  if (plusMinus === undefined || plusMinus === 0)
+    return formatQuantity(result, unit, { significant: plainFigures });
+  return formatQuantity(result, unit, { plusMinus });
+}
+
+/** The result in multiples of standard gravity, for the accelerations that say so. */
+export function inGravity(result: Result | undefined): string | undefined {
+  if (typeof result !== 'number') return undefined;
+  return formatNumber(fromSI(result, 'gravity'), { significant: 4 });
+}
+
+/** Candidate less baseline, signed. */
+export function difference(
+  output: Shown,
+  baseline: Result | undefined,
+  candidate: Result | undefined,
+  system: System,
+): string {
+  if (typeof baseline !== 'number' || typeof candidate !== 'number') return '—';
+  const change = candidate - baseline;
+  if (change === 0) return 'none';
+  const text = formatQuantity(change, unitFor(output, system), { significant: 3 });
+  return change > 0 ? `+${text}` : text;
+}
+
+/** Candidate over baseline; a dash where a quotient would say nothing. */
+export function ratio(baseline: Result | undefined, candidate: Result | undefined): string {
+  if (typeof baseline !== 'number' || typeof candidate !== 'number') return '—';
+  const quotient = candidate / baseline;
+  if (!Number.isFinite(quotient) || quotient <= 0) return '—';
+  return formatNumber(quotient, { significant: 3 });
+}

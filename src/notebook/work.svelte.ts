@@ -1,0 +1,134 @@
+import type { Absent, AnyCalculator, Entry, Result, SetId, Value } from '../calculators/define.ts';
+import type { Uncertainty } from '../calculators/uncertainty.ts';
+import { propagateInSteps } from '../calculators/uncertainty.ts';
+import { evaluate, type Evaluation } from './evaluate.ts';
+import { notebook } from './notebook.svelte.ts';
+
+/** A result that was good, with the inputs it was computed from. */
+interface Good {
+  readonly input: Readonly<Record<string, Value>>;
+  readonly output: Readonly<Record<string, Result>>;
+}
+
+/** How long after the last key the ± is worked out, and how long one slice of that work may take (ms). */
+const quiet = 120;
+const slice = 6;
+
+/** One of the two sets, worked through one calculator, live. */
+export class SetWork {
+  readonly #calculator: AnyCalculator;
+  readonly id: SetId;
+  #last: Good | undefined;
+  readonly #evaluation: Evaluation = $derived.by(() =>
+    evaluate(this.#calculator, (entry) => notebook.value(this.id, entry)),
+  );
+  readonly #good: Good | undefined = $derived.by(() => {
+    const { input, output } = this.#evaluation;
+    // Kept outside the reactive graph on purpose: it is memory of what was good, not a source of change.
+    if (input !== undefined && output !== undefined) this.#last = { input, output };
+    return this.#last;
+  });
+  uncertainty: Uncertainty | undefined = $state.raw(undefined);
+
+  constructor(calculator: AnyCalculator, id: SetId) {
+    this.#calculator = calculator;
+    this.id = id;
+    this.uncertainty = this.propagate();
+  }
+
+  get evaluation(): Evaluation {
+    return this.#evaluation;
+  }
+  /** The inputs of the result shown: the present ones, or the last that gave a result. */
+  get input(): Readonly<Record<string, Value>> | undefined {
+    return this.#good?.input;
+  }
+  /** The result shown. */
+  get output(): Readonly<Record<string, Result>> | undefined {
+    return this.#good?.output;
+  }
+  /** True when the result shown is not of the numbers that stand in the fields. */
+  get stale(): boolean {
+    return this.#evaluation.output === undefined;
+  }
+
+  /** The ± of every output at once; for the server, where nothing waits for a frame. */
+  propagate(): Uncertainty | undefined {
+    const { input, plusMinus } = this.#evaluation;
+    if (input === undefined || Object.keys(plusMinus).length === 0) return undefined;
+    const run = propagateInSteps(this.#calculator, input, plusMinus);
+    for (const name of run.names) run.step(name);
+    return run.result();
+  }
+
+  /** Follows the inputs: works the ± out in short slices once the keys are quiet. Call inside an effect root. */
+  follow(): void {
+    $effect(() => {
+      const { input, plusMinus } = this.#evaluation;
+      if (input === undefined || Object.keys(plusMinus).length === 0) {
+        this.uncertainty = undefined;
+        return undefined;
+      }
+      const run = propagateInSteps(this.#calculator, input, plusMinus);
+      const names = [...run.names];
+      let timer = setTimeout(work, quiet);
+      const keep = (uncertainty: Uncertainty): void => {
+        this.uncertainty = uncertainty;
+      };
+      function work(): void {
+        const end = performance.now() + slice;
+        while (names.length > 0 && performance.now() < end) run.step(names.shift() ?? '');
+        if (names.length > 0) timer = setTimeout(work, 0);
+        else keep(run.result());
+      }
+      return () => {
+        clearTimeout(timer);
+      };
+    });
+  }
+}
+
+/** Both sets of the notebook worked through one calculator; shared by its form, figures and prose. */
+export class Work {
+  readonly calculator: AnyCalculator;
+  readonly sets: Readonly<Record<SetId, SetWork>>;
+  readonly #comparison: Readonly<Record<string, number | Absent>> | undefined = $derived.by(() =>
+    this.#compare(),
+  );
+
+  constructor(calculator: AnyCalculator) {
+    this.calculator = calculator;
+    this.sets = {
+      baseline: new SetWork(calculator, 'baseline'),
+      candidate: new SetWork(calculator, 'candidate'),
+    };
+  }
+
+  /** Results that need both sets; absent while one of them has none. */
+  get comparison(): Readonly<Record<string, number | Absent>> | undefined {
+    return this.#comparison;
+  }
+
+  #compare(): Readonly<Record<string, number | Absent>> | undefined {
+    const { baseline, candidate } = this.sets;
+    if (this.calculator.compare === undefined) return undefined;
+    if (baseline.input === undefined || baseline.output === undefined) return undefined;
+    if (candidate.input === undefined || candidate.output === undefined) return undefined;
+    return this.calculator.compare({
+      baseline: { input: baseline.input, output: baseline.output },
+      candidate: { input: candidate.input, output: candidate.output },
+    });
+  }
+
+  /** The reader's system of units. */
+  get system(): 'metric' | 'inch' {
+    return notebook.system;
+  }
+
+  /** Writes a value into the notebook as if the reader had typed it. */
+  put(set: SetId, name: string, text: string, unit: string): void {
+    const entry: Entry | undefined = this.calculator.inputs[name];
+    if (entry === undefined) return;
+    notebook.put(set, name, { text, unit }, entry);
+  }
+}
