@@ -1,0 +1,15 @@
+import { hydrate } from 'svelte';
+import { bobweight } from '../calculators/bobweight.ts';
+import { Work } from '../notebook/work.svelte.ts';
+import HomeTry from './HomeTry.svelte';
+
+/** Brings the first page's calculator to life in the server's HTML. */
+const target = document.querySelector<HTMLElement>('[data-home-try]');
+if (target !== null) {
+  hydrate(HomeTry, {
+    target,
+    props: { work: new Work(bobweight), href: target.dataset['href'] ?? '' },
+  });
+  target.setAttribute('data-alive', '');
+  document.documentElement.removeAttribute('data-pending');
+}
