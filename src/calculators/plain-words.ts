@@ -1,0 +1,127 @@
+import type { AnyCalculator, MaybeOutput, NumberOutput, Result } from './define.ts';
+import { numberIn, type OutputValues } from './evaluate.ts';
+import { plusMinusOfDifference, type PropagatedOutputs } from './uncertainty.ts';
+
+/** Above this share of the value a ± is wide enough that the value is called "about". */
+const wide = 0.03;
+
+/** What the paragraph needs of each set: its results, and their ± where inputs carry one. */
+export interface SetResults {
+  readonly output: OutputValues;
+  readonly plusMinus?: PropagatedOutputs;
+}
+
+export interface Comparison {
+  readonly baseline: SetResults;
+  readonly candidate: SetResults;
+  /** Results that need both sets, from the declaration's `compare`. */
+  readonly comparison?: Readonly<Record<string, Result>>;
+}
+
+/** Writes a result's SI value with its unit; `plusMinus` [SI] may set how many figures it keeps. */
+export type ShowResult = (name: string, si: number, plusMinus?: number) => string;
+
+function percent(part: number): string {
+  const size = Math.abs(part) * 100;
+  if (size < 0.1) return 'less than 0.1\u00a0%';
+  return `${size.toFixed(size < 10 ? 1 : 0)}\u00a0%`;
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+function sentence(text: string): string {
+  return /[.!?]$/.test(text) ? capital(text) : `${capital(text)}.`;
+}
+
+function absence(result: Result | undefined): string | undefined {
+  return typeof result === 'object' && 'absent' in result ? result.absent : undefined;
+}
+
+function ofOutput(
+  name: string,
+  phrase: string,
+  { baseline, candidate }: Comparison,
+  common: readonly string[],
+  show: ShowResult,
+): string | undefined {
+  const before = numberIn(baseline.output[name]);
+  const after = numberIn(candidate.output[name]);
+  const u = { before: baseline.plusMinus?.[name], after: candidate.plusMinus?.[name] };
+  const written = (si: number, plusMinus?: number): string =>
+    (plusMinus !== undefined && plusMinus > wide * Math.abs(si) ? 'about ' : '') +
+    show(name, si, plusMinus);
+
+  if (before === undefined || after === undefined) {
+    const missing = before === undefined ? 'baseline' : 'candidate';
+    const reason = absence((before === undefined ? baseline : candidate).output[name]);
+    if (before === undefined && after === undefined)
+      return reason === undefined ? undefined : sentence(`${phrase} has no value: ${reason}`);
+    const [other, value] =
+      before === undefined
+        ? ['candidate', written(after!, u.after?.plusMinus)]
+        : ['baseline', written(before, u.before?.plusMinus)];
+    const why = reason === undefined ? '' : `: ${reason}`;
+    return sentence(
+      `${phrase} is ${value} with the ${other} set and has no value with the ${missing} set${why}`,
+    );
+  }
+
+  const from = written(before, u.before?.plusMinus);
+  const to = written(after, u.after?.plusMinus);
+  if (from === to) return sentence(`${phrase} stays at ${to}`);
+
+  const difference = after - before;
+  const doubt =
+    u.before !== undefined && u.after !== undefined
+      ? plusMinusOfDifference(u.before, u.after, common)
+      : 0;
+  if (Math.abs(difference) < doubt)
+    return sentence(
+      `${phrase} is ${from} with the baseline set and ${to} with the candidate set: ` +
+        `the difference is smaller than its ± of ${show(name, doubt)}, so these numbers do not tell the two apart`,
+    );
+  const share =
+    before === 0 || before > 0 !== after > 0 ? '' : `, by ${percent(difference / before)}`;
+  return sentence(`${phrase} ${difference > 0 ? 'rises' : 'falls'} from ${from} to ${to}${share}`);
+}
+
+/**
+ * Says in plain sentences what the candidate set changes against the baseline: one for each result whose
+ * declaration gives a `phrase` (main results first), then one for each comparison that has one. It judges
+ * nothing: rises, falls, stays, both values, the change in per cent of the baseline where both have the
+ * same sign. "About" stands before a value whose ± is over 3 % of it; a difference smaller than its own ±
+ * is said to be so.
+ *
+ * `show` writes a value in the reader's units.
+ */
+export function plainWords(
+  calculator: AnyCalculator,
+  compared: Comparison,
+  show: ShowResult,
+): string[] {
+  const common = Object.values(calculator.inputs)
+    .filter((entry) => entry.type === 'number' && entry.common === true)
+    .map((entry) => entry.name);
+  const spoken = Object.entries(calculator.outputs).filter(
+    (entry): entry is [string, NumberOutput | MaybeOutput] =>
+      entry[1].type !== 'series' && entry[1].phrase !== undefined,
+  );
+  const ordered = [
+    ...spoken.filter(([, output]) => output.main === true),
+    ...spoken.filter(([, output]) => output.main !== true),
+  ];
+  const sentences = ordered.map(([name, output]) =>
+    ofOutput(name, output.phrase!, compared, common, show),
+  );
+  for (const [name, { phrase }] of Object.entries(calculator.comparisons ?? {})) {
+    const result = compared.comparison?.[name];
+    const value = numberIn(result);
+    const reason = absence(result);
+    if (phrase === undefined) continue;
+    if (value !== undefined) sentences.push(sentence(`${phrase} is ${show(name, value)}`));
+    else if (reason !== undefined) sentences.push(sentence(`${phrase} has no value: ${reason}`));
+  }
+  return sentences.filter((each) => each !== undefined);
+}

@@ -1,0 +1,141 @@
+import type { AnyCalculator } from './define.ts';
+import {
+  continuousInputs,
+  numberIn,
+  numericOutputs,
+  outputsOrNone,
+  type InputValues,
+} from './evaluate.ts';
+
+/** What one input's ± does to one output. */
+export interface Share {
+  readonly name: string;
+  /** Signed change of the output [SI] when the input grows by its ±. */
+  readonly effect: number;
+  /** Part of the squared ± of the output that this input makes, 0 to 1; the shares sum to 1. */
+  readonly share: number;
+}
+
+/** The ± of one output. */
+export interface Propagated {
+  /** [SI], never negative; in the same sense as the inputs' (both about 2 s, or both 1 s). */
+  readonly plusMinus: number;
+  /** Greatest first. Inputs without effect are not listed. */
+  readonly shares: readonly Share[];
+  /** Inputs whose effect is not known, because neither side of their ± can be computed. */
+  readonly unknown: readonly string[];
+}
+
+export type PropagatedOutputs = Readonly<Record<string, Propagated>>;
+
+/** A propagation cut into one task for each input, to be run in idle slices. */
+export interface Propagation {
+  /** The inputs that carry a ±; each is handed to `step` once, in any order. */
+  readonly inputs: readonly string[];
+  step(name: string): void;
+  /** Of the steps taken so far: complete once every input had its turn. */
+  result(): PropagatedOutputs;
+}
+
+/**
+ * First-order propagation of the inputs' ± [SI, by input name] to every numeric output:
+ * u(y)² = Σ u_i(y)² (JCGM 100:2008, 5.1.2), the inputs taken as independent.
+ *
+ * u_i(y) is half the difference of the outputs at x_i ± u(x_i) (5.1.3, note 2), so no step has to be
+ * chosen. Where one of the two sides is refused, the difference to the side that computes is taken whole.
+ * Counts, choices and lists have no ±. Two computations for each input.
+ *
+ * Neglected: correlated inputs (one scale behind several masses), and curvature, so that at a peak the
+ * effect reads zero. Throws OutOfDomain where `input` itself is refused.
+ */
+export function propagation(
+  calculator: AnyCalculator,
+  input: InputValues,
+  plusMinus: Readonly<Record<string, number>>,
+): Propagation {
+  const centre = calculator.compute(input);
+  const outputs = numericOutputs(calculator).filter((name) => numberIn(centre[name]) !== undefined);
+  const effects = new Map<string, Map<string, number | undefined>>();
+
+  const inputs = continuousInputs(calculator)
+    .map((entry) => entry.name)
+    .filter((name) => {
+      const u = plusMinus[name];
+      return typeof input[name] === 'number' && u !== undefined && Number.isFinite(u) && u > 0;
+    });
+
+  function step(name: string): void {
+    const x = input[name];
+    const u = plusMinus[name];
+    if (typeof x !== 'number' || u === undefined) return;
+    const above = outputsOrNone(calculator, { ...input, [name]: x + u });
+    const below = outputsOrNone(calculator, { ...input, [name]: x - u });
+    const row = new Map<string, number | undefined>();
+    for (const output of outputs) {
+      const y = numberIn(centre[output])!;
+      const up = numberIn(above?.[output]);
+      const down = numberIn(below?.[output]);
+      if (up !== undefined && down !== undefined) row.set(output, (up - down) / 2);
+      else if (up !== undefined) row.set(output, up - y);
+      else row.set(output, down === undefined ? undefined : y - down);
+    }
+    effects.set(name, row);
+  }
+
+  function ofOutput(output: string): Propagated {
+    const known: { name: string; effect: number }[] = [];
+    const unknown: string[] = [];
+    for (const [name, row] of effects) {
+      const effect = row.get(output);
+      if (effect === undefined) unknown.push(name);
+      else if (effect !== 0) known.push({ name, effect });
+    }
+    const plusMinus = Math.hypot(...known.map(({ effect }) => effect));
+    const shares = known
+      .map(({ name, effect }) => ({ name, effect, share: (effect / plusMinus) ** 2 }))
+      .sort((p, q) => q.share - p.share);
+    return { plusMinus, shares, unknown };
+  }
+
+  return {
+    inputs,
+    step,
+    result: () => Object.fromEntries(outputs.map((output) => [output, ofOutput(output)])),
+  };
+}
+
+/** {@link propagation} in one go: the ± of every numeric output that exists for `input`. */
+export function propagate(
+  calculator: AnyCalculator,
+  input: InputValues,
+  plusMinus: Readonly<Record<string, number>>,
+): PropagatedOutputs {
+  const whole = propagation(calculator, input, plusMinus);
+  whole.inputs.forEach((name) => whole.step(name));
+  return whole.result();
+}
+
+/**
+ * The ± [SI] of the difference candidate − baseline of one output.
+ *
+ * Inputs named in `common` have one value for both sets, so that their error moves both results together:
+ * there the effects are subtracted before squaring. All other inputs were measured twice and add as
+ * independent.
+ */
+export function plusMinusOfDifference(
+  baseline: Propagated,
+  candidate: Propagated,
+  common: readonly string[] = [],
+): number {
+  const shared = new Map<string, number>();
+  const terms: number[] = [];
+  for (const [side, sign] of [
+    [baseline, -1],
+    [candidate, 1],
+  ] as const)
+    for (const { name, effect } of side.shares) {
+      if (common.includes(name)) shared.set(name, (shared.get(name) ?? 0) + sign * effect);
+      else terms.push(effect);
+    }
+  return Math.hypot(...terms, ...shared.values());
+}
