@@ -80,7 +80,10 @@ const sources = defineCollection({
   schema: z.strictObject({
     authors: z.string(),
     title: z.string(),
-    edition: z.string().optional(),
+    edition: z
+      .union([z.string(), z.number()])
+      .transform((edition) => String(edition))
+      .optional(),
     publisher: z.string().optional(),
     year: z.union([z.number().int(), z.string()]).transform((year) => String(year)),
     kind: z.enum(['book', 'standard', 'paper', 'report', 'course'], {
