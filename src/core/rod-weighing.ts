@@ -138,3 +138,19 @@ export function scaleError(check: {
 }): number {
   return finite('checkReading', check.checkReading) - above('checkMass', check.checkMass);
 }
+
+/**
+ * [kg] About two standard deviations of the mean of `count` lifts: 2 √(s²/n + d²/12). The division is not
+ * averaged away, since a part that comes back to the same place is rounded to the same digit each time.
+ * Misplaced supports are not in it: see {@link supportShift}.
+ * @throws OutOfDomain for a negative spread or a division that is not above zero
+ * Source: JCGM 100:2008, 4.2.3 and 4.3.7.
+ */
+export function meanPlusMinus(
+  scale: { readonly fixtureRepeat: number; readonly scaleResolution: number },
+  count: number,
+): number {
+  const s = atLeast('fixtureRepeat', scale.fixtureRepeat);
+  const d = above('scaleResolution', scale.scaleResolution);
+  return 2 * Math.sqrt(s ** 2 / count + d ** 2 / 12);
+}

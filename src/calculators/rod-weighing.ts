@@ -1,0 +1,334 @@
+import {
+  closureTolerance,
+  meanPlusMinus,
+  pieceMass,
+  repeats,
+  scaleError,
+  supportShift,
+  weighedEnds,
+} from '../core/rod-weighing.ts';
+import { defineCalculator, optional, type Absent } from './define.ts';
+import {
+  batchCount,
+  batchMass,
+  bigEndReadings,
+  checkMass,
+  checkReading,
+  fixtureRepeat,
+  rodLength,
+  rodMass,
+  scaleResolution,
+  smallEndReadings,
+  supportOffset,
+} from './quantities.ts';
+
+const oneReading: Absent = {
+  absent: 'One reading has no spread. Lift the rod off and weigh the end again.',
+};
+
+/** The ends of a rod on the scale: mean, scatter, whether the sum closes, and what the sum cannot show. */
+export const rodWeighing = defineCalculator({
+  id: 'rod-weighing',
+  title: 'Weighing the parts',
+  purpose: 'What the two ends of a rod weigh, how far to trust it, and where the rod balances.',
+  inputs: {
+    rodMass,
+    bigEndReadings,
+    smallEndReadings,
+    rodLength,
+    scaleResolution,
+    fixtureRepeat,
+    supportOffset,
+    batchMass: optional(batchMass),
+    batchCount: optional(batchCount),
+    checkMass: optional(checkMass),
+    checkReading: optional(checkReading),
+  },
+  outputs: {
+    bigEndMass: {
+      type: 'number',
+      label: 'Big end, mean',
+      symbol: 'm_be',
+      kind: 'mass',
+      phrase: 'The big end',
+      main: true,
+      carries: 'bigEndMass',
+    },
+    smallEndMass: {
+      type: 'number',
+      label: 'Small end, mean',
+      symbol: 'm_se',
+      kind: 'mass',
+      phrase: 'The small end',
+      carries: 'smallEndMass',
+    },
+    bigEndSpread: {
+      type: 'maybe',
+      label: 'Spread of the big-end lifts (1 s)',
+      symbol: 's_be',
+      kind: 'mass',
+    },
+    smallEndSpread: {
+      type: 'maybe',
+      label: 'Spread of the small-end lifts (1 s)',
+      symbol: 's_se',
+      kind: 'mass',
+    },
+    bigEndPlusMinus: {
+      type: 'number',
+      label: 'Big end repeats to ± (2 s of the mean)',
+      symbol: 'u_be',
+      kind: 'mass',
+      detail: true,
+    },
+    smallEndPlusMinus: {
+      type: 'number',
+      label: 'Small end repeats to ± (2 s of the mean)',
+      symbol: 'u_se',
+      kind: 'mass',
+      detail: true,
+    },
+    endSum: { type: 'number', label: 'Both ends together', symbol: 'm_sum', kind: 'mass' },
+    closure: {
+      type: 'number',
+      label: 'Both ends less the whole rod',
+      symbol: 'm_miss',
+      kind: 'mass',
+    },
+    closureTolerance: {
+      type: 'number',
+      label: 'What that difference may be',
+      symbol: 'm_tol',
+      kind: 'mass',
+    },
+    closureRatio: {
+      type: 'number',
+      label: 'Difference over what it may be',
+      symbol: 'q_miss',
+      kind: 'ratio',
+      detail: true,
+    },
+    centreFromBigEnd: {
+      type: 'number',
+      label: 'Centre of mass, from the big-end centre',
+      symbol: 'x_cm',
+      kind: 'length',
+      phrase: 'The balance point, from the big-end centre,',
+    },
+    bigEndShare: {
+      type: 'number',
+      label: 'Share of the rod at its big end',
+      symbol: 'q_be',
+      kind: 'ratio',
+    },
+    supportShift: {
+      type: 'number',
+      label: 'Each end wrong by, if the rod lies off along both supports',
+      symbol: 'm_off',
+      kind: 'mass',
+      phrase: 'The error from a rod lying off its supports',
+    },
+    bigSupportShift: {
+      type: 'number',
+      label: 'Each end wrong by, if only the big-end support is off',
+      symbol: 'm_off,be',
+      kind: 'mass',
+      detail: true,
+    },
+    smallSupportShift: {
+      type: 'number',
+      label: 'Each end wrong by, if only the small-end support is off',
+      symbol: 'm_off,se',
+      kind: 'mass',
+      detail: true,
+    },
+    pieceMass: {
+      type: 'maybe',
+      label: 'One small part of the batch',
+      symbol: 'm_one',
+      kind: 'mass',
+    },
+    scaleError: {
+      type: 'maybe',
+      label: 'Scale reads too heavy by',
+      symbol: 'm_err',
+      kind: 'mass',
+    },
+  },
+  compute(input) {
+    const bigEnd = repeats('bigEndReadings', input.bigEndReadings);
+    const smallEnd = repeats('smallEndReadings', input.smallEndReadings);
+    const rod = {
+      bigEndMass: bigEnd.mean,
+      smallEndMass: smallEnd.mean,
+      rodMass: input.rodMass,
+      rodLength: input.rodLength,
+    };
+    const ends = weighedEnds(rod);
+    const tolerance = closureTolerance(input);
+    const shift = supportShift({ ...rod, supportOffset: input.supportOffset });
+    return {
+      bigEndMass: bigEnd.mean,
+      smallEndMass: smallEnd.mean,
+      bigEndSpread: bigEnd.spread ?? oneReading,
+      smallEndSpread: smallEnd.spread ?? oneReading,
+      bigEndPlusMinus: meanPlusMinus(input, input.bigEndReadings.length),
+      smallEndPlusMinus: meanPlusMinus(input, input.smallEndReadings.length),
+      endSum: ends.endSum,
+      closure: ends.closure,
+      closureTolerance: tolerance,
+      closureRatio: Math.abs(ends.closure) / tolerance,
+      centreFromBigEnd: ends.centreFromBigEnd,
+      bigEndShare: ends.bigEndShare,
+      supportShift: shift.both,
+      bigSupportShift: shift.bigEndOnly,
+      smallSupportShift: shift.smallEndOnly,
+      pieceMass: onePiece(input.batchMass, input.batchCount),
+      scaleError: readingError(input.checkMass, input.checkReading),
+    };
+  },
+  steps: [
+    {
+      of: 'bigEndMass',
+      tex: String.raw`m_{\text{be}} = \frac{1}{n}\sum_{i=1}^{n} m_{\text{be},i}`,
+      say: 'The big end is the mean of its lifts.',
+      source: 'jcgm-100',
+    },
+    {
+      of: 'bigEndSpread',
+      tex: String.raw`s_{\text{be}} = \sqrt{\frac{1}{n-1}\sum_{i=1}^{n} (m_{\text{be},i} - m_{\text{be}})^2}`,
+      say: 'The spread is the standard deviation of the lifts. The small end is treated the same way.',
+      source: 'jcgm-100',
+    },
+    {
+      of: 'endSum',
+      formula: 'bigEndMass + smallEndMass',
+      say: 'Both ends together.',
+      units: { mass: 'g' },
+    },
+    {
+      of: 'closure',
+      formula: 'endSum - rodMass',
+      say: 'What the ends weigh together, less the whole rod.',
+      units: { mass: 'g' },
+    },
+    {
+      of: 'closureTolerance',
+      formula: '2 * sqrt(2 * fixtureRepeat^2 + scaleResolution^2 / 12)',
+      say: 'Twice the scatter of two lifts and one rounded digit, combined as squares.',
+      units: { mass: 'g' },
+      source: 'jcgm-100',
+    },
+    {
+      of: 'closureRatio',
+      formula: 'abs(closure) / closureTolerance',
+      say: 'Above one, the difference is more than scatter.',
+      units: { mass: 'g' },
+    },
+    {
+      of: 'centreFromBigEnd',
+      formula: 'rodLength * smallEndMass / endSum',
+      say: 'Moments about the big-end centre: the rod balances where the ends pull alike.',
+      units: { mass: 'g', length: 'mm' },
+      source: 'khurmi-gupta-2009',
+    },
+    {
+      of: 'bigEndShare',
+      formula: 'bigEndMass / endSum',
+      say: 'The big end as a part of both ends.',
+      units: { mass: 'g' },
+    },
+    {
+      of: 'supportShift',
+      formula: 'rodMass * supportOffset / rodLength',
+      say: 'A rod that lies off along both supports moves this much from one end to the other.',
+      units: { mass: 'g', length: 'mm' },
+    },
+    {
+      of: 'bigSupportShift',
+      formula: 'bigEndMass * supportOffset / (rodLength - supportOffset)',
+      say: 'The same with only the big-end support off towards the small end: the big end reads too heavy.',
+      units: { mass: 'g', length: 'mm' },
+    },
+    {
+      of: 'smallSupportShift',
+      formula: 'smallEndMass * supportOffset / (rodLength - supportOffset)',
+      say: 'And with only the small-end support off towards the big end: the small end reads too heavy.',
+      units: { mass: 'g', length: 'mm' },
+    },
+    {
+      of: 'pieceMass',
+      formula: 'batchMass / batchCount',
+      say: 'One part is the pile divided by the count.',
+      units: { mass: 'g' },
+    },
+    {
+      of: 'scaleError',
+      formula: 'checkReading - checkMass',
+      say: 'The check mass as read, less what its certificate says.',
+      units: { mass: 'g' },
+    },
+  ],
+  limits: [
+    {
+      id: 'closes',
+      holds: (_input, output) => output.closureRatio <= 1,
+      say: 'The two ends miss the whole rod by more than scatter explains. Look for a dragging fixture, a side pull or a tare that moved, and weigh again.',
+    },
+    {
+      id: 'scatter',
+      holds: (input, { bigEndSpread, smallEndSpread }) =>
+        [bigEndSpread, smallEndSpread].every(
+          (spread) => typeof spread !== 'number' || spread <= 2 * input.fixtureRepeat,
+        ),
+      say: 'The lifts scatter more than twice the spread entered for the fixture. Use the larger spread, or find what moves.',
+    },
+    {
+      id: 'small-offset',
+      holds: (input) => Math.abs(input.supportOffset) <= 0.1 * input.rodLength,
+      say: 'A support this far off is no longer a small error. Set the fixture before weighing.',
+    },
+  ],
+  validity: [
+    {
+      id: 'big-end-share',
+      label: 'Share of the rod at its big end',
+      symbol: 'q_be',
+      kind: 'ratio',
+      of: (_input, output) => output.bigEndShare,
+      possible: [0, 1],
+      tested: [0.6666666666666666, 0.725],
+    },
+  ],
+  assumptions: [
+    'The line between the eye centres is level. A tilt of one degree changes an end by less than a part in a thousand if both supports are at eye-centre height.',
+    'The rod is weighed with its bolts in and its small-end bush in, wiped dry, without bearing shells. Shells left in are counted again in the bobweight.',
+    'The supports pull straight up. Friction and side pull show in the sum; supports off the centres do not.',
+    'The two ends always add up to the rod, wherever the supports sit. A sum that closes therefore says nothing about an off-centre support: it takes from one end what it gives to the other.',
+    'Two masses at the eye centres keep the mass and the centre of mass of the rod, so forces come out right. They do not keep its moment of inertia, so moments about the rod do not.',
+    'Air buoyancy is left out: it takes the same few parts in a hundred thousand from steel parts as it does from the check mass.',
+  ],
+  cautions: ['weighing'],
+  sources: [
+    'jcgm-100',
+    'khurmi-gupta-2009',
+    'bevan-theory-of-machines',
+    'kolchin-demidov-1984',
+    'bosch-handbook',
+  ],
+  sweep: { input: 'supportOffset', output: 'supportShift' },
+  solve: { input: 'supportOffset', output: 'supportShift' },
+  exercise: { ask: 'centreFromBigEnd', tolerance: 0.005 },
+});
+
+function onePiece(batch: number | undefined, count: number | undefined): number | Absent {
+  if (batch === undefined || count === undefined)
+    return { absent: 'Enter what the batch weighs and how many are in it.' };
+  return pieceMass({ batchMass: batch, batchCount: count });
+}
+
+function readingError(mass: number | undefined, reading: number | undefined): number | Absent {
+  if (mass === undefined || reading === undefined)
+    return { absent: 'Weigh a check mass and enter both its numbers.' };
+  return scaleError({ checkMass: mass, checkReading: reading });
+}
