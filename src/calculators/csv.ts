@@ -1,6 +1,6 @@
 import type { Kind, System } from '../units/kinds.ts';
 import { formatPlain } from '../units/format.ts';
-import { fromSI, unitOf } from '../units/units.ts';
+import { differenceFromSI, fromSI, unitOf } from '../units/units.ts';
 import type { AnyCalculator, Entry, Result, SetId, Value } from './define.ts';
 import { numberIn, numericOutputs, type InputValues, type OutputValues } from './evaluate.ts';
 import { unitFor } from './output-unit.ts';
@@ -47,9 +47,8 @@ function heading(label: string, unitId: string, what = ''): string {
   return `${label}${what}${symbol === '' ? '' : ` (${symbol})`}`;
 }
 
-/** A difference in another unit: a temperature's ± has no zero point to shift. */
 function plusMinusIn(si: number | undefined, unitId: string): number | undefined {
-  return si === undefined ? undefined : fromSI(si, unitId) - fromSI(0, unitId);
+  return si === undefined ? undefined : differenceFromSI(si, unitId);
 }
 
 function inputCell(entry: Entry, value: Value, unitId: string): Cell {
@@ -68,11 +67,7 @@ function resultCell(result: Result | undefined, unitId: string): Cell {
  * Inputs and results of the sets given, one set a row, one quantity a column with its unit in the heading
  * and its ± beside it where there is one. Full precision; curves have a file of their own.
  */
-export function resultsCsv(
-  calculator: AnyCalculator,
-  sets: SetsToExport,
-  system: System,
-): string {
+export function resultsCsv(calculator: AnyCalculator, sets: SetsToExport, system: System): string {
   const present = setNames.filter((name) => sets[name] !== undefined);
   const head: Cell[] = ['Set'];
   const rows = present.map((name): Cell[] => [name]);

@@ -1,6 +1,7 @@
 import { seededRandom } from '../core/math/random.ts';
 import type { System } from '../units/kinds.ts';
-import { fromSI, toSI, unitOf } from '../units/units.ts';
+import { withUnit } from '../units/format.ts';
+import { fromSI, toSI } from '../units/units.ts';
 import type { AnyCalculator, Entry, ListEntry, NumberEntry, Value } from './define.ts';
 import { numberIn, outputsOrNone, type InputValues, type OutputValues } from './evaluate.ts';
 import { unitFor } from './output-unit.ts';
@@ -49,13 +50,13 @@ function drawNumber(
   const inUnit = (value: number): number => fromSI(toSI(value, entry.rangeUnit), unit);
   const [low, high] = spread ?? [inUnit(entry.usual[0]), inUnit(entry.usual[1])];
   const step =
-    entry.kind === 'count' ? 1 : 10 ** Math.floor(Math.log10((high - low || Math.abs(high) || 1) / 100));
+    entry.kind === 'count'
+      ? 1
+      : 10 ** Math.floor(Math.log10((high - low || Math.abs(high) || 1) / 100));
   const places = Math.max(0, -Math.round(Math.log10(step)));
   const raw = low + (high - low) * random();
   const value = Number((Math.round(raw / step) * step).toFixed(places));
-  const { symbol } = unitOf(unit);
-  const number = value.toFixed(places);
-  return { si: toSI(value, unit), text: symbol === '' ? number : `${number} ${symbol}`, unit };
+  return { si: toSI(value, unit), text: withUnit(value.toFixed(places), unit), unit };
 }
 
 function draw(entry: Entry, system: System, random: () => number): Drawn {
@@ -119,7 +120,10 @@ const slips: readonly (readonly [number, string])[] = [
   [1 / 25.4, '25.4 times too small: a millimetre value taken as inches?'],
   [30 / Math.PI, 'Too large by 30/π: turns a minute taken as radians a second?'],
   [Math.PI / 30, 'Too small by π/30: radians a second taken as turns a minute?'],
-  [(30 / Math.PI) ** 2, 'Too large by (30/π)²: turns a minute squared instead of radians a second?'],
+  [
+    (30 / Math.PI) ** 2,
+    'Too large by (30/π)²: turns a minute squared instead of radians a second?',
+  ],
   [180 / Math.PI, 'Too large by 180/π: degrees taken as radians?'],
   [Math.PI / 180, 'Too small by π/180: radians taken as degrees?'],
 ];

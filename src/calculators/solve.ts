@@ -52,10 +52,7 @@ export function solveFor(
   show: Show,
 ): Answer {
   const entry = continuousInput(calculator, unknown);
-  const [low, high] = [
-    toSI(entry.hard[0], entry.rangeUnit),
-    toSI(entry.hard[1], entry.rangeUnit),
-  ];
+  const [low, high] = [toSI(entry.hard[0], entry.rangeUnit), toSI(entry.hard[1], entry.rangeUnit)];
   let least = Infinity;
   let greatest = -Infinity;
   const miss = (x: number): number => {

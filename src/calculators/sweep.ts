@@ -49,11 +49,7 @@ export function sweepInSlices(
 }
 
 /** {@link sweepInSlices} in one go. */
-export function sweep(
-  calculator: AnyCalculator,
-  input: InputValues,
-  request: SweepRequest,
-): Sweep {
+export function sweep(calculator: AnyCalculator, input: InputValues, request: SweepRequest): Sweep {
   const slices = sweepInSlices(calculator, input, request);
   slices.x.forEach((_, index) => slices.step(index));
   return slices.result();

@@ -1,0 +1,416 @@
+import {
+  deadCentreAcceleration,
+  equalPullSpeed,
+  pullFactors,
+  suctionForce,
+  type PullFactors,
+} from '../core/reversal-load.ts';
+import { atLeast } from '../core/refuse.ts';
+import { defineCalculator, type Absent } from './define.ts';
+import {
+  bigEndMass,
+  bore,
+  capMass,
+  commonSpeed,
+  crankcasePressure,
+  lockMass,
+  maxSpeed,
+  missedShiftSpeed,
+  overrunPressure,
+  pinMass,
+  pistonMass,
+  ringMass,
+  rodLength,
+  rodMassAbove,
+  sectionFromPin,
+  shellMass,
+  smallEndMass,
+  stroke,
+} from './quantities.ts';
+
+/** Points of the curve, and how far past the greater of the two speeds it runs. */
+const curvePoints = 61;
+const beyond = 1.15;
+/** [rad/s] The curve's length where both speeds are zero: about 1000 turns a minute. */
+const shortest = 105;
+
+/** The candidate's speed of equal load at one section, from both sets' inputs. */
+function equalSpeed(
+  baseline: { readonly factor: number; readonly speed: number },
+  own: number,
+): number | Absent {
+  return (
+    equalPullSpeed(baseline.factor, baseline.speed, own) ?? {
+      absent: 'nothing hangs on this section in the candidate set',
+    }
+  );
+}
+
+const force = { type: 'number', kind: 'force', metric: 'N', inch: 'lbf' } as const;
+
+export const reversalLoad = defineCalculator({
+  id: 'reversal-load',
+  title: 'Reversal load',
+  purpose:
+    'How hard the moving parts pull on each section when the piston turns at overlap TDC with no gas pressing back.',
+  inputs: {
+    maxSpeed,
+    missedShiftSpeed,
+    commonSpeed,
+    stroke,
+    rodLength,
+    bore,
+    pistonMass,
+    ringMass,
+    lockMass,
+    pinMass,
+    smallEndMass,
+    bigEndMass,
+    shellMass,
+    capMass,
+    sectionFromPin,
+    rodMassAbove,
+    crankcasePressure,
+    overrunPressure,
+  },
+  outputs: {
+    partingPull: {
+      ...force,
+      label: 'Pull across the parting line, both bolts',
+      symbol: 'F_part',
+      phrase: 'At each set’s own highest speed the pull across the parting line',
+      main: true,
+    },
+    commonPull: {
+      ...force,
+      label: 'The same at the common speed',
+      symbol: 'F_com',
+      phrase: 'With both sets at the common speed it',
+    },
+    missedShiftPull: {
+      ...force,
+      label: 'The same at the missed-shift speed',
+      symbol: 'F_miss',
+      phrase: 'At the missed-shift speed it',
+    },
+    missedShiftExcess: {
+      type: 'maybe',
+      kind: 'ratio',
+      metric: 'pct',
+      inch: 'pct',
+      label: 'What the missed shift adds',
+      symbol: 'e_miss',
+    },
+    bossPull: { ...force, label: 'Pull on the piston bosses', symbol: 'F_boss' },
+    eyePull: {
+      ...force,
+      label: 'Pull on the small-end eye',
+      symbol: 'F_eye',
+      phrase: 'The pull on the small-end eye, each set at its own highest speed,',
+    },
+    shankPull: { ...force, label: 'Pull through the shank section', symbol: 'F_shank' },
+    reciprocatingPull: {
+      ...force,
+      label: 'Pull of the reciprocating mass',
+      symbol: 'F_rec',
+    },
+    crankpinPull: { ...force, label: 'Pull on the crankpin', symbol: 'F_pin' },
+    suction: { ...force, label: 'What a closed throttle adds', symbol: 'F_suc' },
+    suctionShare: {
+      type: 'maybe',
+      kind: 'ratio',
+      metric: 'pct',
+      inch: 'pct',
+      label: 'The same as a share of the eye pull',
+      symbol: 's_suc',
+      detail: true,
+    },
+    eyePullClosed: {
+      ...force,
+      label: 'Eye pull with the throttle closed',
+      symbol: 'F_eye,cl',
+    },
+    partingPullClosed: {
+      ...force,
+      label: 'Parting-line pull with the throttle closed',
+      symbol: 'F_part,cl',
+    },
+    bottomPush: {
+      ...force,
+      label: 'Push of the reciprocating mass at BDC',
+      symbol: 'F_BDC',
+    },
+    reciprocating: {
+      type: 'number',
+      kind: 'mass',
+      label: 'Reciprocating mass',
+      symbol: 'm_rec',
+      phrase: 'The reciprocating mass',
+    },
+    accelerationTop: {
+      type: 'number',
+      kind: 'acceleration',
+      label: 'Piston acceleration at TDC',
+      symbol: 'a_TDC',
+      alsoGravity: true,
+      detail: true,
+    },
+    accelerationBottom: {
+      type: 'number',
+      kind: 'acceleration',
+      label: 'Piston acceleration at BDC, upward',
+      symbol: 'a_BDC',
+      alsoGravity: true,
+      detail: true,
+    },
+    pullCurve: {
+      type: 'series',
+      label: 'Parting-line pull against speed',
+      x: { label: 'Crank speed', symbol: 'n', kind: 'angularSpeed' },
+      y: { label: 'Pull across the parting line', symbol: 'F_part', kind: 'force' },
+    },
+  },
+  compute: (input) => {
+    const perSquare = pullFactors(input, input);
+    const acceleration = deadCentreAcceleration(input);
+    const square = atLeast('maxSpeed', input.maxSpeed) ** 2;
+    const missed = atLeast('missedShiftSpeed', input.missedShiftSpeed);
+    const common = atLeast('commonSpeed', input.commonSpeed);
+    const suction = suctionForce(input);
+    const reciprocating =
+      input.pistonMass + input.ringMass + input.lockMass + input.pinMass + input.smallEndMass;
+    const eyePull = perSquare.eye * square;
+    const partingPull = perSquare.parting * square;
+    const longest = beyond * Math.max(input.maxSpeed, missed) || shortest;
+    const speeds = Array.from({ length: curvePoints }, (_, i) => (longest * i) / (curvePoints - 1));
+    return {
+      partingPull,
+      commonPull: perSquare.parting * common ** 2,
+      missedShiftPull: perSquare.parting * missed ** 2,
+      missedShiftExcess:
+        input.maxSpeed > 0
+          ? (missed / input.maxSpeed) ** 2 - 1
+          : { absent: 'the highest intended speed is zero' },
+      bossPull: perSquare.boss * square,
+      eyePull,
+      shankPull: perSquare.shank * square,
+      reciprocatingPull: perSquare.reciprocating * square,
+      crankpinPull: perSquare.crankpin * square,
+      suction,
+      suctionShare:
+        eyePull > 0 ? suction / eyePull : { absent: 'nothing pulls on the eye to compare with' },
+      eyePullClosed: eyePull + suction,
+      partingPullClosed: partingPull + suction,
+      bottomPush: reciprocating * acceleration.bottom * square,
+      reciprocating,
+      accelerationTop: acceleration.top * square,
+      accelerationBottom: acceleration.bottom * square,
+      pullCurve: { x: speeds, y: speeds.map((speed) => perSquare.parting * speed ** 2) },
+    };
+  },
+  comparisons: {
+    equalLoadSpeed: {
+      type: 'maybe',
+      kind: 'angularSpeed',
+      label: 'Candidate’s speed at the baseline’s parting-line pull',
+      symbol: 'n_part',
+      phrase:
+        'The speed at which the candidate’s parting line carries what the baseline’s carries at its highest',
+      main: true,
+    },
+    equalEyeSpeed: {
+      type: 'maybe',
+      kind: 'angularSpeed',
+      label: 'Candidate’s speed at the baseline’s eye pull',
+      symbol: 'n_eye',
+    },
+    equalReciprocatingSpeed: {
+      type: 'maybe',
+      kind: 'angularSpeed',
+      label: 'Candidate’s speed at the baseline’s pull of the reciprocating mass',
+      symbol: 'n_rec',
+    },
+  },
+  compare: ({ baseline, candidate }) => {
+    const before = pullFactors(baseline.input, baseline.input);
+    const after = pullFactors(candidate.input, candidate.input);
+    const speed = baseline.input.maxSpeed;
+    const at = (section: keyof PullFactors) =>
+      equalSpeed({ factor: before[section], speed }, after[section]);
+    return {
+      equalLoadSpeed: at('parting'),
+      equalEyeSpeed: at('eye'),
+      equalReciprocatingSpeed: at('reciprocating'),
+    };
+  },
+  steps: [
+    {
+      of: 'crankRadius',
+      symbol: 'r',
+      kind: 'length',
+      formula: 'stroke / 2',
+      say: 'The throw is half the stroke.',
+    },
+    {
+      of: 'throwRatio',
+      symbol: 'λ',
+      kind: 'ratio',
+      formula: 'crankRadius / rodLength',
+      say: 'The throw over the rod length: how much the swing of the rod adds at the top.',
+    },
+    {
+      of: 'crankpinAcceleration',
+      symbol: 'a_r',
+      kind: 'acceleration',
+      formula: 'crankRadius * maxSpeed^2',
+      say: 'The crankpin’s acceleration towards the crank’s axis: throw times speed squared.',
+    },
+    {
+      of: 'accelerationTop',
+      formula: 'crankpinAcceleration * (1 + throwRatio)',
+      say: 'At TDC the swing of the rod adds its share to the crankpin’s acceleration.',
+      source: 'khurmi-gupta-machine-design-2005',
+    },
+    {
+      of: 'bossPull',
+      formula: '(pistonMass + ringMass + lockMass) * accelerationTop',
+      say: 'What hangs on the bosses, times that acceleration.',
+    },
+    {
+      of: 'eyePull',
+      formula: 'bossPull + pinMass * accelerationTop',
+      say: 'On the eye hangs the wrist pin as well.',
+    },
+    {
+      of: 'shankAcceleration',
+      symbol: 'a_shank',
+      kind: 'acceleration',
+      formula: 'crankpinAcceleration * (1 + throwRatio * (1 - sectionFromPin / (2 * rodLength)))',
+      say: 'Along the rod the acceleration falls evenly from the pin’s to the crankpin’s; this is its value half way from the pin to the section.',
+    },
+    {
+      of: 'shankPull',
+      formula: 'eyePull + rodMassAbove * shankAcceleration',
+      say: 'On the shank section hangs the rod metal above it as well.',
+    },
+    {
+      of: 'reciprocating',
+      formula: 'pistonMass + ringMass + lockMass + pinMass + smallEndMass',
+      say: 'Everything that counts as going up and down, the small end as weighed included.',
+      units: { mass: 'g' },
+    },
+    {
+      of: 'reciprocatingPull',
+      formula: 'reciprocating * accelerationTop',
+      say: 'The reciprocating mass times the acceleration at TDC.',
+      source: 'khurmi-gupta-machine-design-2005',
+    },
+    {
+      of: 'partingPull',
+      formula: 'reciprocatingPull + (bigEndMass + shellMass - capMass) * crankpinAcceleration',
+      say: 'Across the parting line hangs the big end too, less the cap that stays below. Both bolts share it.',
+      source: 'kolchin-demidov-1984',
+    },
+    {
+      of: 'crankpinPull',
+      formula: 'partingPull + capMass * crankpinAcceleration',
+      say: 'On the crankpin hangs the cap as well.',
+    },
+    {
+      of: 'commonPull',
+      formula:
+        '(reciprocating * (1 + throwRatio) + bigEndMass + shellMass - capMass) * crankRadius * commonSpeed^2',
+      say: 'The parting line again, at the speed common to both sets.',
+    },
+    {
+      of: 'missedShiftPull',
+      formula:
+        '(reciprocating * (1 + throwRatio) + bigEndMass + shellMass - capMass) * crankRadius * missedShiftSpeed^2',
+      say: 'And at the missed-shift speed.',
+    },
+    {
+      of: 'missedShiftExcess',
+      formula: '(missedShiftSpeed / maxSpeed)^2 - 1',
+      say: 'The load goes with the square of the speed, so this much is added.',
+    },
+    {
+      of: 'suction',
+      formula: '(crankcasePressure - overrunPressure) * pi * bore^2 / 4',
+      say: 'With the throttle closed the crankcase presses harder on the piston from below than the cylinder does from above.',
+    },
+    {
+      of: 'suctionShare',
+      formula: 'suction / eyePull',
+      say: 'That force beside the pull on the eye.',
+    },
+    {
+      of: 'eyePullClosed',
+      formula: 'eyePull + suction',
+      say: 'The eye carries both.',
+    },
+    {
+      of: 'partingPullClosed',
+      formula: 'partingPull + suction',
+      say: 'So does the parting line.',
+    },
+    {
+      of: 'accelerationBottom',
+      formula: 'crankpinAcceleration * (1 - throwRatio)',
+      say: 'At BDC the swing of the rod takes its share away.',
+    },
+    {
+      of: 'bottomPush',
+      formula: 'reciprocating * accelerationBottom',
+      say: 'The reciprocating mass pushes the rod down there.',
+    },
+  ],
+  limits: [
+    {
+      id: 'missed-shift-above',
+      holds: ({ maxSpeed, missedShiftSpeed }) => missedShiftSpeed >= maxSpeed,
+      say: 'The missed-shift speed is below the highest intended speed, so it is not the worst case.',
+    },
+    {
+      id: 'suction-pulls',
+      holds: (_, { suction }) => suction >= 0,
+      say: 'The cylinder’s pressure is above the crankcase’s: with these two numbers a closed throttle takes load off.',
+    },
+    {
+      id: 'section-in-upper-half',
+      holds: ({ sectionFromPin, rodLength }) => sectionFromPin <= rodLength / 2,
+      say: 'The shank section lies in the lower half of the rod, where taking the metal above it at half way is too rough.',
+    },
+    {
+      id: 'rod-metal-fits',
+      holds: ({ rodMassAbove, smallEndMass, sectionFromPin, rodLength }) =>
+        sectionFromPin > rodLength / 2 || rodMassAbove <= smallEndMass,
+      say: 'The rod metal above the section is heavier than the whole small end, although the section lies in the upper half. Weigh or estimate it again.',
+    },
+  ],
+  validity: [
+    {
+      id: 'throw-ratio',
+      label: 'Throw over rod length',
+      symbol: 'λ',
+      kind: 'ratio',
+      of: ({ stroke, rodLength }) => stroke / 2 / rodLength,
+      possible: [0, 1],
+      tested: [0.25, 0.25],
+    },
+  ],
+  assumptions: [
+    'The pin travels on a line through the crank’s axis. An offset e raises the pull along the rod at TDC by 1/cos² β with sin β = e/(L + r): 0.002 % for 0.8 mm, 0.6 % for 14 mm in the example engines.',
+    'Overlap TDC at steady speed, no gas on the piston. A gas force at that moment would press the rod together and lower the pull.',
+    'Closed throttle: the whole difference between crankcase and cylinder acts at TDC. While the exhaust valve is still open the cylinder is fuller than that, so the true addition lies between nothing and this.',
+    'The rod counts as its two weighed ends. For the force on the crankpin this is exact.',
+    'The cap counts as lying at the crankpin’s centre. Its own centre lies beyond, so that the parting line carries about 0.8 % more than shown for 30 mm on a rod of 142 mm.',
+    'The rod metal above the shank section counts as lying half way from the pin to it. Anywhere else between the two it changes its own part by at most about 2 %, and the shank pull by less than half a per cent in the example engines.',
+    'Stiff parts: no ringing of rod, crank or valve train, no friction of rings and skirt, no weight. The drag of a ring pack is 15 to 140 N (common practice, no source).',
+    'The two bolts share the parting-line pull evenly here. The rod’s bend at full load does not let them do so exactly.',
+  ],
+  cautions: ['reversal', 'running', 'twisting'],
+  sources: ['khurmi-gupta-machine-design-2005', 'kolchin-demidov-1984'],
+  sweep: { input: 'maxSpeed', output: 'partingPull' },
+  solve: { input: 'pistonMass', output: 'partingPull' },
+  exercise: { ask: 'partingPull', tolerance: 0.01 },
+});
