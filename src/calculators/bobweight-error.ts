@@ -192,7 +192,7 @@ export const bobweightError = defineCalculator({
     'Angles count from the first throw, or from the middle of the first pair where pins are split.',
   ],
   cautions: ['balancing', 'twisting'],
-  sources: ['bosch-handbook', 'bevan-theory-of-machines'],
+  sources: ['bosch-handbook', 'bevan-2005'],
   sweep: { input: 'bobweightError', output: 'planeUnbalance' },
   solve: { input: 'bobweightError', output: 'planeUnbalance' },
   exercise: { ask: 'planeUnbalance', tolerance: 0.01 },

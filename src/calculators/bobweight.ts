@@ -174,7 +174,7 @@ export const bobweight = defineCalculator({
       of: 'carried',
       formula: 'reciprocatingFraction * reciprocating',
       say: 'The part of it that a turning weight can answer.',
-      source: 'bevan-theory-of-machines',
+      source: 'bevan-2005',
       ...grams,
     },
     {
@@ -242,7 +242,7 @@ export const bobweight = defineCalculator({
     'The answer is only as good as the weighing: an error of a gram in a turning part counts whole, in a sliding part f times, and twice where two rods share the pin.',
   ],
   cautions: ['balancing', 'weighing', 'twisting'],
-  sources: ['bevan-theory-of-machines', 'khurmi-gupta-2009', 'bosch-handbook', 'liu-huston-2011'],
+  sources: ['bevan-2005', 'khurmi-gupta-2009', 'bosch-handbook', 'liu-huston-2011'],
   sweep: { input: 'pistonMass', output: 'bobweight' },
   solve: { input: 'pistonMass', output: 'bobweight' },
   exercise: { ask: 'bobweight', tolerance: 0.001 },

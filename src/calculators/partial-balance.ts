@@ -98,7 +98,7 @@ export const partialBalance = defineCalculator({
       of: 'forward',
       formula: 'rodsPerPin / 2 * inertiaForce',
       say: 'Half of each cylinder turns with the crank, at any angle between the banks.',
-      source: 'bevan-theory-of-machines',
+      source: 'bevan-2005',
       units: { force: 'N' },
     },
     {
@@ -107,7 +107,7 @@ export const partialBalance = defineCalculator({
       kind: 'ratio',
       formula: '(2 - rodsPerPin) / 2 + (rodsPerPin - 1) * cos(bankAngle)',
       say: 'The other halves turn backward: a half for one rod, the cosine of the bank angle for two.',
-      source: 'bevan-theory-of-machines',
+      source: 'bevan-2005',
     },
     {
       of: 'backward',
@@ -181,7 +181,7 @@ export const partialBalance = defineCalculator({
     'The crank is stiff, turns at a steady speed, and the pin offset is zero.',
   ],
   cautions: ['balancing', 'twisting'],
-  sources: ['khurmi-gupta-2009', 'bevan-theory-of-machines', 'sarkar-2002', 'bosch-handbook'],
+  sources: ['khurmi-gupta-2009', 'bevan-2005', 'sarkar-2002', 'bosch-handbook'],
   sweep: { input: 'bankAngle', output: 'residualGreatest' },
   solve: { input: 'reciprocatingFraction', output: 'residualGreatest' },
   exercise: { ask: 'balanceMass', tolerance: 0.005 },

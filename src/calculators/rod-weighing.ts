@@ -190,15 +190,22 @@ export const rodWeighing = defineCalculator({
   steps: [
     {
       of: 'bigEndMass',
-      tex: String.raw`m_{\text{be}} = \frac{1}{n}\sum_{i=1}^{n} m_{\text{be},i}`,
+      formula: 'mean(bigEndReadings)',
       say: 'The big end is the mean of its lifts.',
-      source: 'jcgm-100',
+      units: { mass: 'g' },
+      source: 'jcgm-100-2008',
+    },
+    {
+      of: 'smallEndMass',
+      formula: 'mean(smallEndReadings)',
+      say: 'The small end likewise.',
+      units: { mass: 'g' },
     },
     {
       of: 'bigEndSpread',
       tex: String.raw`s_{\text{be}} = \sqrt{\frac{1}{n-1}\sum_{i=1}^{n} (m_{\text{be},i} - m_{\text{be}})^2}`,
       say: 'The spread is the standard deviation of the lifts. The small end is treated the same way.',
-      source: 'jcgm-100',
+      source: 'jcgm-100-2008',
     },
     {
       of: 'endSum',
@@ -217,7 +224,7 @@ export const rodWeighing = defineCalculator({
       formula: '2 * sqrt(2 * fixtureRepeat^2 + scaleResolution^2 / 12)',
       say: 'Twice the scatter of two lifts and one rounded digit, combined as squares.',
       units: { mass: 'g' },
-      source: 'jcgm-100',
+      source: 'jcgm-100-2008',
     },
     {
       of: 'closureRatio',
@@ -310,9 +317,9 @@ export const rodWeighing = defineCalculator({
   ],
   cautions: ['weighing'],
   sources: [
-    'jcgm-100',
+    'jcgm-100-2008',
     'khurmi-gupta-2009',
-    'bevan-theory-of-machines',
+    'bevan-2005',
     'kolchin-demidov-1984',
     'bosch-handbook',
   ],
