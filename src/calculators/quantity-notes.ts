@@ -143,7 +143,7 @@ export const quantityNotes: Readonly<Record<keyof typeof quantities, QuantityNot
   sectionFromPin: { measure: 'Caliper from the centre of the small end along the beam.' },
   rodMassAbove: {
     measure:
-      'From a model of the rod, or by dipping the small end in water up to the section and weighing the water it displaces.',
+      'From a model of the rod, or dip the small end in water up to the section and multiply the volume it displaces by the density of the rod.',
   },
   mainDiameter: { measure: 'Micrometer, two places along the journal, two directions at each.' },
   crankpinDiameter: {
