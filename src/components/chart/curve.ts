@@ -1,0 +1,125 @@
+import type { Scale } from './scale.ts';
+
+/** A list of points in the units shown on the axes. */
+export interface Points {
+  readonly x: ArrayLike<number>;
+  readonly y: ArrayLike<number>;
+}
+
+/** A tenth of a drawing unit is finer than any screen shows; fewer digits make a shorter page. */
+function short(value: number): string {
+  return String(Math.round(value * 10) / 10);
+}
+
+/**
+ * The `d` attribute of a curve. Points that are not finite open a gap. Of a long list every n-th point is
+ * drawn, at most about `most`, and always the last; the data itself is not thinned.
+ */
+export function curvePath(points: Points, x: Scale, y: Scale, most = 121): string {
+  const n = Math.min(points.x.length, points.y.length);
+  const stride = Math.max(1, Math.ceil((n - 1) / (most - 1)));
+  let path = '';
+  let pen = 'M';
+  for (let i = 0; i < n; i = i === n - 1 ? n : Math.min(i + stride, n - 1)) {
+    const px = points.x[i];
+    const py = points.y[i];
+    if (px === undefined || py === undefined || !Number.isFinite(px) || !Number.isFinite(py)) {
+      pen = 'M';
+      continue;
+    }
+    path += `${pen}${short(x.at(px))} ${short(y.at(py))}`;
+    pen = 'L';
+  }
+  return path;
+}
+
+/**
+ * The height of a curve at `at`, read on the straight line between its neighbours. `undefined` outside the
+ * curve and in a gap. The list must rise in x.
+ */
+export function heightAt(points: Points, at: number): number | undefined {
+  const n = Math.min(points.x.length, points.y.length);
+  const first = points.x[0];
+  const last = points.x[n - 1];
+  if (first === undefined || last === undefined || !(at >= first && at <= last)) return undefined;
+  let low = 0;
+  let high = n - 1;
+  while (high - low > 1) {
+    const middle = (low + high) >> 1;
+    if ((points.x[middle] ?? Infinity) <= at) low = middle;
+    else high = middle;
+  }
+  const x0 = points.x[low] ?? Number.NaN;
+  const x1 = points.x[high] ?? Number.NaN;
+  const y0 = points.y[low] ?? Number.NaN;
+  const y1 = points.y[high] ?? Number.NaN;
+  if (at === x0) return Number.isFinite(y0) ? y0 : undefined;
+  const y = x1 === x0 ? y0 : y0 + ((y1 - y0) * (at - x0)) / (x1 - x0);
+  return Number.isFinite(y) ? y : undefined;
+}
+
+/** Evenly spaced places on an axis where a curve carries its mark; `phase` (0 to 1) staggers two curves. */
+export function markPlaces(domain: readonly [number, number], many: number, phase: number): number[] {
+  const width = (domain[1] - domain[0]) / many;
+  return Array.from({ length: many }, (_, i) => domain[0] + (i + phase) * width);
+}
+
+/** Where the word beside a curve stands, in drawing units; `above` says on which side of the curve. */
+export interface LabelPlace {
+  readonly x: number;
+  readonly y: number;
+  readonly above: boolean;
+}
+
+/**
+ * Finds where a curve's own word reads best: of twenty-four places, the one farthest from every other curve
+ * and from the edge on that side. `taken` holds places of words already set. `undefined` for an empty curve.
+ */
+export function labelPlace(
+  own: Points,
+  others: readonly Points[],
+  x: Scale,
+  y: Scale,
+  half: number,
+  taken: readonly LabelPlace[] = [],
+): LabelPlace | undefined {
+  const left = Math.min(...x.range) + half;
+  const right = Math.max(...x.range) - half;
+  const top = Math.min(...y.range);
+  const bottom = Math.max(...y.range);
+  let best: LabelPlace | undefined;
+  let bestRoom = -Infinity;
+  for (let i = 0; i < 24; i += 1) {
+    const px = left + ((right - left) * i) / 23;
+    for (const above of [true, false]) {
+      // A sloping curve would run through a wide word: measure at its middle and at both its ends.
+      let limit = above ? Infinity : -Infinity;
+      const probes = [px - half, px, px + half].map((p) => heightAt(own, x.invert(p)));
+      if (probes.some((p) => p === undefined)) continue;
+      for (const p of probes) {
+        const py = y.at(p ?? 0);
+        limit = above ? Math.min(limit, py) : Math.max(limit, py);
+      }
+      const place = above ? limit - 6 : limit + 6;
+      let room = above ? place - top - 12 : bottom - place - 12;
+      if (room < 0) continue;
+      room = Math.min(room, 24);
+      for (const other of others) {
+        for (const p of [px - half, px, px + half]) {
+          const height = heightAt(other, x.invert(p));
+          if (height === undefined) continue;
+          room = Math.min(room, Math.abs(y.at(height) - (above ? place - 5 : place + 5)) - 7);
+        }
+      }
+      for (const word of taken) {
+        const apart = Math.hypot((word.x - px) / 4, word.y - place);
+        room = Math.min(room, apart - 14);
+      }
+      if (room > bestRoom + 0.5) {
+        bestRoom = room;
+        best = { x: px, y: place, above };
+      }
+    }
+  }
+  return best;
+}

@@ -1,0 +1,35 @@
+import type { Points } from './curve.ts';
+
+/** Which look a curve has: one of the two sets, or a thin third line that only accompanies them. */
+export type Look = 'baseline' | 'candidate' | 'quiet';
+
+/** A curve in the units shown on the axes, with the word that stands beside it. */
+export interface ChartSeries extends Points {
+  readonly look: Look;
+  readonly label: string;
+}
+
+/** A place on the x axis worth marking across the whole height. */
+export interface ChartLine {
+  readonly at: number;
+  readonly label: string;
+  readonly look?: Look;
+}
+
+/** A place in the plane worth marking. */
+export interface ChartPoint {
+  readonly x: number;
+  readonly y: number;
+  readonly label: string;
+  readonly look?: Look;
+}
+
+/** An axis: its title with the unit, how its numbers are written, and its ticks if round ones will not do. */
+export interface Axis {
+  readonly title: string;
+  readonly format: (value: number) => string;
+  readonly ticks?: readonly number[];
+  readonly domain?: readonly [number, number];
+  /** Numbers the axis must contain; a pull that starts from nothing wants its zero. */
+  readonly include?: readonly number[];
+}

@@ -1,0 +1,20 @@
+import type { Absent, Result, SetId, Value } from '../../calculators/define.ts';
+import type { System } from '../../units/kinds.ts';
+
+/** One set as a figure sees it: the last numbers that gave a result, in SI. */
+export interface FigureSet {
+  readonly input: Readonly<Record<string, Value>> | undefined;
+  readonly output: Readonly<Record<string, Result>> | undefined;
+  /** True when the result is older than what stands in the fields. */
+  readonly stale: boolean;
+}
+
+/** What a figure needs of the page's state. `Work` of the notebook fits it; a test gives a plain object. */
+export interface FigureWork {
+  readonly sets: Readonly<Record<SetId, FigureSet>>;
+  readonly comparison?: Readonly<Record<string, number | Absent>> | undefined;
+  readonly system: System;
+  put(set: SetId, name: string, text: string, unit: string): void;
+}
+
+export type FigureProps = { work: FigureWork };
