@@ -1,28 +1,22 @@
 /**
- * A source in the form running text uses: family names and year, "Beer, Johnston 2009".
+ * A source in the form running text uses, family names and year: "Beer and Johnston 2009".
  *
- * Authors in a source file are separated by commas, semicolons or "and"; initials are dropped, more than two authors
- * become "and others". An organisation keeps its name.
+ * Authors in a source file stand as "F. P. Beer, E. R. Johnston et al."; initials are dropped and more than two
+ * names become "and others". A name without initials is an organisation's and is kept whole.
  */
 export function shortSource(source: { readonly authors: string; readonly year: string }): string {
-  const names = source.authors
-    .split(/\s*(?:;|,(?!\s*(?:[A-Z]\.|Jr))|&|\band\b)\s*/)
-    .map(familyName)
-    .filter((name) => name !== '');
-  const [first = source.authors, second] = names;
-  const others = names.includes('others') || names.length > 2;
-  const who = others
-    ? `${first} and others`
-    : second === undefined
-      ? first
-      : `${first} and ${second}`;
-  return `${who} ${source.year}`;
+  return `${familyNames(source.authors)} ${source.year}`;
 }
 
-function familyName(author: string): string {
-  return author
-    .replace(/\bet al\.?/i, 'others')
-    .replace(/\b[A-Z]\.(?:[-\s]*)/g, '')
-    .replace(/,\s*$/, '')
-    .trim();
+const initials = /\b\p{Lu}\.[-\s]*/gu;
+
+function familyNames(authors: string): string {
+  if (authors.search(initials) < 0) return authors;
+  const [listed = authors, more] = authors.split(/,?\s*\bet al\.?/i);
+  const names = listed
+    .split(/\s*(?:;|,|&|\band\b)\s*/)
+    .map((name) => name.replace(initials, '').trim());
+  const [first = authors, second] = names.filter((name) => name !== '');
+  if (more !== undefined || names.length > 2) return `${first} and others`;
+  return second === undefined ? first : `${first} and ${second}`;
 }
