@@ -1,0 +1,76 @@
+import type { AnyCalculator } from '../calculators/define.ts';
+import type { TopicChecks } from './files.ts';
+import { type Row, runCase, work } from './run.ts';
+
+/** All rows of all topics, in the order of the files. */
+export function runAll(
+  topics: readonly TopicChecks[],
+  calculators: Readonly<Record<string, AnyCalculator>>,
+): readonly Row[] {
+  return topics.flatMap(({ topic, cases }) =>
+    cases.flatMap((entry) => runCase(topic, entry, calculators)),
+  );
+}
+
+/** A published text that somebody has seen; neither memory nor custom. */
+export function isPublished({ evidence }: { readonly evidence: string }): boolean {
+  return evidence !== 'memory' && evidence !== 'practice';
+}
+
+/**
+ * Where on the axis of one validity strip published cases that pass stand: least and greatest place, in SI.
+ * Undefined when there is none. What is only remembered, or only custom, tests nothing here.
+ */
+export function testedRange(
+  calculator: AnyCalculator,
+  validityId: string,
+  topics: readonly TopicChecks[],
+): readonly [number, number] | undefined {
+  const strip = calculator.validity.find(({ id }) => id === validityId);
+  if (strip === undefined) throw new RangeError(`${calculator.id} has no validity ${validityId}`);
+  const places = topics.flatMap(({ topic, cases }) =>
+    cases
+      .filter((entry) => entry.calculator === calculator.id && isPublished(entry))
+      .filter((entry) =>
+        runCase(topic, entry, { [calculator.id]: calculator }).every(({ passes }) => passes),
+      )
+      .map((entry) => {
+        const { input, output } = work(entry, calculator);
+        return strip.of(input, output);
+      }),
+  );
+  return places.length === 0 ? undefined : [Math.min(...places), Math.max(...places)];
+}
+
+/** The line under a result: how many cases stand behind a topic, and how the worst of them agrees. */
+export interface Summary {
+  readonly cases: number;
+  readonly values: number;
+  readonly failing: number;
+  /** The published value that agrees least; absent when no row compares digits. */
+  readonly worst?: Row;
+  /** Number of cases by evidence, only those there are. */
+  readonly evidence: Readonly<Partial<Record<Row['case']['evidence'], number>>>;
+}
+
+/** Sums up the rows of a topic or of a calculator. */
+export function summarise(rows: readonly Row[]): Summary {
+  const cases = new Set(rows.map((row) => row.case));
+  const evidence: Partial<Record<Row['case']['evidence'], number>> = {};
+  for (const entry of cases) evidence[entry.evidence] = (evidence[entry.evidence] ?? 0) + 1;
+  const compared = rows.filter(({ agreeingDigits }) => agreeingDigits !== undefined);
+  const worst = compared.reduce<Row | undefined>(
+    (least, row) =>
+      least === undefined || (row.agreeingDigits ?? 16) < (least.agreeingDigits ?? 16)
+        ? row
+        : least,
+    undefined,
+  );
+  return {
+    cases: cases.size,
+    values: rows.length,
+    failing: rows.filter(({ passes }) => !passes).length,
+    ...(worst === undefined ? {} : { worst }),
+    evidence,
+  };
+}

@@ -1,0 +1,163 @@
+import type {
+  Absent,
+  AnyCalculator,
+  Entry,
+  Result,
+  SetId,
+  Series,
+  Value,
+} from '../calculators/define.ts';
+import { unitFor } from '../calculators/output-unit.ts';
+import { formatQuantity } from '../units/format.ts';
+import type { Kind, System } from '../units/kinds.ts';
+import { type Operand, workPostfix } from './postfix.ts';
+
+/** Inputs and outputs of one set together, in SI; empty while the set has none. */
+export type SlotValues = Readonly<Record<string, Value | Result>>;
+export type SlotSets = Readonly<Record<SetId, SlotValues>>;
+
+/** Figures of a slot that asks for no other number; the results table shows as many. */
+export const slotFigures = 4;
+/** Stands where there is no number. */
+export const noNumber = '—';
+
+interface Shown {
+  readonly kind: Kind;
+  readonly metric?: string;
+  readonly inch?: string;
+}
+
+/** What a slot names: an input, an output, or a comparison of both sets. */
+export function declared(calculator: AnyCalculator, name: string): Entry | Shown | undefined {
+  const output = calculator.outputs[name];
+  const fromOutput = output === undefined || output.type === 'series' ? undefined : output;
+  return calculator.inputs[name] ?? fromOutput ?? calculator.comparisons?.[name];
+}
+
+function isList(value: Value | Result): value is readonly number[] {
+  return Array.isArray(value);
+}
+
+/** One value as a slot prints it; a list with its readings one after the other. */
+export function slotText(
+  value: Exclude<Value | Result, Series>,
+  unit: string,
+  how: { readonly figures?: number; readonly guarded?: boolean } = {},
+): string {
+  const { figures = slotFigures, guarded = false } = how;
+  function one(number: number): string {
+    const text = formatQuantity(number, unit, { significant: figures });
+    return guarded && number < 0 ? `(${text})` : text;
+  }
+  if (isList(value)) return value.map(one).join('; ');
+  return typeof value === 'number' && Number.isFinite(value) ? one(value) : noNumber;
+}
+
+/** How a slot is marked: the names are those of its data attributes. */
+export interface SlotMarks {
+  readonly unit?: string | undefined;
+  readonly figures?: string | undefined;
+  readonly guarded?: string | undefined;
+  readonly zero?: string | undefined;
+  /** The unit the value stands in already: this slot repeats it in the reader's, or stays empty if that is the same. */
+  readonly also?: string | undefined;
+}
+
+/**
+ * What one slot prints.
+ *
+ * @param calculator the declaration that the slot's first word names
+ * @param values inputs, outputs and values on the way, of the slot's set, in SI
+ */
+export function slotContent(
+  marks: SlotMarks,
+  name: string,
+  calculator: AnyCalculator,
+  values: SlotValues,
+  system: System,
+): string {
+  const entry = declared(calculator, name);
+  const value = values[name] ?? (marks.zero === undefined ? undefined : 0);
+  if (entry !== undefined && 'type' in entry && entry.type === 'choice')
+    return typeof value === 'string' ? (entry.options[value] ?? noNumber) : noNumber;
+  const unit = marks.unit ?? (entry === undefined ? undefined : unitFor(entry, system));
+  if (unit === undefined || (typeof value === 'object' && 'x' in value)) return noNumber;
+  if (unit === marks.also) return '';
+  const figures = Number(marks.figures ?? slotFigures);
+  const text = slotText(value, unit, { figures, guarded: marks.guarded !== undefined });
+  return marks.also === undefined ? text : ` = ${text}`;
+}
+
+/** The value of a postfix line among the values of a set; what the reader may leave out counts as nothing. */
+export function valueOnTheWay(
+  postfix: string,
+  calculator: AnyCalculator,
+  values: SlotValues,
+): number | undefined {
+  return workPostfix(postfix, (name): Operand | undefined => {
+    const value = values[name];
+    if (typeof value === 'number' || isList(value)) return value;
+    return value === undefined && calculator.inputs[name]?.optional === true ? 0 : undefined;
+  });
+}
+
+function isInput(value: Value | Result): value is Value {
+  return typeof value !== 'object' || Array.isArray(value);
+}
+
+function isResult(value: Value | Result): value is Result {
+  return typeof value === 'number' || (typeof value === 'object' && !Array.isArray(value));
+}
+
+/** Results that need both sets; none while one of them has no numbers. */
+function comparison(
+  calculator: AnyCalculator,
+  { baseline, candidate }: SlotSets,
+): Readonly<Record<string, number | Absent>> {
+  if (calculator.compare === undefined || isEmpty(baseline) || isEmpty(candidate)) return {};
+  function side(values: SlotValues) {
+    const input: Record<string, Value> = {};
+    const output: Record<string, Result> = {};
+    for (const [name, value] of Object.entries(values)) {
+      if (Object.hasOwn(calculator.inputs, name)) {
+        if (isInput(value)) input[name] = value;
+      } else if (isResult(value)) output[name] = value;
+    }
+    return { input, output };
+  }
+  return calculator.compare({ baseline: side(baseline), candidate: side(candidate) });
+}
+
+function isEmpty(values: SlotValues): boolean {
+  return Object.keys(values).length === 0;
+}
+
+/**
+ * Writes a calculator's numbers into every slot of it: `data-v="calculator.name.set"` with a fixed unit in
+ * `data-unit` or else the reader's, `data-figures` and `data-guarded`. A slot with `data-postfix` is a value
+ * on the way to a result, worked here. `set` is baseline, candidate, or `both` for a comparison.
+ *
+ * @param root where to look; the page
+ * @param sets SI values of inputs and outputs; an empty set leaves its slots as they are
+ */
+export function fillSlots(
+  root: ParentNode,
+  calculator: AnyCalculator,
+  sets: SlotSets,
+  system: System,
+): void {
+  const all: Record<string, SlotValues> = { ...sets, both: comparison(calculator, sets) };
+  for (const slot of root.querySelectorAll<HTMLElement>(`[data-v^="${calculator.id}."]`)) {
+    const [, name = '', set = ''] = (slot.dataset['v'] ?? '').split('.');
+    const { postfix } = slot.dataset;
+    let values = all[set] ?? {};
+    if (isEmpty(values)) continue;
+    if (postfix !== undefined) {
+      const value = valueOnTheWay(postfix, calculator, values);
+      values = { ...values, [name]: value };
+      all[set] = values;
+    }
+    const text = slotContent(slot.dataset, name, calculator, values, system);
+    if (slot.textContent !== text) slot.textContent = text;
+  }
+}
