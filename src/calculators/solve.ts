@@ -80,15 +80,16 @@ export function solveFor(
       reach,
       say: `${entry.label}: the ${result} does not depend on it. It is ${show(output, greatest)} throughout.`,
     };
-  if (roots.length === 0)
+  if (roots.length === 0) {
+    const none = maybeMore ? `no value was found ${range} that gives` : `no value ${range} gives`;
+    const span = `from about ${show(output, least)} to ${show(output, greatest)}`;
     return {
       roots,
       maybeMore,
       reach,
-      say:
-        `${entry.label}: no value ${range} gives ${show(output, target)}; ` +
-        `there the ${result} runs from about ${show(output, least)} to ${show(output, greatest)}.`,
+      say: `${entry.label}: ${none} ${show(output, target)}; there the ${result} runs ${span}.`,
     };
+  }
 
   const usual = entry.usual.map((value) => toSI(value, entry.rangeUnit));
   const strange = roots.filter((x) => x < usual[0]! || x > usual[1]!);
