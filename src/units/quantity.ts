@@ -1,0 +1,252 @@
+import { kindWords, type Kind } from './kinds.ts';
+import { explain, fits, improper, slang, slips } from './doubts.ts';
+import { convertDigits } from './format.ts';
+import { clean, longestTyped, plainToken, takeNumber, type TypedNumber } from './number.ts';
+import { acceptedUnits, quote, refuse, suggest, typedText } from './say.ts';
+import type { Refusal, Suggestion } from './say.ts';
+import { findUnit, toSI, unitOf, type Unit } from './units.ts';
+
+/** What the parser knows about the field. Ranges in SI, both ends included. */
+export interface ReadContext {
+  readonly label: string;
+  readonly kind: Kind;
+  /** The unit id assumed for a bare number. */
+  readonly unit: string;
+  readonly usual?: readonly [number, number];
+  readonly hard?: readonly [number, number];
+}
+
+/** A quantity understood. */
+export interface Read {
+  readonly ok: true;
+  readonly si: number;
+  /** The number in `unit`; BTDC is negative, `si` follows from the two. */
+  readonly value: number;
+  /** The unit id typed, or the one assumed. */
+  readonly unit: string;
+  readonly typedUnit: boolean;
+  /**
+   * One unit of the last digit typed, in `unit`: 3.480 → 0.001, 1 7/8 → 1/16, 6400 → 1 (trailing zeros
+   * count as typed, since nothing tells a rounded 6400 from a counted one, and 1 claims least movement).
+   */
+  readonly step: number;
+  /** How anything unusual was read: "1 7/8 in = 47.625 mm". */
+  readonly echo?: string;
+  /** What may have been meant instead; the value stands until the reader answers. */
+  readonly question?: string;
+  readonly suggestions: readonly Suggestion[];
+}
+export type Reading = Read | Refusal;
+
+/**
+ * Reads a quantity typed or pasted into a field: decimal point or comma, thousands separated, fractions,
+ * a unit of the field's kind or none. Never throws on what a reader may type and never gives NaN or
+ * Infinity; throws RangeError only when `context.unit` is no unit.
+ *
+ * A value outside `hard` is still read (what cannot be is for `core` to refuse), with a question when it
+ * fits in another unit. `1,875` is read as whichever of 1.875 and 1875 fits the ranges, else asked.
+ */
+export function readQuantity(typed: string, context: ReadContext): Reading {
+  if (typed.trim().length > longestTyped)
+    return refuse(
+      'too-long',
+      context,
+      `You entered ${typed.trim().length} characters; at most ${longestTyped} are read.`,
+    );
+  const text = clean(typed);
+  if (text === '') return refuse('empty', context, 'Nothing is entered.');
+  const over = oversize(text, context);
+  if (over !== undefined) return over;
+  const number = takeNumber(text);
+  if (typeof number === 'string') return noNumber(number, text, context);
+  const { rest } = number;
+  const dead = /^(.*?)\s*([ab])([tb])dc$/i.exec(rest);
+  if (dead !== null && context.kind === 'angle') {
+    const stem = dead[1] ?? '';
+    if (stem === '' || findUnit(stem, 'angle')?.id === 'deg')
+      return deadCentre(number, dead[2] ?? '', dead[3] ?? '', context);
+  }
+  const unit = rest === '' ? unitOf(context.unit) : unitTyped(rest, context);
+  if (unit === undefined) return unknown(number, text, context);
+  if (unit.kind !== context.kind)
+    return refuse(
+      'wrong-kind',
+      context,
+      `You entered ${kindWords[unit.kind]}: ${text.slice(0, 60)}.`,
+    );
+  return choose(number, unit, text, context);
+}
+
+function unitTyped(rest: string, { kind, unit }: ReadContext): Unit | undefined {
+  // "20°" in a temperature is a temperature, on the scale of the field.
+  if (kind === 'temperature' && /^(°|deg)$/i.test(rest)) return unitOf(unit);
+  return findUnit(rest, kind);
+}
+
+function noNumber(
+  why: 'text' | 'zero-denominator' | 'too-large',
+  text: string,
+  context: ReadContext,
+): Refusal {
+  const entered = `You entered ${quote(text)}`;
+  if (why === 'zero-denominator')
+    return refuse(why, context, `${entered}: a fraction cannot have 0 below its line.`);
+  if (why === 'too-large')
+    return refuse('text', context, `${entered}: that number is too large or too small to use.`);
+  const wrong = !/\d/.test(text)
+    ? 'which holds no number'
+    : /^[+-]?[\d.,]/.test(text)
+      ? 'which is not a number in a form known here'
+      : 'where the number does not come first';
+  return refuse('text', context, `${entered}, ${wrong}.`);
+}
+
+function unknown({ rest }: TypedNumber, text: string, context: ReadContext): Refusal {
+  const entered = `You entered ${quote(text)}`;
+  if (/(^|[^a-z^/])\d/i.test(rest))
+    return refuse('text', context, `${entered}, which is more than one number.`);
+  const known = acceptedUnits(context.kind);
+  const accepted = known === '' ? 'No unit is wanted' : `Units read here: ${known}`;
+  return refuse(
+    'unknown-unit',
+    context,
+    `${entered}; ${quote(rest)} is not a unit known here. ${accepted}.`,
+  );
+}
+
+/**
+ * "+30" or "30 over" on a bore is an oversize, not a bore: asked, since the standard bore is not known here.
+ * A bare whole number counts thousandths of an inch, as the trade says it, except a single digit in a
+ * metric field. Fields whose least value may be 0 or less hold a difference already.
+ */
+function oversize(text: string, context: ReadContext): Refusal | undefined {
+  if (context.kind !== 'length' || !/\bbore\b/i.test(context.label)) return undefined;
+  if (context.hard !== undefined && context.hard[0] <= 0) return undefined;
+  const over = / ?over(size)?$/i;
+  const number = takeNumber(text.replace(over, ''));
+  if (typeof number === 'string' || !(number.sign === '+' || over.test(text))) return undefined;
+  const field = unitOf(context.unit);
+  const unit = number.rest === '' ? field : findUnit(number.rest, 'length');
+  if (unit?.kind !== 'length') return undefined;
+  const { value } = number;
+  const thousandths =
+    number.rest === '' && Number.isInteger(value) && !(field.system === 'metric' && value < 10);
+  const size = thousandths
+    ? `${(value / 1000).toFixed(3)} in`
+    : typedText(plainToken(number), unit);
+  return refuse(
+    'ambiguous',
+    context,
+    `You entered ${quote(text)}: ${size} over the standard bore? Then enter the finished bore.`,
+    fits(toSI(value, unit.id), context.hard) === true
+      ? [suggest(typedText(plainToken(number), unit))]
+      : [],
+  );
+}
+
+/** Before dead centre counts backwards, after it forwards; bottom dead centre stands at 180°. */
+function deadCentre(
+  number: TypedNumber,
+  side: string,
+  centre: string,
+  context: ReadContext,
+): Reading {
+  const shown = `${plainToken(number)}° ${`${side}${centre}dc`.toUpperCase()}`;
+  if (number.value < 0) {
+    const size = plainToken(number).slice(1);
+    const [before, after] = [`${size}° B${centre}DC`, `${size}° A${centre}DC`];
+    return refuse(
+      'ambiguous',
+      context,
+      `You entered ${quote(shown)}: ${before.toUpperCase()} or ${after.toUpperCase()}?`,
+      [suggest(before.toUpperCase()), suggest(after.toUpperCase())],
+    );
+  }
+  const turn = /b/i.test(side) ? -number.value : number.value;
+  const value = turn === 0 ? 0 : turn;
+  const angle = /b/i.test(centre) ? 180 + value : value;
+  return {
+    ok: true,
+    si: toSI(angle, 'deg'),
+    value: angle,
+    unit: 'deg',
+    typedUnit: true,
+    step: number.step,
+    echo: `${shown} = ${convertDigits(angle, number.step, 'deg', 'deg')}° after TDC`,
+    suggestions: [],
+  };
+}
+
+/** Settles `1,875`, then checks that the value is finite and, for a count, whole. */
+function choose(number: TypedNumber, unit: Unit, text: string, context: ReadContext): Reading {
+  if (number.form === 'decimal' && number.asThousands !== undefined) {
+    const thousands: TypedNumber = {
+      form: 'decimal',
+      token: number.token,
+      rest: number.rest,
+      sign: number.sign,
+      value: number.asThousands,
+      step: 1,
+      whole: number.whole + number.decimals,
+      decimals: '',
+      mark: '',
+      separator: ',',
+      exponent: '',
+    };
+    const picked = pick(number, thousands, unit, context);
+    if (picked === undefined) {
+      const both = [number, thousands].map((n) => typedText(plainToken(n), unit));
+      return refuse(
+        'ambiguous',
+        context,
+        `You entered ${quote(text)}: ${both.join(' or ')}?`,
+        both.map(suggest),
+      );
+    }
+    return settle(picked, unit, text, context);
+  }
+  return settle(number, unit, text, context);
+}
+
+function pick(
+  decimal: TypedNumber,
+  thousands: TypedNumber,
+  unit: Unit,
+  context: ReadContext,
+): TypedNumber | undefined {
+  if (context.kind === 'count') return Number.isInteger(decimal.value) ? undefined : thousands;
+  for (const range of [context.hard, context.usual]) {
+    const a = fits(toSI(decimal.value, unit.id), range) ?? true;
+    const b = fits(toSI(thousands.value, unit.id), range) ?? true;
+    if (a !== b) return a ? decimal : thousands;
+    if (!a) return undefined;
+  }
+  return undefined;
+}
+
+function settle(number: TypedNumber, unit: Unit, text: string, context: ReadContext): Reading {
+  const { value } = number;
+  const si = toSI(value, unit.id);
+  if (!Number.isFinite(si) || (si === 0 && value !== 0 && unit.offset === undefined))
+    return noNumber('too-large', text, context);
+  const whole = context.kind === 'count';
+  if (whole && !Number.isInteger(value))
+    return refuse('not-whole', context, `You entered ${text.slice(0, 60)}.`);
+  const doubts = [
+    improper(number, unit),
+    slang(number, unit),
+    ...slips(number, unit, si, context),
+  ].filter((d) => d !== undefined);
+  const echo = explain(number, unit, context);
+  return {
+    ok: true,
+    si,
+    value,
+    unit: unit.id,
+    typedUnit: number.rest !== '',
+    step: whole ? Math.max(1, number.step) : number.step,
+    ...(echo === undefined ? {} : { echo }),
+    ...(doubts[0] === undefined ? {} : { question: doubts[0].question }),
+    suggestions: doubts.flatMap((d) => d.suggestions),
+  };
+}

@@ -1,0 +1,8 @@
+// One door to all reading of what was typed.
+export { longestTyped } from './number.ts';
+export { readQuantity } from './quantity.ts';
+export type { Read, ReadContext, Reading } from './quantity.ts';
+export type { Problem, Refusal, Suggestion } from './say.ts';
+export { readList } from './list.ts';
+export type { ReadMany, RefusedMany } from './list.ts';
+export { readPlusMinus } from './plus-minus.ts';
