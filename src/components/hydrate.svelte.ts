@@ -76,7 +76,9 @@ async function bringUp(target: HTMLElement): Promise<void> {
 async function pageEntries(ids: readonly string[]): Promise<readonly Entry[]> {
   const all = await Promise.all(ids.map(workOf));
   const named = new Map(
-    all.flatMap((work) => Object.values(work.calculator.inputs)).map((entry) => [entry.name, entry]),
+    all
+      .flatMap((work) => Object.values(work.calculator.inputs))
+      .map((entry) => [entry.name, entry]),
   );
   return [...named.values()];
 }

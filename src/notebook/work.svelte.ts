@@ -1,7 +1,6 @@
 import type { Absent, AnyCalculator, Entry, Result, SetId, Value } from '../calculators/define.ts';
-import type { Uncertainty } from '../calculators/uncertainty.ts';
-import { propagateInSteps } from '../calculators/uncertainty.ts';
-import { evaluate, type Evaluation } from './evaluate.ts';
+import { propagate, propagation, type PropagatedOutputs } from '../calculators/uncertainty.ts';
+import { evaluate, type Evaluation } from './evaluation.ts';
 import { notebook } from './notebook.svelte.ts';
 
 /** A result that was good, with the inputs it was computed from. */
@@ -28,12 +27,12 @@ export class SetWork {
     if (input !== undefined && output !== undefined) this.#last = { input, output };
     return this.#last;
   });
-  uncertainty: Uncertainty | undefined = $state.raw(undefined);
+  uncertainty: PropagatedOutputs | undefined = $state.raw(undefined);
 
   constructor(calculator: AnyCalculator, id: SetId) {
     this.#calculator = calculator;
     this.id = id;
-    this.uncertainty = this.propagate();
+    this.uncertainty = this.#propagate();
   }
 
   get evaluation(): Evaluation {
@@ -53,12 +52,10 @@ export class SetWork {
   }
 
   /** The ± of every output at once; for the server, where nothing waits for a frame. */
-  propagate(): Uncertainty | undefined {
+  #propagate(): PropagatedOutputs | undefined {
     const { input, plusMinus } = this.#evaluation;
     if (input === undefined || Object.keys(plusMinus).length === 0) return undefined;
-    const run = propagateInSteps(this.#calculator, input, plusMinus);
-    for (const name of run.names) run.step(name);
-    return run.result();
+    return propagate(this.#calculator, input, plusMinus);
   }
 
   /** Follows the inputs: works the ± out in short slices once the keys are quiet. Call inside an effect root. */
@@ -69,10 +66,10 @@ export class SetWork {
         this.uncertainty = undefined;
         return undefined;
       }
-      const run = propagateInSteps(this.#calculator, input, plusMinus);
-      const names = [...run.names];
+      const run = propagation(this.#calculator, input, plusMinus);
+      const names = [...run.inputs];
       let timer = setTimeout(work, quiet);
-      const keep = (uncertainty: Uncertainty): void => {
+      const keep = (uncertainty: PropagatedOutputs): void => {
         this.uncertainty = uncertainty;
       };
       function work(): void {

@@ -1,8 +1,9 @@
-import type { AnyCalculator, Entry, NumberEntry, Result, SetId, Value } from '../calculators/define.ts';
+import type { AnyCalculator, Entry, NumberEntry, Result, Value } from '../calculators/define.ts';
 import { OutOfDomain } from '../core/refuse.ts';
 import { formatQuantity } from '../units/format.ts';
 import { readList, readPlusMinus, readQuantity, type Suggestion } from '../units/read.ts';
-import { toSI, unitOf } from '../units/units.ts';
+import { unitOf } from '../units/units.ts';
+import { contextOf } from './typed.ts';
 import type { StoredValue } from './values.ts';
 
 /** What the page says of one field: nothing, a remark on a number that is used, or why it is not used. */
@@ -32,14 +33,6 @@ export interface Evaluation {
   readonly limits: readonly string[];
 }
 
-/** The range of an entry in SI. */
-export function rangeOf(
-  entry: { readonly rangeUnit: string },
-  range: readonly [number, number],
-): readonly [number, number] {
-  return [toSI(range[0], entry.rangeUnit), toSI(range[1], entry.rangeUnit)];
-}
-
 /**
  * Reads one stored value as its dictionary entry asks. Never throws: what cannot be read comes back as a
  * sentence that names the quantity, what was typed and what is accepted.
@@ -54,13 +47,7 @@ export function readField(entry: Entry, stored: StoredValue): FieldState {
     };
   }
   if (entry.optional === true && stored.text.trim() === '') return { suggestions: [] };
-  const context = {
-    label: entry.label,
-    kind: entry.kind,
-    unit: stored.unit,
-    usual: rangeOf(entry, entry.usual),
-    hard: rangeOf(entry, entry.hard),
-  };
+  const context = contextOf(entry, stored.unit);
   if (entry.type === 'list') {
     const read = readList(stored.text, context, entry.most);
     if (!read.ok) return { problem: read.say, suggestions: read.suggestions };
@@ -72,7 +59,7 @@ export function readField(entry: Entry, stored: StoredValue): FieldState {
   }
   const read = readQuantity(stored.text, context);
   if (!read.ok) return { problem: read.say, suggestions: read.suggestions };
-  const remark = read.question ?? unusual(entry, read.si, read.unit) ?? read.echo;
+  const remark = read.question ?? unusual(context.usual, read.si, read.unit) ?? read.echo;
   const base = {
     value: read.si,
     ...(remark === undefined ? {} : { remark }),
@@ -80,24 +67,32 @@ export function readField(entry: Entry, stored: StoredValue): FieldState {
   };
   const typed = stored.plusMinus?.trim() ?? '';
   if (typed === '') return base;
-  const spread = readPlusMinus(typed, { ...context, unit: read.unit, of: read.si });
-  return spread.ok
-    ? { ...base, plusMinus: spread.si }
-    : { ...base, plusMinusProblem: spread.say };
+  const spread = readPlusMinus(typed, { ...context, unit: read.unit }, read.si);
+  return spread.ok ? { ...base, plusMinus: spread.si } : { ...base, plusMinusProblem: spread.say };
 }
 
-function unusual(entry: NumberEntry, si: number, unit: string): string | undefined {
-  const [low, high] = rangeOf(entry, entry.usual);
+function unusual(
+  [low, high]: readonly [number, number],
+  si: number,
+  unit: string,
+): string | undefined {
   if (si >= low && si <= high) return undefined;
   const show = (limit: number): string => formatQuantity(limit, unit, { significant: 3 });
   return `Unusual, but computed: most lie between ${show(low)} and ${show(high)}.`;
 }
 
 /** The sentence beside a field for a value that the physics refuses. */
-export function refusalSentence(entry: NumberEntry, refusal: OutOfDomain, typed: string, unit: string): string {
+export function refusalSentence(
+  entry: NumberEntry,
+  refusal: OutOfDomain,
+  typed: string,
+  unit: string,
+): string {
   const entered = `You entered ${typed.trim()}${/[a-z"′″%°]/i.test(typed) ? '' : `\u00a0${unitOf(unit).symbol}`}.`;
   if (refusal.relation === 'a number') return `${entry.label} must be a finite number. ${entered}`;
-  const limit = Number.isFinite(refusal.limit) ? formatQuantity(refusal.limit, unit, { significant: 5 }) : '';
+  const limit = Number.isFinite(refusal.limit)
+    ? formatQuantity(refusal.limit, unit, { significant: 5 })
+    : '';
   const bound = refusal.limitName === undefined ? limit : `${refusal.limitName} (${limit})`;
   return `${entry.label} must be ${refusal.relation} ${bound}. ${entered}`;
 }
@@ -158,6 +153,3 @@ export function evaluate(
     return { fields, plusMinus, limits: [] };
   }
 }
-
-/** The sets in the order they are laid side by side. */
-export const setIds: readonly SetId[] = ['baseline', 'candidate'];
