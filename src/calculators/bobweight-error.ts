@@ -181,7 +181,7 @@ export const bobweightError = defineCalculator({
       kind: 'ratio',
       of: (_input, output) => output.coupleFactor,
       possible: [0, 6],
-      tested: [0, 3],
+      tested: [Math.SQRT2, Math.SQRT2],
     },
   ],
   assumptions: [
@@ -192,7 +192,7 @@ export const bobweightError = defineCalculator({
     'Angles count from the first throw, or from the middle of the first pair where pins are split.',
   ],
   cautions: ['balancing', 'twisting'],
-  sources: ['bosch-handbook', 'bevan-2005'],
+  sources: ['bosch-handbook', 'bevan-2005', 'sarkar-2002'],
   sweep: { input: 'bobweightError', output: 'planeUnbalance' },
   solve: { input: 'bobweightError', output: 'planeUnbalance' },
   exercise: { ask: 'planeUnbalance', tolerance: 0.01 },

@@ -166,7 +166,7 @@ export const bobweightImplied = defineCalculator({
       kind: 'ratio',
       of: (_input, output) => output.impliedShare,
       possible: [0, 1],
-      tested: [0, 1],
+      tested: [0.666668, 0.7],
     },
   ],
   assumptions: [
@@ -176,7 +176,7 @@ export const bobweightImplied = defineCalculator({
     'A share inside the common band does not show that the figure is true. It shows that it is not contradicted.',
   ],
   cautions: ['weighing', 'balancing'],
-  sources: ['kolchin-demidov-1984', 'bosch-handbook'],
+  sources: ['khurmi-gupta-2009', 'bevan-2005', 'kolchin-demidov-1984', 'bosch-handbook'],
   sweep: { input: 'bobweight', output: 'impliedShare' },
   solve: { input: 'bobweight', output: 'impliedShare' },
   exercise: { ask: 'impliedShare', tolerance: 0.005 },

@@ -230,7 +230,7 @@ export const bobweight = defineCalculator({
       kind: 'ratio',
       of: (input) => input.reciprocatingFraction,
       possible: [0, 1],
-      tested: [0.5, 0.5],
+      tested: [0.5, 0.6666666667],
     },
   ],
   assumptions: [
@@ -242,7 +242,7 @@ export const bobweight = defineCalculator({
     'The answer is only as good as the weighing: an error of a gram in a turning part counts whole, in a sliding part f times, and twice where two rods share the pin.',
   ],
   cautions: ['balancing', 'weighing', 'twisting'],
-  sources: ['bevan-2005', 'khurmi-gupta-2009', 'bosch-handbook', 'liu-huston-2011'],
+  sources: ['bevan-2005', 'khurmi-gupta-2009', 'sarkar-2002', 'bosch-handbook', 'liu-huston-2011'],
   sweep: { input: 'pistonMass', output: 'bobweight' },
   solve: { input: 'pistonMass', output: 'bobweight' },
   exercise: { ask: 'bobweight', tolerance: 0.001 },

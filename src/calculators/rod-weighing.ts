@@ -304,7 +304,7 @@ export const rodWeighing = defineCalculator({
       kind: 'ratio',
       of: (_input, output) => output.bigEndShare,
       possible: [0, 1],
-      tested: [0.6666666666666666, 0.725],
+      tested: [0.666668, 0.7],
     },
   ],
   assumptions: [
