@@ -122,7 +122,11 @@ function texOf(step: Step, calculator: AnyCalculator, expression: Expression | u
   const marked = step.tex.replace(/\\q\{([A-Za-z][A-Za-z0-9]*)\}/gu, (_, name: string) =>
     questionable(name, know(calculator, name).symbol),
   );
-  return /=|\\approx|\\quad/u.test(marked) ? marked : `${left}=${marked}`;
+  // A statement whose left side is the result's own symbol gets the one that can be questioned.
+  const ownLeft = /^\s*[^=+\-/]+?=/u.exec(marked)?.[0];
+  if (ownLeft !== undefined && !ownLeft.includes('\\frac'))
+    return `${left}=${marked.slice(ownLeft.length)}`;
+  return marked.includes('=') ? marked : `${left}=${marked}`;
 }
 
 /**
