@@ -1,0 +1,186 @@
+import type { Entry } from '../calculators/define.ts';
+import { escapeText, unescapeText } from './escape.ts';
+import { decodeValue, encodeValue, shown } from './link-value.ts';
+import { isName, type StoredValue } from './values.ts';
+
+/** The version of the grammar that {@link encodeLink} writes. */
+export const linkVersion = 1;
+/** A longer fragment is not taken apart; the longest link of a page is a tenth of it. */
+export const longestLink = 16_000;
+const longestValue = 1_000;
+
+/** One quantity of a link: its name and what stands in each set. */
+export interface LinkValue {
+  readonly name: string;
+  readonly baseline?: StoredValue;
+  readonly candidate?: StoredValue;
+  /** The dictionary entry, where known: it settles what typed digits alone leave open. */
+  readonly entry?: Entry;
+}
+
+export interface LinkParts {
+  /** The address of the page, without fragment. */
+  readonly address: string;
+  readonly job?: string;
+  readonly version: typeof linkVersion;
+  readonly values: readonly LinkValue[];
+}
+
+export type DecodedLink =
+  | { readonly ok: false; readonly say: string }
+  | {
+      readonly ok: true;
+      readonly job: string;
+      readonly values: readonly LinkValue[];
+      /** What could not be used or is doubtful, one sentence each. */
+      readonly problems: readonly string[];
+      /** How many values were read. */
+      readonly numbers: number;
+    };
+
+/**
+ * Writes a link: `#job=No.17&pistonMass=495.2g:0.1,398.6g:0.1&crankpinDiameter=2.100in,1-7/8in&v=1`.
+ *
+ * Baseline and candidate are separated by a comma, a value and its ± by a colon, the readings of a list by
+ * semicolons, whole and fraction by a hyphen. Digits stand as typed, with a decimal point; units by their id.
+ * The version stands last: it proves that the link was not cut, and ends it on a digit, which programs that
+ * find links in text keep. Nothing is left out for being a default, since defaults change; only an optional
+ * quantity that is empty in both sets is.
+ */
+export function encodeLink({ address, job, version, values }: LinkParts): string {
+  const pairs = values.flatMap(({ name, baseline, candidate, entry }) => {
+    const texts = [encodeValue(baseline, entry), encodeValue(candidate, entry)];
+    if (entry?.optional === true && texts.every((text) => text === '')) return [];
+    return [`${name}=${candidate === undefined ? (texts[0] ?? '') : texts.join(',')}`];
+  });
+  const label = (job ?? '').trim();
+  if (label !== '') pairs.unshift(`job=${escapeText(label)}`);
+  return `${address}#${[...pairs, `v=${version}`].join('&')}`;
+}
+
+/**
+ * Reads the fragment of an address. Undefined when it is an in-page anchor; a sentence when it is too long to
+ * be a link; else what could be read, and a sentence for each part that could not. Never throws.
+ *
+ * Mail programs break lines and write `&amp;`; both are undone. A link without its version was cut: what
+ * stands last is not used, because half a number is still a number.
+ *
+ * @param label the words for a name, for the sentences.
+ */
+export function decodeLink(
+  hash: string,
+  label: (name: string) => string = (name) => name,
+): DecodedLink | undefined {
+  if (hash.length > longestLink) {
+    return {
+      ok: false,
+      say: `This link is ${String(hash.length)} characters long; at most ${String(longestLink)} are read. None of it was used.`,
+    };
+  }
+  if (!hash.includes('=')) return undefined;
+  const segments = withoutSpaces(hash).replace(/^#/, '').replace(/&amp;/g, '&').split('&');
+  const pairs = segments.map(split).filter((pair) => pair.name !== '');
+  const problems: string[] = [];
+  const version = /^\d+/.exec(pairs.findLast(({ name }) => name === 'v')?.text ?? '')?.[0];
+  const cut = version === undefined;
+  // What stands before a bare `&v=` is whole: only the version itself was lost.
+  const whole = !cut || /^(?:v=?)?$/.test(segments.at(-1) ?? '');
+  const usable = (whole ? pairs : pairs.slice(0, -1)).filter(({ name }) => name !== 'v');
+  const values = new Map<string, LinkValue>();
+  let job = '';
+  for (const { name, text } of usable) {
+    const plain = text === undefined ? undefined : unpercented(text);
+    if (text === undefined) {
+      problems.push(`“${shown(name)}” in this link has no value; it is not used.`);
+    } else if (name === 'job') {
+      const label = plain === undefined ? undefined : unescapeText(plain);
+      if (label === undefined)
+        problems.push(`The job label of this link is damaged: “${shown(text)}”.`);
+      job = label ?? '';
+    } else if (!isName(name)) {
+      problems.push(`“${shown(name)}” in this link is no name of a quantity; it is not used.`);
+    } else {
+      if (values.has(name))
+        problems.push(`${label(name)} stands twice in this link; the last one is used.`);
+      const read = readPair(name, plain ?? text, label(name), problems);
+      if (read !== undefined) values.set(name, read);
+    }
+  }
+  const read = [...values.values()];
+  const numbers = read.reduce((sum, one) => sum + filled(one.baseline) + filled(one.candidate), 0);
+  if (cut) {
+    const last = whole ? '' : ', and the last may be cut: it is not used';
+    problems.unshift(
+      `The end of this link is missing; ${countWords(numbers)} could be read${last}.`,
+    );
+  } else if (Number(version) > linkVersion) {
+    problems.unshift(
+      `This link was made by a later version of these pages (${version}; this one knows ${String(linkVersion)}). What could be read is used.`,
+    );
+  }
+  return { ok: true, job, values: read, problems, numbers };
+}
+
+/** Line breaks of mail programs and the invisible characters of chat programs, taken out. */
+function withoutSpaces(text: string): string {
+  return text.replace(/[\s\u00AD\u200B-\u200D\u2060]|%(?:20|0A|0D|09)/gi, '');
+}
+
+function split(segment: string): { readonly name: string; readonly text: string | undefined } {
+  const at = segment.indexOf('=');
+  return at < 0
+    ? { name: segment, text: undefined }
+    : { name: segment.slice(0, at), text: segment.slice(at + 1) };
+}
+
+/** Undoes the percent signs that some programs put in; undefined where they are damaged. */
+function unpercented(text: string): string | undefined {
+  if (!text.includes('%')) return text;
+  try {
+    return withoutSpaces(decodeURIComponent(text));
+  } catch {
+    return undefined;
+  }
+}
+
+function readPair(
+  name: string,
+  text: string,
+  label: string,
+  problems: string[],
+): LinkValue | undefined {
+  const [baseline = '', candidate, ...more] = text.split(',');
+  if (more.length > 0) {
+    problems.push(
+      `${label} has more than two sets in this link: “${shown(text)}”; it is not used.`,
+    );
+    return undefined;
+  }
+  const read = (part: string | undefined, set: string): StoredValue | undefined => {
+    if (part === undefined) return undefined;
+    try {
+      if (part.length > longestValue) throw new RangeError(`“${shown(part)}” is too long`);
+      return decodeValue(part);
+    } catch (error) {
+      const reason = error instanceof Error ? error.message : String(error);
+      problems.push(`${label} (${set}): ${reason}; it is not used.`);
+      return undefined;
+    }
+  };
+  const first = read(baseline, 'baseline');
+  const second = read(candidate, 'candidate');
+  if (first === undefined && second === undefined) return undefined;
+  return {
+    name,
+    ...(first === undefined ? {} : { baseline: first }),
+    ...(second === undefined ? {} : { candidate: second }),
+  };
+}
+
+function filled(value: StoredValue | undefined): number {
+  return value === undefined || value.text === '' ? 0 : 1;
+}
+
+function countWords(count: number): string {
+  return count === 1 ? '1 number' : `${String(count)} numbers`;
+}

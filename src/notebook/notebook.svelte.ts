@@ -1,0 +1,325 @@
+import type { Entry, SetId } from '../calculators/define.ts';
+import * as quantities from '../calculators/quantities.ts';
+import { admit, settle, shownIn, written, type Shown } from './settle.ts';
+import {
+  jobKey,
+  openShelf,
+  placeOf,
+  previousKey,
+  readShelf,
+  replaceOnShelf,
+  systemKey,
+  valueKey,
+  visitKey,
+  type Shelf,
+} from './storage.ts';
+import { share, type Shared } from './sharing.ts';
+import { exampleOf } from './typed.ts';
+import {
+  countValues,
+  emptyContents,
+  homeSet,
+  parseValue,
+  sameValue,
+  writeValue,
+  type Contents,
+  type SetValues,
+  type StoredValue,
+} from './values.ts';
+import { arrive, countReplaced, overlaid, parseVisit, writeVisit, type Visit } from './visit.ts';
+import { browserWorld, isShared, type World } from './world.ts';
+
+/** What a file would change, to be shown before it is opened. */
+export interface Offer {
+  readonly contents: Contents;
+  /** How many values it holds. */
+  readonly numbers: number;
+  /** How many of the reader's own values it would put away. */
+  readonly putAway: number;
+  readonly problems: readonly string[];
+}
+
+type Writable = Record<SetId, Record<string, StoredValue>>;
+
+const dictionary: ReadonlyMap<string, Entry> = new Map(
+  Object.values(quantities).map((entry) => [entry.name, entry]),
+);
+
+function copied(values: SetValues): Writable {
+  return { baseline: { ...values.baseline }, candidate: { ...values.candidate } };
+}
+
+/**
+ * The reader's numbers, shared by all parts of a page and kept in the browser. Without a world, on the
+ * server, it shows the examples and ignores every write: one process renders all pages for all readers.
+ */
+export class Notebook {
+  readonly #world: World | undefined;
+  readonly #shelf: Shelf;
+  readonly #tab: Shelf;
+  #own: Writable = $state({ baseline: {}, candidate: {} });
+  #ownJob = $state('');
+  #system: 'metric' | 'inch' = $state('metric');
+  #visit: (Omit<Visit, 'job' | 'values'> & { job: string; values: Writable }) | undefined =
+    $state();
+  #damaged: Record<string, string> = $state({});
+  #refusal: string | undefined = $state();
+  #shelfNotice: string | undefined = $state();
+  #previous = $state(false);
+
+  constructor(world?: World) {
+    this.#world = world;
+    this.#shelf = openShelf(() => world?.local());
+    this.#tab = openShelf(() => world?.session());
+    if (world === undefined) return;
+    this.reread();
+    this.arrive(world.revisited);
+  }
+
+  /** The system that fields are shown in. Stored values do not change with it. */
+  get system(): 'metric' | 'inch' {
+    return this.#system;
+  }
+  setSystem(system: 'metric' | 'inch'): void {
+    if (this.#world === undefined) return;
+    this.#system = system;
+    this.#keep(systemKey, system);
+  }
+
+  /** The label of the job: of the visit while there is one. */
+  get job(): string {
+    return this.#visit?.job ?? this.#ownJob;
+  }
+  set job(job: string) {
+    if (this.#world === undefined) return;
+    if (this.#visit !== undefined) {
+      this.#visit.job = job;
+      this.#keepVisit();
+      return;
+    }
+    this.#ownJob = job;
+    this.#keep(jobKey, job);
+  }
+
+  /**
+   * The value of an entry: what the reader wrote, else the invented example. During a visit only the link's
+   * numbers count: what it does not name is the example, or empty where a calculator can do without it, and
+   * never the reader's own, since numbers of two engines would make a believable wrong result.
+   */
+  value(set: SetId, entry: Entry): StoredValue {
+    const home = homeSet(set, entry);
+    const stored = this.#values[home][entry.name];
+    if (stored !== undefined) return settle(stored, entry);
+    const example = exampleOf(home, entry);
+    const empty = this.#visit !== undefined && entry.optional === true;
+    return empty && entry.type !== 'choice' ? { text: '', unit: example.unit } : example;
+  }
+
+  /** True as long as the invented example stands there. A link's number that equals it counts as one. */
+  isExample(set: SetId, entry: Entry): boolean {
+    const home = homeSet(set, entry);
+    const stored = this.#values[home][entry.name];
+    if (this.#visit === undefined) return stored === undefined;
+    if (stored === undefined) return entry.optional !== true || entry.type === 'choice';
+    return sameValue(settle(stored, entry), exampleOf(home, entry));
+  }
+
+  /** What the field shows in the reader's system. */
+  display(set: SetId, entry: Entry): Shown {
+    return shownIn(this.#system, this.value(set, entry), entry);
+  }
+
+  /** Writes what was typed, readable or not. The visit's numbers while there is a visit, else the reader's own. */
+  put(set: SetId, name: string, patch: Partial<StoredValue>, entry: Entry): void {
+    if (this.#world === undefined) return;
+    const home = homeSet(set, entry);
+    const value = written(this.value(home, entry), patch, entry, this.display(home, entry));
+    this.#values[home][name] = value;
+    if (this.#visit !== undefined) {
+      this.#keepVisit();
+      return;
+    }
+    const key = valueKey(home, name);
+    delete this.#damaged[key];
+    this.#keep(key, writeValue(value));
+  }
+
+  /** Takes a value out, so that the example stands there again. */
+  clear(set: SetId, name: string): void {
+    if (this.#world === undefined) return;
+    const entry = dictionary.get(name);
+    const home = entry === undefined ? set : homeSet(set, entry);
+    delete this.#values[home][name];
+    if (this.#visit !== undefined) {
+      this.#keepVisit();
+      return;
+    }
+    delete this.#damaged[valueKey(home, name)];
+    this.#shelf.remove(valueKey(home, name));
+  }
+
+  /** The link being visited; undefined when the reader's own numbers are shown. */
+  get visiting(): { readonly job: string; readonly problems: readonly string[] } | undefined {
+    return this.#visit;
+  }
+  /** How many of the reader's own values {@link keepVisit} would change. */
+  get visitReplaces(): number {
+    return this.#visit === undefined ? 0 : countReplaced(this.#own, this.#visit.values);
+  }
+  /** Writes the visit's numbers over the reader's own, name by name; returns how many of their own changed. */
+  keepVisit(): number {
+    if (this.#visit === undefined) return 0;
+    const replaced = this.visitReplaces;
+    this.#replace(overlaid(this.#ownContents, this.#visit));
+    this.leaveVisit();
+    return replaced;
+  }
+  /** Returns to the reader's own numbers; those of the link are dropped. */
+  leaveVisit(): void {
+    this.#visit = undefined;
+    this.#tab.remove(visitKey);
+    this.#world?.dropHash();
+  }
+
+  /** One or more sentences about what could not be kept or read; undefined when all is well. */
+  get notice(): string | undefined {
+    const all = [this.#refusal, this.#shelfNotice, ...Object.values(this.#damaged)];
+    const said = all.filter((one) => one !== undefined);
+    return said.length === 0 ? undefined : said.join(' ');
+  }
+
+  /** All that is shown and not an example, for a file: the visit's numbers while there is a visit. */
+  get contents(): Contents {
+    return this.#visit === undefined
+      ? this.#ownContents
+      : { job: this.#visit.job, values: copied(this.#visit.values) };
+  }
+
+  /** What opening a file's contents would do. Changes nothing. */
+  offer(contents: Contents, problems: readonly string[] = []): Offer {
+    const admitted = admit(contents.values, dictionary, true);
+    return {
+      contents: { job: contents.job, values: admitted.values },
+      numbers: countValues(admitted.values),
+      putAway: countValues(this.#own),
+      problems: [...problems, ...admitted.problems],
+    };
+  }
+  /** Makes the offered contents the reader's notebook. What was there before is kept for {@link restorePrevious}. */
+  accept(offer: Offer): void {
+    this.#replace(offer.contents);
+    if (this.#visit !== undefined) this.leaveVisit();
+  }
+  /** True when a notebook was put away and can be brought back. */
+  get canRestore(): boolean {
+    return this.#previous;
+  }
+  /** Brings back the notebook that was put away last, and puts the present one away instead. */
+  restorePrevious(): void {
+    const previous = parseVisit(this.#shelf.get(previousKey));
+    if (previous !== undefined) this.#replace(previous);
+  }
+
+  /**
+   * The link to this page with the values of `entries` in both sets, examples included: a link must not
+   * change with the site's defaults. Names that an opened link brought and nothing here knows travel on.
+   * `problems` says what whoever opens it would be told.
+   */
+  linkFor(entries: readonly Entry[]): Shared {
+    return share(
+      this.#world?.address() ?? '',
+      this.job,
+      entries,
+      (set, entry) => this.value(set, entry),
+      this.#visit?.values ?? emptyContents().values,
+      dictionary,
+    );
+  }
+
+  /** Reads everything stored anew: at the start, and when the page comes back from the browser's cache. */
+  reread(): void {
+    const found = readShelf(this.#shelf);
+    this.#own = copied(found.values);
+    this.#ownJob = found.job;
+    this.#system = found.system;
+    this.#damaged = { ...found.damaged };
+    this.#previous = this.#shelf.get(previousKey) !== undefined;
+    const visit = parseVisit(this.#tab.get(visitKey));
+    this.#visit = visit === undefined ? undefined : { ...visit, values: copied(visit.values) };
+  }
+
+  /**
+   * Opens the link in the address, if it is one.
+   *
+   * @param again the page was come back to: a visit of the same link goes on as it was left.
+   */
+  arrive(again: boolean): void {
+    const hash = this.#world?.hash() ?? '';
+    if (again && this.#visit?.from === hash) return;
+    const arrival = arrive(hash, dictionary);
+    if (arrival === undefined) return;
+    this.#refusal = 'say' in arrival ? arrival.say : undefined;
+    if ('say' in arrival) return;
+    this.#visit = { ...arrival.visit, values: copied(arrival.visit.values) };
+    this.#keepVisit();
+  }
+
+  /** Another tab changed the storage: takes over the value of that key, or everything when it was emptied. */
+  follow(key: string | null): void {
+    const place = key === null ? undefined : placeOf(key);
+    if (key !== null) this.#shelf.forget(key);
+    if (key === null || place === undefined) {
+      const visit = this.#visit;
+      this.reread();
+      this.#visit = visit;
+      return;
+    }
+    const json = this.#shelf.get(key);
+    const value = json === undefined ? undefined : parseValue(json);
+    delete this.#damaged[key];
+    if (value === undefined) delete this.#own[place.set][place.name];
+    else this.#own[place.set][place.name] = value;
+  }
+
+  get #values(): Writable {
+    return this.#visit === undefined ? this.#own : this.#visit.values;
+  }
+  get #ownContents(): Contents {
+    return { job: this.#ownJob, values: copied(this.#own) };
+  }
+  #keep(key: string, text: string): void {
+    this.#shelf.set(key, text);
+    this.#shelfNotice = this.#shelf.notice;
+  }
+  #keepVisit(): void {
+    // The tab's storage only carries a visit to other pages; where it is refused, this page still has it.
+    if (this.#visit !== undefined) this.#tab.set(visitKey, writeVisit(this.#visit));
+  }
+  #replace(contents: Contents): void {
+    const visit = this.#visit;
+    replaceOnShelf(this.#shelf, contents);
+    this.reread();
+    this.#visit = visit;
+    this.#shelfNotice = this.#shelf.notice;
+  }
+}
+
+/**
+ * The one notebook of the page. It is opened as the module loads, before any field can write: a number typed
+ * before the page's code arrived must not find an empty notebook and wipe what is stored.
+ */
+export const notebook = new Notebook(typeof window === 'undefined' ? undefined : browserWorld());
+
+if (typeof window !== 'undefined') {
+  window.addEventListener('storage', ({ key, storageArea }) => {
+    if (isShared(storageArea)) notebook.follow(key);
+  });
+  window.addEventListener('hashchange', () => {
+    notebook.arrive(false);
+  });
+  window.addEventListener('pageshow', ({ persisted }) => {
+    if (!persisted) return;
+    notebook.reread();
+    notebook.arrive(true);
+  });
+}

@@ -1,0 +1,183 @@
+import type { Entry, ListEntry, NumberEntry } from '../calculators/define.ts';
+import { convertTyped, formatPlain } from '../units/format.ts';
+import { readList, readQuantity } from '../units/read.ts';
+import { unitOf, units } from '../units/units.ts';
+import { contextOf, takeApart, takeApartAs, unitSpelled } from './typed.ts';
+import { bothSets, setsOf, tidyValue, type SetValues, type StoredValue } from './values.ts';
+
+/** What a field shows. */
+export interface Shown {
+  readonly text: string;
+  /** Id of the unit that `text` is in. */
+  readonly unit: string;
+  /** The ± to show with it, in the same unit unless it names its own; empty when there is none. */
+  readonly plusMinus: string;
+  /** True when the text is a conversion for reading, and not what is stored. */
+  readonly converted: boolean;
+}
+
+/**
+ * A stored value made fit for its entry: a number without unit takes the entry's metric one; a number whose
+ * unit is of another kind carries it in the text, so that the parser names the kind instead of misreading it.
+ */
+export function settle(value: StoredValue, entry: Entry): StoredValue {
+  if (entry.type === 'choice') return value;
+  if (value.unit === '') return { ...value, unit: entry.metric };
+  if (!Object.hasOwn(units, value.unit)) return { ...value, unit: entry.metric };
+  const unit = unitOf(value.unit);
+  if (unit.kind === entry.kind || value.text.trim() === '') return value;
+  return { text: `${value.text} ${unit.symbol}`, unit: entry.metric };
+}
+
+/**
+ * The value to store after a field was written. The text stays as typed; the unit becomes the one typed
+ * behind the number, so that `unit` is always the unit the number is in. A bare ± that was meant in the
+ * former unit keeps its meaning by naming that unit, unless the same digits are now read in another unit.
+ */
+export function written(
+  before: StoredValue,
+  patch: Partial<StoredValue>,
+  entry: Entry,
+  shown: Shown,
+): StoredValue {
+  const after = { ...before, ...patch };
+  if (entry.type === 'choice') return tidyValue(after);
+  const unit = unitTyped(after, entry);
+  if (patch.plusMinus !== undefined && patch.text === undefined) {
+    return tidyValue({ ...after, unit, plusMinus: named(patch.plusMinus, shown.unit, unit) });
+  }
+  if (before.plusMinus === undefined || patch.plusMinus !== undefined) {
+    return tidyValue({ ...after, unit });
+  }
+  const plusMinus =
+    after.text === shown.text ? shown.plusMinus : named(before.plusMinus, before.unit, unit);
+  return tidyValue({ ...after, unit, plusMinus });
+}
+
+/** The unit that the number is in: the one typed behind it, else the one beside the field. */
+function unitTyped({ text, unit }: StoredValue, entry: NumberEntry | ListEntry): string {
+  if (text.trim() === '') return unit;
+  const reading = readAs(entry, text, unit);
+  return reading.ok ? reading.unit : unit;
+}
+
+function readAs(entry: NumberEntry | ListEntry, text: string, unit: string) {
+  const context = contextOf(entry, unit);
+  return entry.type === 'list' ? readList(text, context, entry.most) : readQuantity(text, context);
+}
+
+/** A ± with `own` written behind it where it is bare and would else be read in `read`. */
+function named(plusMinus: string, own: string, read: string): string {
+  if (own === read || plusMinus.trim() === '') return plusMinus;
+  const typed = takeApart(plusMinus, own);
+  return typed === undefined || typed.unit !== undefined
+    ? plusMinus
+    : `${plusMinus.trim()} ${unitOf(own).symbol}`;
+}
+
+/**
+ * What a field shows in a system of units: the text as typed where its unit belongs to the system, else the
+ * same quantity in the entry's unit of that system, with the precision that the typed digits imply. The
+ * stored value is only read.
+ */
+export function shownIn(system: 'metric' | 'inch', value: StoredValue, entry: Entry): Shown {
+  const { text, unit } = value;
+  if (entry.type === 'choice') return { text, unit, plusMinus: '', converted: false };
+  const asTyped = { text, unit, plusMinus: bare(value.plusMinus ?? '', unit), converted: false };
+  const target = entry[system];
+  const own = unitOf(unit).system;
+  if (own === system || own === 'both' || unit === target) return asTyped;
+  const converted =
+    entry.type === 'list' ? convertList(text, unit, target) : convertNumber(entry, value, target);
+  if (converted === undefined) return asTyped;
+  const plusMinus = convertPlusMinus(value.plusMinus ?? '', unit, target);
+  return { text: converted, unit: target, plusMinus, converted: true };
+}
+
+function convertNumber(entry: Entry, value: StoredValue, target: string): string | undefined {
+  const typed = takeApartAs(entry, value);
+  return typed === undefined
+    ? undefined
+    : convertTyped(typed.number, typed.unit ?? value.unit, target);
+}
+
+function convertList(text: string, unit: string, target: string): string | undefined {
+  const readings = text.split(';').map((reading) => takeApart(reading, unit));
+  const converted = readings.map((reading) =>
+    reading === undefined ? undefined : convertTyped(reading.number, reading.unit ?? unit, target),
+  );
+  return converted.includes(undefined) ? undefined : converted.join('; ');
+}
+
+/** A ± is a difference: only the factors count, not the zero points. Per cents stay. */
+function convertPlusMinus(plusMinus: string, unit: string, target: string): string {
+  const typed = takeApart(plusMinus.replace(/^±\s*/, ''), unit);
+  if (typed === undefined) return plusMinus;
+  const from = unitOf(typed.unit ?? unit);
+  if (from.kind !== unitOf(target).kind) return plusMinus;
+  if (from.id === target) return typed.number;
+  if (from.offset === undefined && unitOf(target).offset === undefined) {
+    return convertTyped(typed.number, from.id, target);
+  }
+  const size = (Number(typed.number) * from.factor) / unitOf(target).factor;
+  return Number.isFinite(size) ? formatPlain(Number(size.toPrecision(2))) : plusMinus;
+}
+
+/** A ± without the unit behind it where that is the unit of the value anyway. */
+function bare(plusMinus: string, unit: string): string {
+  const tail = /^(.*\d)\s*([^\d\s].*)$/.exec(plusMinus.trim());
+  return tail !== null && unitSpelled(tail[2] ?? '', unit) === unit ? (tail[1] ?? '') : plusMinus;
+}
+
+/** Values let in from outside, and a sentence for each that this dictionary cannot use. */
+export interface Admitted {
+  readonly values: SetValues;
+  readonly problems: readonly string[];
+}
+
+/**
+ * Judges values from a link or a file by the dictionary. Unknown names are named and kept, so that passing
+ * the numbers on loses nothing. What cannot be read is named, and left out unless `keepUnreadable`.
+ */
+export function admit(
+  values: SetValues,
+  dictionary: ReadonlyMap<string, Entry>,
+  keepUnreadable: boolean,
+): Admitted {
+  const kept: Record<'baseline' | 'candidate', Record<string, StoredValue>> = {
+    baseline: {},
+    candidate: {},
+  };
+  const problems: string[] = [];
+  const unknown = new Set<string>();
+  for (const set of bothSets) {
+    for (const [name, value] of Object.entries(values[set])) {
+      const entry = dictionary.get(name);
+      const fault = entry === undefined ? undefined : faultOf(value, entry);
+      if (entry === undefined) unknown.add(name);
+      else if (!setsOf(entry).includes(set)) {
+        problems.push(`${entry.label} serves both sets at once; its second value is not used.`);
+        continue;
+      }
+      if (fault !== undefined) problems.push(`${entry?.label ?? name} (${set}): ${fault}`);
+      if (fault === undefined || keepUnreadable) kept[set][name] = value;
+    }
+  }
+  for (const name of unknown) {
+    problems.push(`“${name}” is no quantity known here. It is kept, but nothing uses it.`);
+  }
+  return { values: kept, problems };
+}
+
+/** Why a value cannot be used; undefined when it can, or when its field is merely empty. */
+function faultOf(value: StoredValue, entry: Entry): string | undefined {
+  if (entry.type === 'choice') {
+    return Object.hasOwn(entry.options, value.text)
+      ? undefined
+      : `“${value.text}” is not one of ${Object.values(entry.options).join(', ')}.`;
+  }
+  if (value.text.trim() === '') return undefined;
+  const { text, unit } = settle(value, entry);
+  const reading = readAs(entry, text, unit);
+  return reading.ok ? undefined : reading.say;
+}

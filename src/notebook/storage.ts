@@ -1,0 +1,170 @@
+import {
+  bothSets,
+  isName,
+  parseValue,
+  writeValue,
+  type Contents,
+  type StoredValue,
+} from './values.ts';
+
+/** What the notebook asks of a browser's storage. */
+export interface Shelf {
+  get(key: string): string | undefined;
+  /** Keeps the text; in memory when the browser refuses it. Never throws. */
+  set(key: string, text: string): void;
+  remove(key: string): void;
+  /** All keys of the notebook, those in memory included. */
+  keys(): readonly string[];
+  /** Another tab changed this key: what it stored is newer than what memory holds. */
+  forget(key: string): void;
+  /** One sentence when something could not be kept; undefined as long as all is well. */
+  readonly notice: string | undefined;
+}
+
+const prefix = 'throwbook/1/';
+export const jobKey = `${prefix}job`;
+export const systemKey = `${prefix}system`;
+/** The notebook that the last opened file or kept link replaced. */
+export const previousKey = `${prefix}previous`;
+/** In the tab's own storage: the numbers of a link that is being visited. */
+export const visitKey = `${prefix}visit`;
+
+const forbidden =
+  'This browser does not let the page keep your numbers. They stay until the page is closed; save them as a file.';
+const full =
+  'The storage of this browser is full. Your newest numbers stay until the page is closed; save them as a file.';
+
+/** The key of one value: `throwbook/1/baseline/pistonMass`. One key a value, so that two tabs never undo each other. */
+export function valueKey(set: string, name: string): string {
+  return `${prefix}${set}/${name}`;
+}
+
+/**
+ * A shelf over a browser's storage. Everything that can be refused is caught: storage that is forbidden (its
+ * mere mention throws in a frame of opaque origin), full, or taken away later. What cannot be stored is held
+ * in memory, and one notice says so.
+ *
+ * @param find gives the storage; called once, may throw, may give nothing.
+ */
+export function openShelf(find: () => Storage | undefined): Shelf {
+  const memory = new Map<string, string | undefined>();
+  let storage: Storage | undefined;
+  let notice: string | undefined;
+  try {
+    storage = find();
+    storage?.getItem(jobKey);
+  } catch {
+    storage = undefined;
+  }
+
+  function stored(key: string): string | undefined {
+    try {
+      return storage?.getItem(key) ?? undefined;
+    } catch {
+      return undefined;
+    }
+  }
+  function storedKeys(): readonly string[] {
+    const keys: string[] = [];
+    try {
+      for (let at = 0; storage !== undefined && at < storage.length; at += 1) {
+        const key = storage.key(at);
+        if (key?.startsWith(prefix) === true) keys.push(key);
+      }
+    } catch {
+      // Storage was taken away while it was read: what was read so far is still true.
+    }
+    return keys;
+  }
+
+  return {
+    get: (key) => (memory.has(key) ? memory.get(key) : stored(key)),
+    set(key, text) {
+      try {
+        if (storage === undefined) throw new RangeError('no storage');
+        storage.setItem(key, text);
+        memory.delete(key);
+      } catch {
+        memory.set(key, text);
+        notice = storage === undefined ? forbidden : full;
+      }
+    },
+    remove(key) {
+      memory.delete(key);
+      try {
+        storage?.removeItem(key);
+      } catch {
+        memory.set(key, undefined);
+      }
+    },
+    keys() {
+      const all = new Set([...storedKeys(), ...memory.keys()]);
+      return [...all].filter((key) => !memory.has(key) || memory.get(key) !== undefined);
+    },
+    forget: (key) => void memory.delete(key),
+    get notice() {
+      return notice;
+    },
+  };
+}
+
+/** A notebook as found on a shelf, with a sentence for each value that could not be read. */
+export interface Found extends Contents {
+  readonly system: 'metric' | 'inch';
+  /** By storage key. The damaged text is left where it is until the reader replaces it. */
+  readonly damaged: Readonly<Record<string, string>>;
+}
+
+/** Reads the whole notebook. A damaged value is named and skipped; nothing is written. */
+export function readShelf(shelf: Shelf): Found {
+  const values: Record<'baseline' | 'candidate', Record<string, StoredValue>> = {
+    baseline: {},
+    candidate: {},
+  };
+  const damaged: Record<string, string> = {};
+  for (const key of shelf.keys()) {
+    const place = placeOf(key);
+    if (place === undefined) continue;
+    const value = parseValue(shelf.get(key) ?? '');
+    if (value === undefined) damaged[key] = damageSentence(place.set, place.name);
+    else values[place.set][place.name] = value;
+  }
+  return {
+    job: shelf.get(jobKey) ?? '',
+    system: shelf.get(systemKey) === 'inch' ? 'inch' : 'metric',
+    values,
+    damaged,
+  };
+}
+
+/** The set and name that a storage key stands for; undefined for a key of another sort. */
+export function placeOf(
+  key: string,
+): { readonly set: 'baseline' | 'candidate'; readonly name: string } | undefined {
+  const set = bothSets.find((one) => key.startsWith(`${prefix}${one}/`));
+  if (set === undefined) return undefined;
+  const name = key.slice(prefix.length + set.length + 1);
+  return isName(name) ? { set, name } : undefined;
+}
+
+function damageSentence(set: string, name: string): string {
+  return `The stored value of ${name} (${set}) is damaged. The example stands in its place until you type a new one.`;
+}
+
+/** Replaces the notebook on the shelf by `contents`, and keeps what it replaced for one step back. */
+export function replaceOnShelf(shelf: Shelf, contents: Contents): void {
+  const before = readShelf(shelf);
+  shelf.set(previousKey, JSON.stringify({ job: before.job, values: before.values }));
+  for (const key of shelf.keys()) {
+    const place = placeOf(key);
+    if (place === undefined || Object.hasOwn(contents.values[place.set], place.name)) continue;
+    // A damaged value is in no copy, so it stays where it is.
+    if (parseValue(shelf.get(key) ?? '') !== undefined) shelf.remove(key);
+  }
+  for (const set of bothSets) {
+    for (const [name, value] of Object.entries(contents.values[set])) {
+      shelf.set(valueKey(set, name), writeValue(value));
+    }
+  }
+  shelf.set(jobKey, contents.job);
+}

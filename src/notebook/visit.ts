@@ -1,0 +1,108 @@
+import type { Entry } from '../calculators/define.ts';
+import { decodeLink } from './link.ts';
+import { admit } from './settle.ts';
+import {
+  asValue,
+  bothSets,
+  countValues,
+  isName,
+  sameValue,
+  type Contents,
+  type SetValues,
+  type StoredValue,
+} from './values.ts';
+
+/** The numbers of a link, held apart from the reader's own. */
+export interface Visit extends Contents {
+  /** The fragment they came from: a reload of the same one keeps what was changed since. */
+  readonly from: string;
+  readonly problems: readonly string[];
+}
+
+/** What came of an address: a visit, a sentence that says why there is none, or nothing at all. */
+export type Arrival = { readonly visit: Visit } | { readonly say: string } | undefined;
+
+/** Reads the fragment of an address by the dictionary. Undefined when it is an in-page anchor or empty. */
+export function arrive(hash: string, dictionary: ReadonlyMap<string, Entry>): Arrival {
+  const link = decodeLink(hash, (name) => dictionary.get(name)?.label ?? name);
+  if (link === undefined) return undefined;
+  if (!link.ok) return { say: link.say };
+  const values: Record<'baseline' | 'candidate', Record<string, StoredValue>> = {
+    baseline: {},
+    candidate: {},
+  };
+  for (const { name, baseline, candidate } of link.values) {
+    if (baseline !== undefined) values.baseline[name] = baseline;
+    if (candidate !== undefined) values.candidate[name] = candidate;
+  }
+  const admitted = admit(values, dictionary, false);
+  const problems = [...link.problems, ...admitted.problems];
+  if (countValues(admitted.values) === 0) {
+    return { say: ['This link holds no number that could be used.', ...problems].join(' ') };
+  }
+  return { visit: { from: hash, job: link.job, values: admitted.values, problems } };
+}
+
+/** A visit as text for the tab's storage. */
+export function writeVisit(visit: Visit): string {
+  return JSON.stringify(visit);
+}
+
+/** A visit or a notebook from stored text; undefined when it is damaged. */
+export function parseVisit(json: string | undefined): Visit | undefined {
+  let something: unknown;
+  try {
+    something = JSON.parse(json ?? '');
+  } catch {
+    return undefined;
+  }
+  if (typeof something !== 'object' || something === null) return undefined;
+  const { from, job, values, problems } = something as Record<keyof Visit, unknown>;
+  if (typeof values !== 'object' || values === null) return undefined;
+  return {
+    from: typeof from === 'string' ? from : '',
+    job: typeof job === 'string' ? job : '',
+    values: parseSets(values),
+    problems: Array.isArray(problems) ? problems.filter((one) => typeof one === 'string') : [],
+  };
+}
+
+function parseSets(sets: object): SetValues {
+  const values: Record<'baseline' | 'candidate', Record<string, StoredValue>> = {
+    baseline: {},
+    candidate: {},
+  };
+  for (const set of bothSets) {
+    const found: unknown = (sets as Partial<Record<typeof set, unknown>>)[set];
+    if (typeof found !== 'object' || found === null) continue;
+    for (const [name, something] of Object.entries(found)) {
+      const value = isName(name) ? asValue(something) : undefined;
+      if (value !== undefined) values[set][name] = value;
+    }
+  }
+  return values;
+}
+
+/** How many values of `own` would change if those of `others` were written over them. */
+export function countReplaced(own: SetValues, others: SetValues): number {
+  return bothSets.reduce(
+    (sum, set) =>
+      sum +
+      Object.entries(others[set]).filter(([name, value]) => {
+        const mine = own[set][name];
+        return mine !== undefined && !sameValue(mine, value);
+      }).length,
+    0,
+  );
+}
+
+/** `own` with the values of `others` written over it, name by name. */
+export function overlaid(own: Contents, others: Contents): Contents {
+  return {
+    job: others.job === '' ? own.job : others.job,
+    values: {
+      baseline: { ...own.values.baseline, ...others.values.baseline },
+      candidate: { ...own.values.candidate, ...others.values.candidate },
+    },
+  };
+}
