@@ -57,7 +57,7 @@ describe('a cell', () => {
 
 describe('results', () => {
   const input = beamInput;
-  const other = { ...beamInput, load: 0, kind: 'fixed' };
+  const other = { ...beamInput, load: 0, kind: 'fixed' } as const;
   const text = resultsCsv(
     beam,
     {
