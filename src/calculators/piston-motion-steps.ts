@@ -45,16 +45,33 @@ export const pistonMotionSteps: readonly Step[] = [
     ...millimetres,
   },
   {
+    of: 'topHeight',
+    symbol: 'h_TDC',
+    kind: 'length',
+    formula: 'sqrt((rodLength + crankRadius)^2 - offset^2)',
+    say: 'The pin’s height over the crank’s axis at TDC: rod and crank in one line are the long side of a right-angled triangle.',
+    ...millimetres,
+  },
+  {
+    of: 'bottomHeight',
+    symbol: 'h_BDC',
+    kind: 'length',
+    formula: 'sqrt((rodLength - crankRadius)^2 - offset^2)',
+    say: 'The same at BDC, where the long side is the rod less the throw.',
+    ...millimetres,
+  },
+  {
     of: 'travel',
-    formula:
-      'sqrt((rodLength + crankRadius)^2 - offset^2) - sqrt((rodLength - crankRadius)^2 - offset^2)',
-    say: 'The travel is the height of one right-angled triangle less that of the other.',
+    formula: 'topHeight - bottomHeight',
+    say: 'The piston travels from one height to the other.',
     ...millimetres,
   },
   {
     of: 'strokeGain',
-    tex: '\\Delta S = S_{\\text{t}} - S',
-    say: 'What the offset adds to the travel. It is worked out in a form that does not subtract two nearly equal lengths.',
+    formula:
+      'stroke * offset^2 / (topHeight + bottomHeight) * (1 / (rodLength + crankRadius + topHeight) + 1 / (rodLength - crankRadius + bottomHeight))',
+    say: 'What the offset adds to the stroke, in a form that does not subtract two nearly equal lengths.',
+    ...millimetres,
   },
   {
     of: 'meanSpeed',
@@ -200,9 +217,26 @@ export const pistonMotionSteps: readonly Step[] = [
     say: 'Both together.',
   },
   {
-    of: 'rodPointAcceleration',
-    tex: 'a_{\\text{X}} = | \\dot{v}_{\\text{X}} |',
-    say: 'The rate of that velocity, as a length: the crankpin’s acceleration with what the turning rod adds.',
+    of: 'pointAcrossRate',
+    symbol: 'a_X,ac',
+    kind: 'acceleration',
+    formula:
+      'crankRadius * (crankAcceleration * cos(boreLineAngle) - maxSpeed^2 * sin(boreLineAngle)) - rodPoint * (rodAcceleration * cos(rodAngle) - rodSpeed^2 * sin(rodAngle))',
+    say: 'The rate of the speed across: the crankpin’s, and what the swinging rod adds.',
     source: exact,
+  },
+  {
+    of: 'pointAlongRate',
+    symbol: 'a_X,al',
+    kind: 'acceleration',
+    formula:
+      'crankRadius * (crankAcceleration * sin(boreLineAngle) + maxSpeed^2 * cos(boreLineAngle)) + rodPoint * (rodAcceleration * sin(rodAngle) + rodSpeed^2 * cos(rodAngle))',
+    say: 'And of the speed along.',
+    source: exact,
+  },
+  {
+    of: 'rodPointAcceleration',
+    formula: 'sqrt(pointAcrossRate^2 + pointAlongRate^2)',
+    say: 'Both together.',
   },
 ];
