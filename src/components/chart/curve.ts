@@ -1,9 +1,9 @@
 import type { Scale } from './scale.ts';
 
-/** A list of points in the units shown on the axes. */
+/** A list of points in the units shown on the axes; where there is no height the curve has a gap. */
 export interface Points {
   readonly x: ArrayLike<number>;
-  readonly y: ArrayLike<number>;
+  readonly y: ArrayLike<number | undefined>;
 }
 
 /** A tenth of a drawing unit is finer than any screen shows; fewer digits make a shorter page. */
@@ -59,7 +59,11 @@ export function heightAt(points: Points, at: number): number | undefined {
 }
 
 /** Evenly spaced places on an axis where a curve carries its mark; `phase` (0 to 1) staggers two curves. */
-export function markPlaces(domain: readonly [number, number], many: number, phase: number): number[] {
+export function markPlaces(
+  domain: readonly [number, number],
+  many: number,
+  phase: number,
+): number[] {
   const width = (domain[1] - domain[0]) / many;
   return Array.from({ length: many }, (_, i) => domain[0] + (i + phase) * width);
 }
@@ -73,7 +77,8 @@ export interface LabelPlace {
 
 /**
  * Finds where a curve's own word reads best: of twenty-four places, the one farthest from every other curve
- * and from the edge on that side. `taken` holds places of words already set. `undefined` for an empty curve.
+ * and from the edge on that side. `taken` holds places of words already set, `uprights` lines better not
+ * written across. `undefined` for an empty curve.
  */
 export function labelPlace(
   own: Points,
@@ -82,6 +87,7 @@ export function labelPlace(
   y: Scale,
   half: number,
   taken: readonly LabelPlace[] = [],
+  uprights: readonly number[] = [],
 ): LabelPlace | undefined {
   const left = Math.min(...x.range) + half;
   const right = Math.max(...x.range) - half;
@@ -115,6 +121,7 @@ export function labelPlace(
         const apart = Math.hypot((word.x - px) / 4, word.y - place);
         room = Math.min(room, apart - 14);
       }
+      if (uprights.some((upright) => Math.abs(upright - px) < half + 3)) room -= 12;
       if (room > bestRoom + 0.5) {
         bestRoom = room;
         best = { x: px, y: place, above };
@@ -122,4 +129,43 @@ export function labelPlace(
     }
   }
   return best;
+}
+
+/** Where the word beside a marked point stands, in drawing units. */
+export interface PointPlace {
+  readonly x: number;
+  readonly y: number;
+  readonly anchor: 'start' | 'end';
+}
+
+/** Of the four corners around a marked point, the one whose word keeps farthest from every curve. */
+export function pointPlace(
+  at: readonly [number, number],
+  wide: number,
+  curves: readonly Points[],
+  x: Scale,
+  y: Scale,
+): PointPlace {
+  const corners = [
+    { x: at[0] + 10, y: at[1] + 20, anchor: 'start' },
+    { x: at[0] - 10, y: at[1] - 11, anchor: 'end' },
+    { x: at[0] + 10, y: at[1] - 11, anchor: 'start' },
+    { x: at[0] - 10, y: at[1] + 20, anchor: 'end' },
+  ] as const;
+  const room = (corner: PointPlace): number => {
+    const from = corner.anchor === 'start' ? corner.x : corner.x - wide;
+    if (from < Math.min(...x.range) || from + wide > Math.max(...x.range)) return -Infinity;
+    if (corner.y - 10 < Math.min(...y.range) || corner.y > Math.max(...y.range)) return -Infinity;
+    const gaps = [0, 0.5, 1].flatMap((part) =>
+      curves.flatMap((curve) => {
+        const level = heightAt(curve, x.invert(from + part * wide));
+        return level === undefined ? [] : [Math.abs(y.at(level) - (corner.y - 5))];
+      }),
+    );
+    return Math.min(40, ...gaps);
+  };
+  return corners.reduce<PointPlace>(
+    (best, corner) => (room(corner) > room(best) ? corner : best),
+    corners[0],
+  );
 }

@@ -34,7 +34,7 @@ export function affine(
  * containing `include`. Without a finite number it is [0, 1].
  */
 export function niceDomain(
-  lists: readonly ArrayLike<number>[],
+  lists: readonly ArrayLike<number | undefined>[],
   count: number,
   include: readonly number[] = [],
 ): [number, number] {

@@ -16,15 +16,21 @@ export interface ChartLine {
   readonly look?: Look;
 }
 
-/** A place in the plane worth marking. */
+/** A place in the plane worth marking: an open square, or a ring. Without a label only the mark stands. */
 export interface ChartPoint {
   readonly x: number;
   readonly y: number;
-  readonly label: string;
-  readonly look?: Look;
+  readonly label?: string;
+  readonly ring?: true;
 }
 
-/** An axis: its title with the unit, how its numbers are written, and its ticks if round ones will not do. */
+/** A thin line between two places, to lead the eye from one curve to the other. */
+export interface ChartLink {
+  readonly from: readonly [number, number];
+  readonly to: readonly [number, number];
+}
+
+/** An axis: its title with the unit, how a number read from it is written, and what it must show. */
 export interface Axis {
   readonly title: string;
   readonly format: (value: number) => string;

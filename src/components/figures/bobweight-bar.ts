@@ -49,7 +49,12 @@ export function halves(segments: readonly Segment[]): { turning: number; sliding
  * Moves places apart so that neighbours stand at least `gap` from each other and none leaves
  * [`low`, `high`]. The places must rise.
  */
-export function spread(places: readonly number[], gap: number, low: number, high: number): number[] {
+export function spread(
+  places: readonly number[],
+  gap: number,
+  low: number,
+  high: number,
+): number[] {
   const moved = [...places];
   for (let i = 0; i < moved.length; i += 1) {
     const before = i === 0 ? low - gap : (moved[i - 1] ?? low);
