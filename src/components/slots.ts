@@ -1,16 +1,9 @@
-import type {
-  Absent,
-  AnyCalculator,
-  Entry,
-  Result,
-  SetId,
-  Series,
-  Value,
-} from '../calculators/define.ts';
+import type { AnyCalculator, Entry, Result, SetId, Series, Value } from '../calculators/define.ts';
 import { unitFor } from '../calculators/output-unit.ts';
 import { formatQuantity } from '../units/format.ts';
 import type { Kind, System } from '../units/kinds.ts';
 import { type Operand, workPostfix } from './postfix.ts';
+import { markStrips, type StripSet } from './strips.ts';
 
 /** Inputs and outputs of one set together, in SI; empty while the set has none. */
 export type SlotValues = Readonly<Record<string, Value | Result>>;
@@ -109,23 +102,16 @@ function isResult(value: Value | Result): value is Result {
   return typeof value === 'number' || (typeof value === 'object' && !Array.isArray(value));
 }
 
-/** Results that need both sets; none while one of them has no numbers. */
-function comparison(
-  calculator: AnyCalculator,
-  { baseline, candidate }: SlotSets,
-): Readonly<Record<string, number | Absent>> {
-  if (calculator.compare === undefined || isEmpty(baseline) || isEmpty(candidate)) return {};
-  function side(values: SlotValues) {
-    const input: Record<string, Value> = {};
-    const output: Record<string, Result> = {};
-    for (const [name, value] of Object.entries(values)) {
-      if (Object.hasOwn(calculator.inputs, name)) {
-        if (isInput(value)) input[name] = value;
-      } else if (isResult(value)) output[name] = value;
-    }
-    return { input, output };
+/** A set's values parted into what was given and what was computed. */
+function parted(calculator: AnyCalculator, values: SlotValues): StripSet {
+  const input: Record<string, Value> = {};
+  const output: Record<string, Result> = {};
+  for (const [name, value] of Object.entries(values)) {
+    if (Object.hasOwn(calculator.inputs, name)) {
+      if (isInput(value)) input[name] = value;
+    } else if (isResult(value)) output[name] = value;
   }
-  return calculator.compare({ baseline: side(baseline), candidate: side(candidate) });
+  return { input, output };
 }
 
 function isEmpty(values: SlotValues): boolean {
@@ -135,7 +121,8 @@ function isEmpty(values: SlotValues): boolean {
 /**
  * Writes a calculator's numbers into every slot of it: `data-v="calculator.name.set"` with a fixed unit in
  * `data-unit` or else the reader's, `data-figures` and `data-guarded`. A slot with `data-postfix` is a value
- * on the way to a result, worked here. `set` is baseline, candidate, or `both` for a comparison.
+ * on the way to a result, worked here. `set` is baseline, candidate, or `both` for a comparison. The marks on
+ * the calculator's validity strips move with them.
  *
  * @param root where to look; the page
  * @param sets SI values of inputs and outputs; an empty set leaves its slots as they are
@@ -146,7 +133,11 @@ export function fillSlots(
   sets: SlotSets,
   system: System,
 ): void {
-  const all: Record<string, SlotValues> = { ...sets, both: comparison(calculator, sets) };
+  const baseline = isEmpty(sets.baseline) ? undefined : parted(calculator, sets.baseline);
+  const candidate = isEmpty(sets.candidate) ? undefined : parted(calculator, sets.candidate);
+  const isWhole = baseline !== undefined && candidate !== undefined;
+  const both = isWhole ? calculator.compare?.({ baseline, candidate }) : undefined;
+  const all: Record<string, SlotValues> = { ...sets, both: both ?? {} };
   for (const slot of root.querySelectorAll<HTMLElement>(`[data-v^="${calculator.id}."]`)) {
     const [, name = '', set = ''] = (slot.dataset['v'] ?? '').split('.');
     const { postfix } = slot.dataset;
@@ -160,4 +151,10 @@ export function fillSlots(
     const text = slotContent(slot.dataset, name, calculator, values, system);
     if (slot.textContent !== text) slot.textContent = text;
   }
+  markStrips(
+    root,
+    calculator,
+    { ...(baseline && { baseline }), ...(candidate && { candidate }) },
+    system,
+  );
 }

@@ -44,7 +44,8 @@ export interface StepSymbol {
   /** MathML of the symbol alone. */
   readonly math: string;
   readonly label: string;
-  readonly isInput: boolean;
+  /** The Symbols page explains it. */
+  readonly inDictionary: boolean;
 }
 
 /** One step ready for the page. */
@@ -213,7 +214,7 @@ export function workingLines(
           symbol,
           math: mathML(symbolTex(symbol), false),
           label,
-          isInput: Object.hasOwn(calculator.inputs, name),
+          inDictionary: (calculator.inputs[name]?.type ?? 'choice') !== 'choice',
         };
       }),
     };
