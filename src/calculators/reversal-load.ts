@@ -46,7 +46,7 @@ function equalSpeed(
   );
 }
 
-const force = { type: 'number', kind: 'force', metric: 'N', inch: 'lbf' } as const;
+const force = { type: 'number', kind: 'force' } as const;
 
 export const reversalLoad = defineCalculator({
   id: 'reversal-load',
