@@ -2,7 +2,7 @@ import { convertDigits } from './format.ts';
 import { plainToken, type TypedNumber } from './number.ts';
 import type { ReadContext } from './quantity.ts';
 import { suggest, typedText, type Suggestion } from './say.ts';
-import { spellingKey, toSI, unitOf, unitsOfKind, type Unit } from './units.ts';
+import { fromSI, spellingKey, toSI, unitOf, unitsOfKind, type Unit } from './units.ts';
 
 /** Whether an SI value lies in a range, ends included; `undefined` without a range. */
 export function fits(
@@ -77,7 +77,10 @@ export function explain(number: TypedNumber, unit: Unit, context: ReadContext): 
   const exact = number.form === 'fraction';
   const plain = plainToken(number);
   const into = (id: string): string =>
-    typedText(convertDigits(number.value, exact ? 0 : number.step, unit.id, id), unitOf(id));
+    // The largest doubles exist in one unit and not in a smaller one.
+    Number.isFinite(fromSI(toSI(number.value, unit.id), id))
+      ? typedText(convertDigits(number.value, exact ? 0 : number.step, unit.id, id), unitOf(id))
+      : typedText(plain, unit);
   const chain = [typedText(plain, unit)];
   if (!exact && (number.separator !== '' || number.mark === ','))
     chain.unshift(typedText(number.token.replace('-', '−'), unit));

@@ -72,9 +72,7 @@ export function takeNumber(text: string): TypedNumber | NoNumber {
   const { value, step, token } = found;
   const vanished = value === 0 && /[1-9]/.test(token.replace(/e.*|\/.*/i, ''));
   // 1e999 would be Infinity, and 1e-999 a silent 0.
-  return Number.isFinite(value) && Number.isFinite(step) && step > 0 && !vanished
-    ? found
-    : 'too-large';
+  return Number.isFinite(value) && Number.isFinite(step) && !vanished ? found : 'too-large';
 }
 
 function takeFraction(text: string): Fraction | 'zero-denominator' | undefined {
@@ -130,7 +128,8 @@ function takeDecimal(text: string): Decimal | undefined {
     rest: text.slice(token.length).trim(),
     sign: sign as Decimal['sign'],
     value: value === 0 ? 0 : value,
-    step: Number(`1e${power}`),
+    // Below the smallest double a step would be 0.
+    step: Math.max(Number(`1e${power}`), Number.MIN_VALUE),
     whole,
     decimals,
     mark,

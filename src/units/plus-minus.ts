@@ -2,7 +2,7 @@ import { formatQuantity } from './format.ts';
 import { clean, takeNumber } from './number.ts';
 import { readQuantity, type ReadContext, type Reading } from './quantity.ts';
 import { refuse } from './say.ts';
-import { differenceToSI, unitOf } from './units.ts';
+import { differenceToSI, fromSI, unitOf } from './units.ts';
 
 /**
  * Reads the ± of a value: a difference, 0 or more, in any unit of the value's kind, with or without a
@@ -60,7 +60,7 @@ function share(
     unit: 'pct',
     typedUnit: true,
     step,
-    ...(unitOf(context.unit).offset === undefined
+    ...(unitOf(context.unit).offset === undefined && Number.isFinite(fromSI(si, context.unit))
       ? { echo: `${percent} % of the value = ${formatQuantity(si, context.unit)}` }
       : {}),
     suggestions: [],

@@ -103,7 +103,7 @@ function noNumber(
 
 function unknown({ rest }: TypedNumber, text: string, context: ReadContext): Refusal {
   const entered = `You entered ${quote(text)}`;
-  if (/(^|[^a-z^/])\d/i.test(rest))
+  if (/(^\^?|[^a-z^/])\d/i.test(rest))
     return refuse('text', context, `${entered}, which is more than one number.`);
   const known = acceptedUnits(context.kind);
   const accepted = known === '' ? 'No unit is wanted' : `Units read here: ${known}`;

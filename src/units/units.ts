@@ -5,7 +5,8 @@ import type { Kind } from './kinds.ts';
  *
  * SI value = value × `factor` + `offset`; only temperatures have an offset. `symbol` is what the page
  * prints, empty for plain numbers. `spellings` are what a reader may type, besides the id and the symbol,
- * in the form {@link spellingKey} gives: case, spaces, dots, hyphens and multiplication signs do not count.
+ * in the form {@link spellingKey} gives: case, spaces, dots, hyphens and multiplication signs do not count,
+ * and words may stand in the plural.
  */
 export interface Unit {
   readonly id: string;
@@ -51,16 +52,16 @@ function group(kind: Kind, system: Unit['system'], rows: readonly Row[]): void {
 }
 
 group('length', 'metric', [
-  ['m', 'm', 1, 'metre metres meter meters'],
-  ['mm', 'mm', 1e-3, 'millimetre millimetres millimeter millimeters'],
-  ['cm', 'cm', 1e-2, 'centimetre centimetres centimeter centimeters'],
-  ['um', 'µm', 1e-6, 'micron microns micrometre micrometres micrometer micrometers'],
-  ['hundredth', 'hundredths', 1e-5, 'hundredths'],
+  ['m', 'm', 1, 'metre'],
+  ['mm', 'mm', 1e-3, 'millimetre'],
+  ['cm', 'cm', 1e-2, 'centimetre'],
+  ['um', 'µm', 1e-6, 'micron micrometre'],
+  ['hundredth', 'hundredths', 1e-5],
 ]);
 group('length', 'inch', [
   ['in', 'in', inch, '" inch inches ins'],
-  ['thou', 'thou', inch / 1000, 'thous thousandth thousandths mil mils'],
-  ['tenth', 'tenths', inch / 10000, 'tenth'],
+  ['thou', 'thou', inch / 1000, 'thousandth mil mils'],
+  ['tenth', 'tenths', inch / 10000],
   ['ft', 'ft', foot, "' foot feet"],
 ]);
 group('area', 'metric', [
@@ -72,19 +73,19 @@ group('area', 'inch', [['in2', 'in²', inch * inch, 'sqin squareinch squareinche
 group('volume', 'metric', [
   ['m3', 'm³', 1],
   ['mm3', 'mm³', 1e-9],
-  ['cm3', 'cm³', 1e-6, 'cc ccm ml millilitre millilitres milliliter milliliters'],
-  ['L', 'L', 1e-3, 'litre litres liter liters ltr'],
+  ['cm3', 'cm³', 1e-6, 'cc ccm ml millilitre'],
+  ['L', 'L', 1e-3, 'litre ltr'],
 ]);
 group('volume', 'inch', [['in3', 'in³', inch * inch * inch, 'cuin cid cubicinch cubicinches']]);
 group('mass', 'metric', [
-  ['kg', 'kg', 1, 'kgs kilo kilos kilogram kilograms'],
-  ['g', 'g', 1e-3, 'gm gms gram grams gramme grammes'],
-  ['mg', 'mg', 1e-6, 'milligram milligrams'],
+  ['kg', 'kg', 1, 'kgs kilo kilogram'],
+  ['g', 'g', 1e-3, 'gm gms gram gramme'],
+  ['mg', 'mg', 1e-6, 'milligram'],
 ]);
 group('mass', 'inch', [
-  ['oz', 'oz', ounce, 'ounce ounces'],
-  ['lb', 'lb', pound, 'lbs lbm pound pounds'],
-  ['gr', 'gr', pound / 7000, 'grain grains'],
+  ['oz', 'oz', ounce, 'ounce'],
+  ['lb', 'lb', pound, 'lbs lbm pound'],
+  ['gr', 'gr', pound / 7000, 'grain'],
 ]);
 group('density', 'metric', [
   ['kg/m3', 'kg/m³', 1],
@@ -110,12 +111,12 @@ group('inertia', 'inch', [
   ['lbft2', 'lb·ft²', pound * foot * foot],
 ]);
 group('angle', 'both', [
-  ['rad', 'rad', 1, 'radian radians'],
-  ['deg', '°', Math.PI / 180, 'degs degree degrees'],
+  ['rad', 'rad', 1, 'radian'],
+  ['deg', '°', Math.PI / 180, 'degs degree'],
 ]);
 group('angularSpeed', 'both', [
   ['rad/s', 'rad/s', 1, 'rad/sec'],
-  ['rpm', '1/min', Math.PI / 30, '/min r/min rev/min revs/min min1 rev revs revolutions'],
+  ['rpm', '1/min', Math.PI / 30, '/min r/min rev/min revs/min min1'],
 ]);
 group('angularAcceleration', 'both', [['rad/s2', 'rad/s²', 1, 'rad/s/s']]);
 group('speed', 'metric', [
@@ -135,19 +136,19 @@ group('acceleration', 'inch', [
   ['in/s2', 'in/s²', inch, 'in/s/s'],
 ]);
 group('force', 'metric', [
-  ['N', 'N', 1, 'newton newtons'],
-  ['kN', 'kN', 1000, 'kilonewton kilonewtons'],
+  ['N', 'N', 1, 'newton'],
+  ['kN', 'kN', 1000, 'kilonewton'],
 ]);
-group('force', 'inch', [['lbf', 'lbf', poundForce, 'lb lbs pound pounds lbsf']]);
-group('torque', 'metric', [['Nm', 'N·m', 1, 'newtonmetre newtonmetres newtonmeter newtonmeters']]);
+group('force', 'inch', [['lbf', 'lbf', poundForce, 'lb lbs pound']]);
+group('torque', 'metric', [['Nm', 'N·m', 1, 'newtonmetre']]);
 group('torque', 'inch', [
   ['lbft', 'ft·lb', poundForce * foot, 'lbsft ftlbs lbfft ftlbf poundfoot poundfeet footpounds'],
   ['lbin', 'in·lb', poundForce * inch, 'lbsin inlbs lbfin inlbf poundinch inchpounds'],
 ]);
 group('pressure', 'metric', [
-  ['Pa', 'Pa', 1, 'pascal pascals n/m2'],
+  ['Pa', 'Pa', 1, 'pascal n/m2'],
   ['kPa', 'kPa', 1e3],
-  ['hPa', 'hPa', 1e2, 'mbar millibar millibars'],
+  ['hPa', 'hPa', 1e2, 'mbar millibar'],
   ['bar', 'bar', 1e5, 'bars'],
   ['MPa', 'MPa', 1e6, 'n/mm2'],
 ]);
@@ -157,7 +158,7 @@ group('pressure', 'inch', [
 ]);
 group('viscosity', 'metric', [
   ['m2/s', 'm²/s', 1],
-  ['cSt', 'cSt', 1e-6, 'mm2/s centistoke centistokes'],
+  ['cSt', 'cSt', 1e-6, 'mm2/s centistoke'],
 ]);
 group('temperature', 'metric', [
   ['K', 'K', 1, 'kelvin'],
@@ -165,16 +166,16 @@ group('temperature', 'metric', [
 ]);
 group('temperature', 'inch', [['degF', '°F', 5 / 9, 'f fahrenheit', 459.67 / 1.8]]);
 group('time', 'both', [
-  ['s', 's', 1, 'sec secs second seconds'],
-  ['ms', 'ms', 1e-3, 'millisecond milliseconds'],
-  ['min', 'min', 60, 'mins minute minutes'],
-  ['h', 'h', 3600, 'hr hrs hour hours'],
+  ['s', 's', 1, 'sec secs second'],
+  ['ms', 'ms', 1e-3, 'millisecond'],
+  ['min', 'min', 60, 'mins minute'],
+  ['h', 'h', 3600, 'hr hrs hour'],
 ]);
 group('ratio', 'both', [
   ['ratio', '', 1, ':1'],
   ['pct', '%', 0.01, 'percent'],
 ]);
-group('count', 'both', [['count', '', 1, 'off pcs pieces']]);
+group('count', 'both', [['count', '', 1, 'off pcs piece']]);
 
 /** Every unit by its id, in the order of the kinds; the SI unit of a kind stands first of its kind. */
 export const units: Readonly<Record<string, Unit>> = Object.fromEntries(all.map((u) => [u.id, u]));
@@ -217,13 +218,17 @@ export function fromSI(si: number, unitId: string): number {
   return differenceFromSI(si - (unitOf(unitId).offset ?? 0), unitId);
 }
 
-/** A typed unit without what does not count: case, spaces, dots, hyphens, multiplication signs, `^`. */
+/**
+ * A typed unit without what does not count: case, spaces, dots, hyphens, multiplication signs, `^`; -meter and
+ * -liter spelled -metre and -litre.
+ */
 export function spellingKey(typed: string): string {
   return typed
     .normalize('NFKC')
     .toLowerCase()
     .replace(/[\s.·⋅•∙*×^_-]/g, '')
-    .replace(/μ/g, 'u');
+    .replace(/μ/g, 'u')
+    .replace(/(met|lit)er/, '$1re');
 }
 
 const bySpelling = new Map<string, Unit[]>();
@@ -236,6 +241,8 @@ for (const u of all)
  * in a force, a mass elsewhere), otherwise the first unit of any kind, so that a wrong kind can be named.
  */
 export function findUnit(typed: string, of: Kind): Unit | undefined {
-  const found = bySpelling.get(spellingKey(typed)) ?? [];
+  const key = spellingKey(typed);
+  // A plural only of a whole word: "mPa·s" is no plural of MPa, nor "N·s" of N.
+  const found = bySpelling.get(key) ?? bySpelling.get(key.replace(/([a-z]{4})s$/, '$1')) ?? [];
   return found.find((u) => u.kind === of) ?? found[0];
 }
