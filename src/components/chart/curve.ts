@@ -135,10 +135,10 @@ export function labelPlace(
 export interface PointPlace {
   readonly x: number;
   readonly y: number;
-  readonly anchor: 'start' | 'end';
+  readonly anchor: 'start' | 'middle' | 'end';
 }
 
-/** Of the four corners around a marked point, the one whose word keeps farthest from every curve. */
+/** Of the four corners around a marked point and the place below it, the one whose word keeps farthest from every curve. */
 export function pointPlace(
   at: readonly [number, number],
   wide: number,
@@ -151,9 +151,10 @@ export function pointPlace(
     { x: at[0] - 10, y: at[1] - 11, anchor: 'end' },
     { x: at[0] + 10, y: at[1] - 11, anchor: 'start' },
     { x: at[0] - 10, y: at[1] + 20, anchor: 'end' },
+    { x: at[0], y: at[1] + 32, anchor: 'middle' },
   ] as const;
   const room = (corner: PointPlace): number => {
-    const from = corner.anchor === 'start' ? corner.x : corner.x - wide;
+    const from = corner.x - wide * { start: 0, middle: 0.5, end: 1 }[corner.anchor];
     if (from < Math.min(...x.range) || from + wide > Math.max(...x.range)) return -Infinity;
     if (corner.y - 10 < Math.min(...y.range) || corner.y > Math.max(...y.range)) return -Infinity;
     const gaps = [0, 0.5, 1].flatMap((part) =>
