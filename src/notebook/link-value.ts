@@ -91,11 +91,10 @@ function decodeText(text: string): StoredValue {
 }
 
 function decodeVerbatim(text: string): StoredValue {
-  const [words = '', unit = '', ...more] = text.slice(1).split('@').map(unescapeText);
-  if (more.length > 0 || words === undefined || unit === undefined) {
-    throw new RangeError(`“${shown(text)}” is damaged`);
-  }
-  return { text: words, unit };
+  const [words, unit, ...more] = text.slice(1).split('@').map(unescapeText);
+  const damaged = words === undefined || (unit === undefined && text.includes('@'));
+  if (damaged || more.length > 0) throw new RangeError(`“${shown(text)}” is damaged`);
+  return { text: words, unit: unit ?? '' };
 }
 
 function decodeNumber(text: string): StoredValue {
