@@ -72,10 +72,12 @@ export function readField(entry: Entry, stored: StoredValue): FieldState {
 }
 
 function unusual(
-  [low, high]: readonly [number, number],
+  usual: readonly [number, number] | undefined,
   si: number,
   unit: string,
 ): string | undefined {
+  if (usual === undefined) return undefined;
+  const [low, high] = usual;
   if (si >= low && si <= high) return undefined;
   const show = (limit: number): string => formatQuantity(limit, unit, { significant: 3 });
   return `Unusual, but computed: most lie between ${show(low)} and ${show(high)}.`;

@@ -72,13 +72,22 @@ export function takeApartAs(entry: Entry, stored: StoredValue): Typed | undefine
   return reading.ok ? takeApart(stored.text, context.unit, reading.value) : undefined;
 }
 
-/** The invented example that stands in a field until the reader writes there. */
+/**
+ * The invented example that stands in a field until the reader writes there, with the ordinary shop
+ * uncertainty of such a measurement as its ±.
+ */
 export function exampleOf(set: SetId, entry: Entry): StoredValue {
   const text = entry.demo[set];
   if (entry.type === 'choice') return { text, unit: '' };
   if (entry.type === 'list') return { text, unit: entry.metric };
   const typed = takeApart(text, entry.metric);
-  return typed === undefined
-    ? { text, unit: entry.metric }
-    : { text: typed.number, unit: typed.unit ?? entry.metric };
+  const value =
+    typed === undefined
+      ? { text, unit: entry.metric }
+      : { text: typed.number, unit: typed.unit ?? entry.metric };
+  if (entry.usualPlusMinus === undefined) return value;
+  const digits = String(entry.usualPlusMinus);
+  const plusMinus =
+    value.unit === entry.rangeUnit ? digits : `${digits} ${unitOf(entry.rangeUnit).symbol}`;
+  return { ...value, plusMinus };
 }

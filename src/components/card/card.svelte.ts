@@ -1,0 +1,19 @@
+import { hydrate } from 'svelte';
+import { bobweight } from '../../calculators/bobweight.ts';
+import { Work } from '../../notebook/work.svelte.ts';
+import BalanceCard from './BalanceCard.svelte';
+
+/** Brings the balance card to life in the server's HTML. */
+const target = document.querySelector<HTMLElement>('[data-card]');
+if (target !== null) {
+  const work = new Work(bobweight);
+  $effect.root(() => {
+    work.sets.baseline.follow();
+    work.sets.candidate.follow();
+  });
+  hydrate(BalanceCard, { target, props: { work } });
+  target.setAttribute('data-alive', '');
+}
+document.querySelector('[data-print]')?.addEventListener('click', () => {
+  window.print();
+});
