@@ -1,9 +1,11 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import type { AnyCalculator } from '../../src/calculators/define.ts';
 import { calculators } from '../../src/calculators/index.ts';
 import { printedNumber, readCases } from '../../src/checks/case.ts';
 import { isPublished, runAll, testedRange } from '../../src/checks/coverage.ts';
 import { loadChecks, loadSources } from '../../src/checks/files.ts';
+import { routes } from '../../src/checks/routes.ts';
 import { runCase, worstFirst } from '../../src/checks/run.ts';
 
 const topics = loadChecks();
@@ -44,14 +46,31 @@ test.each(declared.map(({ id }) => id))('%s reproduces a value that somebody pub
   expect(cases.some((entry) => isPublished(entry) || entry.evidence === 'practice')).toBe(true);
 });
 
+/** The steps whose printed formula another library works; see tests/calculators/working.test.ts. */
+const worked = new Set(
+  declared.flatMap(({ id, steps }) =>
+    steps.filter(({ formula }) => formula !== undefined).map(({ of }) => `${id}.${of}`),
+  ),
+);
+
 test('no output rests on memory alone', () => {
-  const legs = new Map<string, boolean>();
-  for (const row of rows) {
-    const key = `${row.case.calculator}.${row.expected.output}`;
-    legs.set(key, (legs.get(key) ?? false) || row.case.evidence !== 'memory');
-  }
-  expect([...legs].filter(([, stands]) => !stands).map(([key]) => key)).toEqual([]);
+  const legs = new Set(routes.flatMap((route) => route.legs));
+  for (const { case: entry, expected } of rows)
+    if (entry.evidence !== 'memory') legs.add(`${entry.calculator}.${expected.output}`);
+  const outputs = rows.map(({ case: entry, expected }) => `${entry.calculator}.${expected.output}`);
+  expect(outputs.filter((output) => !legs.has(output))).toEqual([]);
 });
+
+test.each(routes.map((route) => [route.test, route] as const))(
+  'the independent route "%s" is a test that runs',
+  (_, { file, test: name, legs, topic }) => {
+    expect(topics.map((entry) => entry.topic)).toContain(topic);
+    const text = readFileSync(file, 'utf8');
+    expect(text.includes(`'${name}'`) || text.includes(`"${name}"`)).toBe(true);
+    if (file.endsWith('working.test.ts'))
+      for (const leg of legs) expect([...worked]).toContain(leg);
+  },
+);
 
 const strips = declared.flatMap((calculator) =>
   calculator.validity.map(({ id, tested }) => ({ calculator, id, tested })),
