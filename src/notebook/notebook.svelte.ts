@@ -133,7 +133,11 @@ export class Notebook {
   put(set: SetId, name: string, patch: Partial<StoredValue>, entry: Entry): void {
     if (this.#world === undefined) return;
     const home = homeSet(set, entry);
-    const value = written(this.value(home, entry), patch, entry, this.display(home, entry));
+    const before = this.value(home, entry);
+    // The ± of the example is not the reader's: a number of their own is exact until they say otherwise.
+    const own =
+      this.#values[home][name] === undefined ? { text: before.text, unit: before.unit } : before;
+    const value = written(own, patch, entry, this.display(home, entry));
     this.#values[home][name] = value;
     if (this.#visit !== undefined) {
       this.#keepVisit();

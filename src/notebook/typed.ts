@@ -1,7 +1,7 @@
 import type { Entry, ListEntry, NumberEntry, SetId } from '../calculators/define.ts';
 import { clean, takeNumber, type TypedNumber } from '../units/number.ts';
 import { readQuantity, type ReadContext } from '../units/read.ts';
-import { findUnit, toSI, units } from '../units/units.ts';
+import { findUnit, toSI, unitOf, units } from '../units/units.ts';
 import type { StoredValue } from './values.ts';
 
 /** A number taken apart into digits and unit. */

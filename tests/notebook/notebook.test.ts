@@ -22,8 +22,12 @@ function typed(tab: FakeTab): Notebook {
 describe('the reader’s own numbers', () => {
   test('are the invented example until something is typed', () => {
     const book = new Notebook(new FakeTab());
-    expect(book.value('baseline', pistonMass)).toEqual({ text: '428.0', unit: 'g' });
+    const example = { text: '428.0', unit: 'g', plusMinus: '0.1' };
+    expect(book.value('baseline', pistonMass)).toEqual(example);
     expect(book.isExample('baseline', pistonMass)).toBe(true);
+    book.put('baseline', 'pistonMass', { plusMinus: '0.2' }, pistonMass);
+    expect(book.value('baseline', pistonMass)).toEqual({ ...example, plusMinus: '0.2' });
+    book.clear('baseline', 'pistonMass');
     book.put('baseline', 'pistonMass', { text: '500' }, pistonMass);
     expect(book.value('baseline', pistonMass)).toEqual({ text: '500', unit: 'g' });
     expect(book.isExample('baseline', pistonMass)).toBe(false);
@@ -356,7 +360,7 @@ describe('sharing', () => {
     const { href, problems } = book.linkFor(entries);
     expect(problems).toEqual([]);
     expect(href).toBe(
-      'https://shop.example/bobweight/#job=My-own&pistonMass=500g,318.0g&bore=91.00mm,3-9/16in&crankAngle=40deg' +
+      'https://shop.example/bobweight/#job=My-own&pistonMass=500g,318.0g:0.1&bore=91.00mm,3-9/16in&crankAngle=40deg' +
         '&bigEndReadings=421.0;421.5;421.1;420.9;421.5g,300.0;300.4;299.8;300.3;300.0g&v=1',
     );
     const theirs = new Notebook(new FakeTab(new FakeStorage(), href.slice(href.indexOf('#'))));

@@ -1,0 +1,222 @@
+import { readFileSync } from 'node:fs';
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { fileFormat, fromFile, longestFile, toFile } from '../../src/notebook/file.ts';
+import type { SetValues } from '../../src/notebook/values.ts';
+import { units } from '../../src/units/units.ts';
+
+const values: SetValues = {
+  baseline: {
+    pistonMass: { text: '495.2', unit: 'g', plusMinus: '0.1' },
+    bore: { text: '3 9/16"', unit: 'in' },
+    strokesPerCycle: { text: 'four', unit: '' },
+  },
+  candidate: { pistonMass: { text: 'heavy\n“quoted”', unit: 'g' } },
+};
+const saved = toFile(values, 'No.17', '2026-11-25');
+
+type Json = null | boolean | number | string | readonly Json[] | { readonly [key: string]: Json };
+interface Schema {
+  readonly $ref?: string;
+  readonly $defs?: Readonly<Record<string, Schema>>;
+  readonly const?: Json;
+  readonly type?: string;
+  readonly minimum?: number;
+  readonly pattern?: string;
+  readonly required?: readonly string[];
+  readonly properties?: Readonly<Record<string, Schema>>;
+  readonly propertyNames?: Schema;
+  readonly additionalProperties?: Schema | false;
+}
+const schema = JSON.parse(
+  readFileSync(new URL('../../public/notebook.schema.json', import.meta.url), 'utf8'),
+) as Schema;
+const understood = new Set([
+  ...['$schema', 'title', 'description', '$ref', '$defs', 'const', 'type', 'minimum', 'pattern'],
+  ...['required', 'properties', 'propertyNames', 'additionalProperties'],
+]);
+
+/** The faults of a value by the part of JSON Schema 2020-12 that our schema uses; another keyword throws. */
+function faults(value: Json | undefined, rule: Schema, at = ''): readonly string[] {
+  for (const word of Object.keys(rule)) {
+    if (!understood.has(word)) throw new Error(`this check does not know the keyword ${word}`);
+  }
+  if (value === undefined) return [];
+  const { $ref, type, required = [], properties = {}, propertyNames, additionalProperties } = rule;
+  const found: string[] = [];
+  if ($ref !== undefined) {
+    const target = schema.$defs?.[$ref.replace('#/$defs/', '')];
+    if (target === undefined) throw new Error(`${$ref} leads nowhere`);
+    found.push(...faults(value, target, at));
+  }
+  if (rule.const !== undefined && value !== rule.const) found.push(`${at} is another constant`);
+  const is = Number.isInteger(value) ? 'integer' : Array.isArray(value) ? 'array' : typeof value;
+  if (type !== undefined && is !== type) return [...found, `${at} is no ${type}`];
+  if (typeof value === 'number' && rule.minimum !== undefined && value < rule.minimum)
+    found.push(`${at} is too small`);
+  if (
+    typeof value === 'string' &&
+    rule.pattern !== undefined &&
+    !new RegExp(rule.pattern, 'u').test(value)
+  ) {
+    found.push(`${at} has another pattern`);
+  }
+  if (typeof value !== 'object' || value === null || Array.isArray(value)) return found;
+  const members = value as { readonly [key: string]: Json };
+  for (const name of required)
+    if (!Object.hasOwn(members, name)) found.push(`${at}/${name} is missing`);
+  for (const [name, member] of Object.entries(members)) {
+    if (propertyNames !== undefined)
+      found.push(...faults(name, propertyNames, `${at}/${name}, its name,`));
+    const own = properties[name];
+    if (own !== undefined) found.push(...faults(member, own, `${at}/${name}`));
+    else if (additionalProperties === false) found.push(`${at}/${name} is not foreseen`);
+    else if (additionalProperties !== undefined)
+      found.push(...faults(member, additionalProperties, `${at}/${name}`));
+  }
+  return found;
+}
+
+describe('a saved file', () => {
+  test('names its format, version and schema, and keeps one value a line', () => {
+    expect(saved).toContain('"$schema": "notebook.schema.json"');
+    expect(saved.split('\n')).toContain(
+      '      "pistonMass": {"text":"495.2","unit":"g","plusMinus":"0.1"},',
+    );
+    expect(JSON.parse(saved)).toMatchObject({
+      format: fileFormat,
+      version: 1,
+      saved: '2026-11-25',
+    });
+  });
+
+  test('is what the published schema describes', () => {
+    expect(faults(JSON.parse(saved) as Json, schema)).toEqual([]);
+    expect(
+      faults(JSON.parse(toFile({ baseline: {}, candidate: {} }, '', '2026-11-25')) as Json, schema),
+    ).toEqual([]);
+  });
+
+  test.each([
+    ['format', { format: 'another' }],
+    ['version', { version: 0 }],
+    ['version', { version: 1.5 }],
+    ['job', { job: 5 }],
+    ['sets', { sets: { baseline: {} } }],
+    ['sets', { sets: { baseline: {}, candidate: {}, third: {} } }],
+    ['value', { sets: { baseline: { bore: { text: '1' } }, candidate: {} } }],
+    ['value', { sets: { baseline: { bore: { text: '1', unit: 'g mm' } }, candidate: {} } }],
+    ['value', { sets: { baseline: { bore: { text: '1', unit: 'g', si: 1 } }, candidate: {} } }],
+    ['name', { sets: { baseline: { 'two words': { text: '1', unit: 'g' } }, candidate: {} } }],
+  ])('the schema refuses a wrong %s', (_, wrong: Record<string, Json>) => {
+    const file = { ...(JSON.parse(saved) as Record<string, Json>), ...wrong };
+    expect(faults(file, schema)).toHaveLength(1);
+  });
+
+  test('every unit id of the site fits the schema', () => {
+    const pattern = new RegExp(
+      schema.$defs?.['value']?.properties?.['unit']?.pattern ?? 'none',
+      'u',
+    );
+    for (const id of ['', ...Object.keys(units)]) expect(id).toMatch(pattern);
+  });
+
+  test('comes back unchanged', () => {
+    expect(fromFile(saved)).toEqual({ job: 'No.17', values, problems: [], usable: true });
+    expect(fromFile(`\uFEFF${saved.replaceAll('\n', '\r\n')}`)).toMatchObject({
+      values,
+      problems: [],
+    });
+  });
+
+  test('any text comes back from it', () => {
+    const value = fc.record({
+      text: fc.string({ unit: 'binary' }),
+      unit: fc.constantFrom('', ...Object.keys(units)),
+    });
+    fc.assert(
+      fc.property(
+        fc.string({ unit: 'binary' }),
+        fc.dictionary(
+          fc.stringMatching(/^[a-z][A-Z0-9]{0,8}$/).filter((name) => name !== 'v'),
+          value,
+        ),
+        (job, set) => {
+          const text = toFile({ baseline: set, candidate: {} }, job, '2026-11-25');
+          expect(fromFile(text)).toEqual({
+            job,
+            values: { baseline: { ...set }, candidate: {} },
+            problems: [],
+            usable: true,
+          });
+          expect(faults(JSON.parse(text) as Json, schema)).toEqual([]);
+        },
+      ),
+    );
+  });
+});
+
+describe('a damaged file', () => {
+  test.each([
+    '',
+    'hello',
+    '{}',
+    '[]',
+    'null',
+    '5',
+    '{"format":"another","version":1,"sets":{}}',
+    '\u0000',
+  ])('%j is refused in one sentence', (text) => {
+    const read = fromFile(text);
+    expect(read.usable).toBe(false);
+    expect(read.problems).toHaveLength(1);
+    expect(read.problems[0]).toMatch(/None of it was used\.$/);
+  });
+
+  test('too long is refused before it is taken apart', () => {
+    const read = fromFile('['.repeat(longestFile + 1));
+    expect(read).toMatchObject({ usable: false });
+    expect(read.problems[0]).toContain(String(longestFile));
+  });
+
+  test('cut short: the lines that are whole are used, and it says how many', () => {
+    const cut = fromFile(saved.slice(0, saved.indexOf('"candidate"') - 12));
+    expect(cut).toMatchObject({ job: 'No.17', usable: true });
+    expect(Object.keys(cut.values.baseline)).toEqual(['bore', 'pistonMass', 'strokesPerCycle']);
+    expect(cut.problems).toEqual([
+      'This file is damaged. 3 values could still be read; the others are lost.',
+    ]);
+  });
+
+  test('cut anywhere, no value is another than the one saved', () => {
+    for (let length = 0; length < saved.length - 2; length += 1) {
+      const cut = fromFile(saved.slice(0, length));
+      expect(cut.problems).toHaveLength(1);
+      for (const set of ['baseline', 'candidate'] as const) {
+        for (const [name, value] of Object.entries(cut.values[set]))
+          expect(value).toEqual(values[set][name]);
+      }
+    }
+  });
+
+  test('one damaged value is named, the rest used', () => {
+    const file = JSON.parse(saved) as { sets: { baseline: Record<string, unknown> } };
+    file.sets.baseline['bore'] = { text: 90.5, unit: 'mm' };
+    file.sets.baseline['stroke'] = { text: '73', unit: 'cubit' };
+    file.sets.baseline['two words'] = { text: '1', unit: 'g' };
+    const read = fromFile(JSON.stringify(file));
+    expect(read.problems).toEqual([
+      'The value of bore (baseline) is damaged; it is not used.',
+      'The value of stroke (baseline) is damaged; it is not used.',
+      'The value of two words (baseline) is damaged; it is not used.',
+    ]);
+    expect(read.values.candidate).toEqual(values.candidate);
+  });
+
+  test('of a later version: named and used as far as it goes', () => {
+    const read = fromFile(saved.replace('"version": 1', '"version": 3'));
+    expect(read.usable).toBe(true);
+    expect(read.problems[0]).toContain('later version');
+    expect(read.values).toEqual(values);
+  });
+});
