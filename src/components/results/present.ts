@@ -6,9 +6,9 @@ import type {
   Result,
 } from '../../calculators/define.ts';
 import { unitFor } from '../../calculators/output-unit.ts';
-import { formatNumber, formatQuantity } from '../../units/format.ts';
+import { decimalsFor, formatNumber, formatQuantity, withUnit } from '../../units/format.ts';
 import type { System } from '../../units/kinds.ts';
-import { fromSI } from '../../units/units.ts';
+import { differenceFromSI, fromSI } from '../../units/units.ts';
 
 export type Shown = NumberOutput | MaybeOutput;
 
@@ -36,7 +36,16 @@ export function present(
   const unit = unitFor(output, system);
   if (plusMinus === undefined || plusMinus === 0)
     return formatQuantity(result, unit, { significant: plainFigures });
-  return formatQuantity(result, unit, { plusMinus });
+  return withPlusMinus(result, plusMinus, unit);
+}
+
+/** A value and its ± to the same decimals: "1685.2 ± 2.3 g". Both in SI; the ± is a difference. */
+export function withPlusMinus(si: number, plusMinus: number, unit: string): string {
+  const value = fromSI(si, unit);
+  const spread = differenceFromSI(plusMinus, unit);
+  const decimals = decimalsFor(value, spread);
+  const digits = (number: number): string => formatNumber(number, { decimals });
+  return withUnit(`${digits(value)} ± ${digits(spread)}`, unit);
 }
 
 /** The result in multiples of standard gravity, for the accelerations that say so. */
