@@ -40,6 +40,15 @@ export function csvText(rows: readonly (readonly Cell[])[]): string {
   return rows.map((row) => `${row.map(csvCell).join(',')}\r\n`).join('');
 }
 
+function presentSets<T>(
+  sets: Readonly<Partial<Record<SetId, T>>>,
+): readonly { readonly name: SetId; readonly of: T }[] {
+  return setNames.flatMap((name) => {
+    const of = sets[name];
+    return of === undefined ? [] : [{ name, of }];
+  });
+}
+
 type Measured = { readonly label: string; readonly kind: Kind; readonly metric?: string };
 
 function heading(label: string, unitId: string, what = ''): string {
@@ -68,34 +77,32 @@ function resultCell(result: Result | undefined, unitId: string): Cell {
  * and its ± beside it where there is one. Full precision; curves have a file of their own.
  */
 export function resultsCsv(calculator: AnyCalculator, sets: SetsToExport, system: System): string {
-  const present = setNames.filter((name) => sets[name] !== undefined);
-  const head: Cell[] = ['Set'];
-  const rows = present.map((name): Cell[] => [name]);
+  const present = presentSets(sets);
+  const columns: Cell[][] = [['Set', ...present.map(({ name }) => name)]];
   const column = (title: string, cell: (set: SetToExport) => Cell): void => {
-    head.push(title);
-    present.forEach((name, i) => rows[i]!.push(cell(sets[name]!)));
+    columns.push([title, ...present.map(({ of }) => cell(of))]);
   };
   for (const [name, entry] of Object.entries(calculator.inputs)) {
     const unit = entry.type === 'choice' ? 'count' : unitFor(entry, system);
     column(entry.type === 'choice' ? entry.label : heading(entry.label, unit), ({ input }) =>
       inputCell(entry, input[name], unit),
     );
-    if (present.some((set) => (sets[set]!.inputPlusMinus?.[name] ?? 0) > 0))
+    if (present.some(({ of }) => (of.inputPlusMinus?.[name] ?? 0) > 0))
       column(heading(entry.label, unit, ', ±'), ({ inputPlusMinus }) =>
         plusMinusIn(inputPlusMinus?.[name], unit),
       );
   }
   for (const name of numericOutputs(calculator)) {
-    const entry = calculator.outputs[name]!;
-    if (entry.type === 'series') continue;
+    const entry = numeric(calculator.outputs[name]);
+    if (entry === undefined) continue;
     const unit = unitFor(entry, system);
     column(heading(entry.label, unit), ({ output }) => resultCell(output[name], unit));
-    if (present.some((set) => (sets[set]!.outputPlusMinus?.[name]?.plusMinus ?? 0) > 0))
+    if (present.some(({ of }) => (of.outputPlusMinus?.[name]?.plusMinus ?? 0) > 0))
       column(heading(entry.label, unit, ', ±'), ({ outputPlusMinus }) =>
         plusMinusIn(outputPlusMinus?.[name]?.plusMinus, unit),
       );
   }
-  return csvText([head, ...rows]);
+  return csvText(transposed(columns));
 }
 
 /** A curve's points: for each set its own pair of columns, since the two may start and end differently. */
@@ -109,8 +116,8 @@ export function seriesCsv(
   if (entry?.type !== 'series') throw new RangeError(`${calculator.id} has no curve "${name}"`);
   const [xUnit, yUnit] = [unitFor(entry.x, system), unitFor(entry.y, system)];
   const columns: Cell[][] = [];
-  for (const set of setNames) {
-    const series = sets[set]?.output[name];
+  for (const { name: set, of } of presentSets(sets)) {
+    const series = of.output[name];
     if (typeof series !== 'object' || !('x' in series)) continue;
     columns.push([
       heading(entry.x.label, xUnit, `, ${set}`),
@@ -136,14 +143,14 @@ export function sweepCsv(
   if (input === undefined || result === undefined)
     throw new RangeError(`${calculator.id} has no sweep of "${output}" over "${variable}"`);
   const [xUnit, yUnit] = [unitFor(input, system), unitFor(result, system)];
-  const present = setNames.filter((set) => sweeps[set] !== undefined);
-  const x = present.length === 0 ? [] : sweeps[present[0]!]!.x;
+  const present = presentSets(sweeps);
+  const x = present[0]?.of.x ?? [];
   return csvText(
     transposed([
       [heading(input.label, xUnit), ...x.map((value) => fromSI(value, xUnit))],
-      ...present.map((set): Cell[] => [
-        heading(result.label, yUnit, `, ${set}`),
-        ...sweeps[set]!.y.map((value) => (value === undefined ? undefined : fromSI(value, yUnit))),
+      ...present.map(({ name, of }): Cell[] => [
+        heading(result.label, yUnit, `, ${name}`),
+        ...of.y.map((value) => (value === undefined ? undefined : fromSI(value, yUnit))),
       ]),
     ]),
   );

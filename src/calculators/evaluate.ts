@@ -1,5 +1,6 @@
 import { OutOfDomain } from '../core/refuse.ts';
-import type { AnyCalculator, NumberEntry, Result, Value } from './define.ts';
+import { toSI } from '../units/units.ts';
+import type { AnyCalculator, ListEntry, NumberEntry, Result, Value } from './define.ts';
 
 export type InputValues = Readonly<Record<string, Value>>;
 export type OutputValues = Readonly<Record<string, Result>>;
@@ -27,6 +28,15 @@ export function continuousInput(calculator: AnyCalculator, name: string): Number
   if (entry === undefined)
     throw new RangeError(`${calculator.id} has no input "${name}" that can run through a range`);
   return entry;
+}
+
+/** The hard or the usual range of an entry [SI]. */
+export function rangeInSI(
+  entry: NumberEntry | ListEntry,
+  which: 'hard' | 'usual',
+): readonly [number, number] {
+  const [low, high] = entry[which];
+  return [toSI(low, entry.rangeUnit), toSI(high, entry.rangeUnit)];
 }
 
 /** The number in a result [SI]; undefined for a typed absence, a curve, or anything not finite. */

@@ -3,7 +3,13 @@ import type { System } from '../units/kinds.ts';
 import { withUnit } from '../units/format.ts';
 import { fromSI, toSI } from '../units/units.ts';
 import type { AnyCalculator, Entry, ListEntry, NumberEntry, Value } from './define.ts';
-import { numberIn, outputsOrNone, type InputValues, type OutputValues } from './evaluate.ts';
+import {
+  numberIn,
+  outputsOrNone,
+  rangeInSI,
+  type InputValues,
+  type OutputValues,
+} from './evaluate.ts';
 import { unitFor } from './output-unit.ts';
 
 /** A question with fresh numbers, and all that a page needs to mark and to work it. */
@@ -47,8 +53,8 @@ function drawNumber(
   spread?: readonly [number, number],
 ): { si: number; text: string; unit: string } {
   const unit = unitFor(entry, system);
-  const inUnit = (value: number): number => fromSI(toSI(value, entry.rangeUnit), unit);
-  const [low, high] = spread ?? [inUnit(entry.usual[0]), inUnit(entry.usual[1])];
+  const usual = rangeInSI(entry, 'usual');
+  const [low, high] = spread ?? [fromSI(usual[0], unit), fromSI(usual[1], unit)];
   const step =
     entry.kind === 'count'
       ? 1
@@ -62,8 +68,8 @@ function drawNumber(
 function draw(entry: Entry, system: System, random: () => number): Drawn {
   if (entry.type === 'choice') {
     const keys = Object.keys(entry.options);
-    const key = keys[Math.floor(random() * keys.length)]!;
-    return { value: key, text: entry.options[key]! };
+    const key = keys[Math.floor(random() * keys.length)] ?? '';
+    return { value: key, text: entry.options[key] ?? key };
   }
   const first = drawNumber(entry, system, random);
   if (entry.type === 'number') return { value: first.si, text: first.text };

@@ -1,4 +1,4 @@
-import type { AnyCalculator, MaybeOutput, NumberOutput, Result } from './define.ts';
+import type { AnyCalculator, Result } from './define.ts';
 import { numberIn, type OutputValues } from './evaluate.ts';
 import { plusMinusOfDifference, type PropagatedOutputs } from './uncertainty.ts';
 
@@ -45,7 +45,7 @@ function ofOutput(
   { baseline, candidate }: Comparison,
   common: readonly string[],
   show: ShowResult,
-): string | undefined {
+): string {
   const before = numberIn(baseline.output[name]);
   const after = numberIn(candidate.output[name]);
   const u = { before: baseline.plusMinus?.[name], after: candidate.plusMinus?.[name] };
@@ -53,20 +53,18 @@ function ofOutput(
     (plusMinus !== undefined && plusMinus > wide * Math.abs(si) ? 'about ' : '') +
     show(name, si, plusMinus);
 
-  if (before === undefined || after === undefined) {
-    const missing = before === undefined ? 'baseline' : 'candidate';
-    const reason = absence((before === undefined ? baseline : candidate).output[name]);
-    if (before === undefined && after === undefined)
-      return reason === undefined ? undefined : sentence(`${phrase} has no value: ${reason}`);
-    const [other, value] =
-      before === undefined
-        ? ['candidate', written(after!, u.after?.plusMinus)]
-        : ['baseline', written(before, u.before?.plusMinus)];
-    const why = reason === undefined ? '' : `: ${reason}`;
-    return sentence(
-      `${phrase} is ${value} with the ${other} set and has no value with the ${missing} set${why}`,
-    );
-  }
+  const missing = (set: SetResults): string => {
+    const reason = absence(set.output[name]);
+    return `has no value${reason === undefined ? '' : `: ${reason}`}`;
+  };
+  const alone = (value: string, other: string, set: SetResults): string =>
+    sentence(`${phrase} is ${value} with the ${other} set; with the other it ${missing(set)}`);
+  if (before === undefined)
+    return after === undefined
+      ? sentence(`${phrase} ${missing(baseline)}`)
+      : alone(written(after, u.after?.plusMinus), 'candidate', baseline);
+  if (after === undefined)
+    return alone(written(before, u.before?.plusMinus), 'baseline', candidate);
 
   const from = written(before, u.before?.plusMinus);
   const to = written(after, u.after?.plusMinus);
@@ -104,17 +102,15 @@ export function plainWords(
   const common = Object.values(calculator.inputs)
     .filter((entry) => entry.type === 'number' && entry.common === true)
     .map((entry) => entry.name);
-  const spoken = Object.entries(calculator.outputs).filter(
-    (entry): entry is [string, NumberOutput | MaybeOutput] =>
-      entry[1].type !== 'series' && entry[1].phrase !== undefined,
+  const spoken = Object.entries(calculator.outputs).flatMap(([name, output]) =>
+    output.type === 'series' || output.phrase === undefined
+      ? []
+      : [{ name, phrase: output.phrase, main: output.main === true }],
   );
-  const ordered = [
-    ...spoken.filter(([, output]) => output.main === true),
-    ...spoken.filter(([, output]) => output.main !== true),
-  ];
-  const sentences = ordered.map(([name, output]) =>
-    ofOutput(name, output.phrase!, compared, common, show),
-  );
+  const sentences = [
+    ...spoken.filter(({ main }) => main),
+    ...spoken.filter(({ main }) => !main),
+  ].map(({ name, phrase }) => ofOutput(name, phrase, compared, common, show));
   for (const [name, { phrase }] of Object.entries(calculator.comparisons ?? {})) {
     const result = compared.comparison?.[name];
     const value = numberIn(result);
@@ -123,5 +119,5 @@ export function plainWords(
     if (value !== undefined) sentences.push(sentence(`${phrase} is ${show(name, value)}`));
     else if (reason !== undefined) sentences.push(sentence(`${phrase} has no value: ${reason}`));
   }
-  return sentences.filter((each) => each !== undefined);
+  return sentences;
 }

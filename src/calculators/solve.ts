@@ -1,7 +1,6 @@
 import { rootsBetween } from '../core/math/roots.ts';
-import { toSI } from '../units/units.ts';
 import type { AnyCalculator } from './define.ts';
-import { continuousInput, outputAt, type InputValues } from './evaluate.ts';
+import { continuousInput, outputAt, rangeInSI, type InputValues } from './evaluate.ts';
 
 /** Which input is sought, and which value [SI] of which output it shall give. */
 export interface Question {
@@ -28,14 +27,13 @@ export type Show = (name: string, si: number) => string;
 const cells = 64;
 
 function listed(texts: readonly string[]): string {
-  return texts.length < 2
-    ? texts.join('')
-    : `${texts.slice(0, -1).join(', ')} and ${texts.at(-1)!}`;
+  const last = texts.at(-1) ?? '';
+  return texts.length < 2 ? last : `${texts.slice(0, -1).join(', ')} and ${last}`;
 }
 
 /** A label inside a sentence: "Bore" becomes "bore", "TDC pull" stays. */
 function inSentence(label: string): string {
-  return /^[A-Z][a-z]/.test(label) ? label[0]!.toLowerCase() + label.slice(1) : label;
+  return /^[A-Z][a-z]/.test(label) ? label.charAt(0).toLowerCase() + label.slice(1) : label;
 }
 
 /**
@@ -52,7 +50,7 @@ export function solveFor(
   show: Show,
 ): Answer {
   const entry = continuousInput(calculator, unknown);
-  const [low, high] = [toSI(entry.hard[0], entry.rangeUnit), toSI(entry.hard[1], entry.rangeUnit)];
+  const [low, high] = rangeInSI(entry, 'hard');
   let least = Infinity;
   let greatest = -Infinity;
   const miss = (x: number): number => {
@@ -91,8 +89,8 @@ export function solveFor(
     };
   }
 
-  const usual = entry.usual.map((value) => toSI(value, entry.rangeUnit));
-  const strange = roots.filter((x) => x < usual[0]! || x > usual[1]!);
+  const [ordinary, extreme] = rangeInSI(entry, 'usual');
+  const strange = roots.filter((x) => x < ordinary || x > extreme);
   const found = listed(roots.map((x) => show(unknown, x)));
   const atLeast = maybeMore ? 'at least ' : '';
   const first =
@@ -102,6 +100,6 @@ export function solveFor(
   const second =
     strange.length === 0
       ? ''
-      : ` Outside the usual range of ${show(unknown, usual[0]!)} to ${show(unknown, usual[1]!)}: ${listed(strange.map((x) => show(unknown, x)))}.`;
+      : ` Outside the usual range of ${show(unknown, ordinary)} to ${show(unknown, extreme)}: ${listed(strange.map((x) => show(unknown, x)))}.`;
   return { roots, maybeMore, reach, say: first + second };
 }

@@ -1,6 +1,6 @@
 import { toSI } from '../units/units.ts';
 import type { AnyCalculator, NumberEntry } from './define.ts';
-import { continuousInput, outputAt, type InputValues } from './evaluate.ts';
+import { continuousInput, outputAt, rangeInSI, type InputValues } from './evaluate.ts';
 
 /** A sweep to run: which input moves, which output is read, from where to where [SI]. */
 export interface SweepRequest {
@@ -57,8 +57,7 @@ export function sweep(calculator: AnyCalculator, input: InputValues, request: Sw
 
 /** The usual range of an input, widened to hold the values given (both sets' own) [SI]. */
 export function sweepRange(entry: NumberEntry, ...current: readonly number[]): [number, number] {
-  const [low, high] = entry.usual.map((value) => toSI(value, entry.rangeUnit));
-  const within = [low!, high!, ...current.filter(Number.isFinite)];
+  const within = [...rangeInSI(entry, 'usual'), ...current.filter(Number.isFinite)];
   const from = Math.min(...within);
   const to = Math.max(...within);
   if (to > from) return [from, to];

@@ -54,7 +54,10 @@ export function propagation(
   plusMinus: Readonly<Record<string, number>>,
 ): Propagation {
   const centre = calculator.compute(input);
-  const outputs = numericOutputs(calculator).filter((name) => numberIn(centre[name]) !== undefined);
+  const outputs = numericOutputs(calculator).flatMap((name) => {
+    const y = numberIn(centre[name]);
+    return y === undefined ? [] : [{ name, y }];
+  });
   const effects = new Map<string, Map<string, number | undefined>>();
 
   const inputs = continuousInputs(calculator)
@@ -71,8 +74,7 @@ export function propagation(
     const above = outputsOrNone(calculator, { ...input, [name]: x + u });
     const below = outputsOrNone(calculator, { ...input, [name]: x - u });
     const row = new Map<string, number | undefined>();
-    for (const output of outputs) {
-      const y = numberIn(centre[output])!;
+    for (const { name: output, y } of outputs) {
       const up = numberIn(above?.[output]);
       const down = numberIn(below?.[output]);
       if (up !== undefined && down !== undefined) row.set(output, (up - down) / 2);
@@ -100,7 +102,7 @@ export function propagation(
   return {
     inputs,
     step,
-    result: () => Object.fromEntries(outputs.map((output) => [output, ofOutput(output)])),
+    result: () => Object.fromEntries(outputs.map(({ name }) => [name, ofOutput(name)])),
   };
 }
 

@@ -3,6 +3,7 @@ import { csvCell, csvText, resultsCsv, seriesCsv, sweepCsv } from '../../src/cal
 import { sweep } from '../../src/calculators/sweep.ts';
 import { propagate } from '../../src/calculators/uncertainty.ts';
 import { beam, beamInput } from './tiny.ts';
+import { must } from './must.ts';
 
 /** A reader of RFC 4180, written apart from the writer. */
 function parse(text: string): string[][] {
@@ -10,7 +11,7 @@ function parse(text: string): string[][] {
   let cell = '';
   let quoted = false;
   for (let i = 0; i < text.length; i++) {
-    const c = text[i]!;
+    const c = text.charAt(i);
     if (quoted) {
       if (c !== '"') cell += c;
       else if (text[i + 1] === '"') {
@@ -19,10 +20,10 @@ function parse(text: string): string[][] {
       } else quoted = false;
     } else if (c === '"') quoted = true;
     else if (c === ',') {
-      rows.at(-1)!.push(cell);
+      rows.at(-1)?.push(cell);
       cell = '';
     } else if (c === '\r' && text[i + 1] === '\n') {
-      rows.at(-1)!.push(cell);
+      rows.at(-1)?.push(cell);
       cell = '';
       rows.push([]);
       i++;
@@ -72,7 +73,7 @@ describe('results', () => {
     'metric',
   );
   const [head, baseline, candidate] = parse(text);
-  const at = (title: string, row: string[] | undefined) => row![head!.indexOf(title)];
+  const at = (title: string, row: string[] | undefined) => must(row)[must(head).indexOf(title)];
 
   it('put both sets under headings with units', () => {
     expect(parse(text)).toHaveLength(3);
@@ -106,7 +107,7 @@ describe('results', () => {
       'metric',
     );
     const [titles, row] = parse(exact);
-    expect(Number(row![titles!.indexOf('Span (mm)')]) / 1000).toBeCloseTo(span, 15);
+    expect(Number(must(row)[must(titles).indexOf('Span (mm)')]) / 1000).toBeCloseTo(span, 15);
     expect(parse(exact)).toHaveLength(2);
   });
 });

@@ -60,10 +60,10 @@ describe('one sentence a result', () => {
 
   it('gives the reason where one set has no value', () => {
     expect(words({}, { load: 0 })[2]).toBe(
-      'The span per load is 0.01 U with the baseline set and has no value with the candidate set: there is no load.',
+      'The span per load is 0.01 U with the baseline set; with the other it has no value: there is no load.',
     );
     expect(words({ load: 0 }, {})[2]).toBe(
-      'The span per load is 0.01 U with the candidate set and has no value with the baseline set: there is no load.',
+      'The span per load is 0.01 U with the candidate set; with the other it has no value: there is no load.',
     );
     expect(words({ load: 0 }, { load: 0 })[2]).toBe(
       'The span per load has no value: there is no load.',

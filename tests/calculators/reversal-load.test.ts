@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { reversalLoad } from '../../src/calculators/reversal-load.ts';
 import { OutOfDomain } from '../../src/core/refuse.ts';
 import { toSI } from '../../src/units/units.ts';
+import { must } from './must.ts';
 
 type Given = Parameters<typeof reversalLoad.compute>[0];
 
@@ -9,7 +10,7 @@ function demo(set: 'baseline' | 'candidate'): Given {
   return Object.fromEntries(
     Object.entries(reversalLoad.inputs).map(([name, { demo }]) => {
       const [number, unit] = demo[set].split(' ');
-      return [name, toSI(Number(number), unit!)];
+      return [name, toSI(Number(number), must(unit))];
     }),
   ) as Given;
 }
@@ -18,7 +19,7 @@ const road = demo('baseline');
 const hill = demo('candidate');
 const of = { road: reversalLoad.compute(road), hill: reversalLoad.compute(hill) };
 const compare = (before: Given, after: Given) =>
-  reversalLoad.compare!({
+  must(reversalLoad.compare)({
     baseline: { input: before, output: reversalLoad.compute(before) },
     candidate: { input: after, output: reversalLoad.compute(after) },
   });
@@ -127,9 +128,9 @@ describe('speed', () => {
 it('runs its curve from standstill to fifteen per cent past the greater speed', () => {
   const { x, y } = of.road.pullCurve;
   expect(x[0]).toBe(0);
-  expect(x[x.length - 1]! / rpm).toBeCloseTo(1.15 * 6900, 9);
+  expect(must(x[x.length - 1]) / rpm).toBeCloseTo(1.15 * 6900, 9);
   const i = 40;
-  expect(y[i]).toBeCloseTo(of.road.partingPull * (x[i]! / road.maxSpeed) ** 2, 6);
+  expect(y[i]).toBeCloseTo(of.road.partingPull * (must(x[i]) / road.maxSpeed) ** 2, 6);
 });
 
 describe('closed throttle', () => {

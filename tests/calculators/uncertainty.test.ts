@@ -7,6 +7,7 @@ import {
   propagation,
 } from '../../src/calculators/uncertainty.ts';
 import { bare, beam, beamInput, curveOf, entry, refuse } from './tiny.ts';
+import { must } from './must.ts';
 
 /** End-gauge calibration: l = l_S + d − l_S(δα·θ + α_S·δθ). */
 const gauge = defineCalculator({
@@ -52,11 +53,13 @@ describe('published value', () => {
       },
     );
     // Printed to two figures, from parts printed to two and three.
-    expect(length!.plusMinus * 1e9).toBeCloseTo(31.7, 1);
-    expect(Math.round(length!.plusMinus * 1e9)).toBe(32);
-    const part = Object.fromEntries(length!.shares.map(({ name, effect }) => [name, effect * 1e9]));
+    expect(must(length).plusMinus * 1e9).toBeCloseTo(31.7, 1);
+    expect(Math.round(must(length).plusMinus * 1e9)).toBe(32);
+    const part = Object.fromEntries(
+      must(length).shares.map(({ name, effect }) => [name, effect * 1e9]),
+    );
     expect(part['expansionGap']).toBeCloseTo(2.9, 1);
-    expect(Math.abs(part['warmthGap']!)).toBeCloseTo(16.67, 1);
+    expect(Math.abs(must(part['warmthGap']))).toBeCloseTo(16.67, 1);
     // Both multiply a zero estimate: no first-order effect.
     expect(part['expansion']).toBeUndefined();
     expect(part['warmth']).toBeUndefined();
@@ -66,15 +69,15 @@ describe('published value', () => {
 describe('closed forms', () => {
   it('adds relative parts in squares for a product', () => {
     const { stress } = propagate(beam, beamInput, { load: 3, span: 0.04 });
-    expect(stress!.plusMinus).toBeCloseTo(1e7 * 0.05, 3);
-    expect(stress!.shares.map(({ name }) => name)).toEqual(['span', 'load']);
-    expect(stress!.shares[0]!.share).toBeCloseTo(0.64, 12);
-    expect(stress!.shares[1]!.share).toBeCloseTo(0.36, 12);
+    expect(stress?.plusMinus).toBeCloseTo(1e7 * 0.05, 3);
+    expect(stress?.shares.map(({ name }) => name)).toEqual(['span', 'load']);
+    expect(stress?.shares[0]?.share).toBeCloseTo(0.64, 12);
+    expect(stress?.shares[1]?.share).toBeCloseTo(0.36, 12);
   });
 
   it('keeps the sign of each effect', () => {
     const { perLoad } = propagate(beam, beamInput, { load: 1, span: 0.01 });
-    const effect = Object.fromEntries(perLoad!.shares.map((each) => [each.name, each.effect]));
+    const effect = Object.fromEntries(must(perLoad).shares.map((each) => [each.name, each.effect]));
     expect(effect['span']).toBeGreaterThan(0);
     expect(effect['load']).toBeLessThan(0);
   });
@@ -99,8 +102,10 @@ describe('closed forms', () => {
         const { total } = propagate(sum, { a, b }, { a: ua, b: ub });
         const expected = Math.hypot(3 * ua, 2 * ub);
         // Two results of the size of a and b are subtracted: 1e-16 of them may be lost.
-        expect(Math.abs(total!.plusMinus - expected)).toBeLessThan(1e-14 * (a + b + ua + ub) * 10);
-        const whole = total!.shares.reduce((all, { share }) => all + share, 0);
+        expect(Math.abs(must(total).plusMinus - expected)).toBeLessThan(
+          1e-14 * (a + b + ua + ub) * 10,
+        );
+        const whole = must(total).shares.reduce((all, { share }) => all + share, 0);
         expect(whole).toBeCloseTo(1, 9);
       }),
     );
@@ -121,10 +126,10 @@ describe('edges', () => {
 
   it('takes the one side that computes', () => {
     const { stress } = propagate(beam, { ...beamInput, span: 0.01 }, { span: 0.02 });
-    expect(stress!.plusMinus).toBeCloseTo((100 * 0.02) / 10e-6, 3);
+    expect(stress?.plusMinus).toBeCloseTo((100 * 0.02) / 10e-6, 3);
     const rising = curveOf((x) => (x > 5 ? refuse(x) : x * x));
     const { y } = propagate(rising, { x: 5 }, { x: 1 });
-    expect(y!.plusMinus).toBeCloseTo(25 - 16, 12);
+    expect(y?.plusMinus).toBeCloseTo(25 - 16, 12);
   });
 
   it('names an input of which neither side computes, instead of calling its effect zero', () => {
@@ -153,17 +158,17 @@ describe('in slices', () => {
   it('comes to the same in any order', () => {
     const plusMinus = { load: 3, span: 0.04, modulus: 1e-7 };
     const sliced = propagation(beam, beamInput, plusMinus);
-    expect(sliced.result()['stress']!.plusMinus).toBe(0);
+    expect(sliced.result()['stress']?.plusMinus).toBe(0);
     [...sliced.inputs].reverse().forEach((name) => sliced.step(name));
     const whole = propagate(beam, beamInput, plusMinus);
-    expect(sliced.result()['stress']!.plusMinus).toBeCloseTo(whole['stress']!.plusMinus, 6);
-    expect(sliced.result()['stress']!.shares).toEqual(whole['stress']!.shares);
+    expect(sliced.result()['stress']?.plusMinus).toBeCloseTo(must(whole['stress']).plusMinus, 6);
+    expect(sliced.result()['stress']?.shares).toEqual(whole['stress']?.shares);
   });
 });
 
 describe('the ± of a difference', () => {
   const of = (load: number) =>
-    propagate(beam, { ...beamInput, load }, { load: 3, span: 0.04 })['stress']!;
+    must(propagate(beam, { ...beamInput, load }, { load: 3, span: 0.04 })['stress']);
 
   it('adds in squares what was measured twice', () => {
     const [a, b] = [of(100), of(200)];
@@ -173,7 +178,9 @@ describe('the ± of a difference', () => {
   it('cancels an error that both sets share', () => {
     expect(plusMinusOfDifference(of(100), of(100), ['load', 'span'])).toBe(0);
     const [a, b] = [of(100), of(200)];
-    const spans = [a, b].map(({ shares }) => shares.find(({ name }) => name === 'span')!.effect);
-    expect(plusMinusOfDifference(a, b, ['load'])).toBeCloseTo(Math.hypot(spans[0]!, spans[1]!), 3);
+    const spans = [a, b].map(
+      ({ shares }) => must(shares.find(({ name }) => name === 'span')).effect,
+    );
+    expect(plusMinusOfDifference(a, b, ['load'])).toBeCloseTo(Math.hypot(...spans), 3);
   });
 });

@@ -10,6 +10,7 @@ import {
   suctionForce,
   type HangingParts,
 } from '../../src/core/reversal-load.ts';
+import { must } from '../calculators/must.ts';
 
 const rpm = Math.PI / 30;
 const geometry = { stroke: 0.073, rodLength: 0.142 };
@@ -164,7 +165,7 @@ describe('properties', () => {
         const f = pullFactors(g, parts);
         const falling = [f.crankpin, f.parting, f.reciprocating, f.eye, f.boss];
         for (let i = 1; i < falling.length; i++)
-          expect(falling[i]).toBeLessThanOrEqual(falling[i - 1]! * (1 + 1e-12));
+          expect(falling[i]).toBeLessThanOrEqual(must(falling[i - 1]) * (1 + 1e-12));
         expect(f.shank).toBeGreaterThan(f.eye);
         expect(f.shank).toBeLessThanOrEqual(f.reciprocating * (1 + 1e-12));
       }),
@@ -212,7 +213,7 @@ describe('properties', () => {
         grams(5, 500),
         fc.double({ min: 0, max: 2000, noNaN: true }),
         (a, b, n) => {
-          const speed = equalPullSpeed(a, n, b)!;
+          const speed = must(equalPullSpeed(a, n, b));
           expect(Math.abs(b * speed ** 2 - a * n ** 2)).toBeLessThanOrEqual(1e-12 * a * n ** 2);
         },
       ),
