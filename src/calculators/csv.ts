@@ -49,7 +49,12 @@ function presentSets<T>(
   });
 }
 
-type Measured = { readonly label: string; readonly kind: Kind; readonly metric?: string };
+type Measured = {
+  readonly label: string;
+  readonly kind: Kind;
+  readonly metric?: string;
+  readonly inch?: string;
+};
 
 function heading(label: string, unitId: string, what = ''): string {
   const { symbol } = unitOf(unitId);
