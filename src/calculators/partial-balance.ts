@@ -52,6 +52,13 @@ export const partialBalance = defineCalculator({
       symbol: 'F_fwd',
       kind: 'force',
     },
+    backwardShare: {
+      type: 'number',
+      label: 'Part turning against the crank, in F₁',
+      symbol: 'q_bwd',
+      kind: 'ratio',
+      detail: true,
+    },
     backward: {
       type: 'number',
       label: 'Part turning against the crank',
@@ -102,16 +109,14 @@ export const partialBalance = defineCalculator({
       units: { force: 'N' },
     },
     {
-      of: 'reverseShare',
-      symbol: 'q_bwd',
-      kind: 'ratio',
+      of: 'backwardShare',
       formula: '(2 - rodsPerPin) / 2 + (rodsPerPin - 1) * cos(bankAngle)',
       say: 'The other halves turn backward: a half for one rod, the cosine of the bank angle for two.',
       source: 'bevan-2005',
     },
     {
       of: 'backward',
-      formula: 'abs(reverseShare) * inertiaForce',
+      formula: 'abs(backwardShare) * inertiaForce',
       say: 'The part that turns backward, in newtons.',
       units: { force: 'N' },
     },
@@ -124,7 +129,7 @@ export const partialBalance = defineCalculator({
     {
       of: 'residual',
       formula:
-        'sqrt(((forwardLeft + reverseShare * inertiaForce) * cos(crankAngle))^2 + ((forwardLeft - reverseShare * inertiaForce) * sin(crankAngle))^2)',
+        'sqrt(((forwardLeft + backwardShare * inertiaForce) * cos(crankAngle))^2 + ((forwardLeft - backwardShare * inertiaForce) * sin(crankAngle))^2)',
       say: 'What is left along the middle of the banks and across it, at this crank angle.',
       source: 'khurmi-gupta-2009',
       units: { force: 'N' },

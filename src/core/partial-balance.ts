@@ -29,6 +29,8 @@ export interface PartialBalanceResult {
   readonly inertiaForce: number;
   /** Turning with the crank, before the counterweight. */
   readonly forward: number;
+  /** The part of F₁ that turns backward, signed along the middle of the banks. */
+  readonly backwardShare: number;
   /** Turning against the crank; no counterweight on the crank can reach it. */
   readonly backward: number;
   /** What the counterweight leaves of the forward part; negative once f exceeds ½. */
@@ -60,7 +62,8 @@ export function partialBalance(pin: PartialBalance): PartialBalanceResult {
   const omega = atLeast('maxSpeed', pin.maxSpeed);
   const theta = finite('crankAngle', pin.crankAngle);
   const F1 = m * r * omega ** 2;
-  const reverse = reverseShare(n, finite('bankAngle', pin.bankAngle)) * F1;
+  const backwardShare = reverseShare(n, finite('bankAngle', pin.bankAngle));
+  const reverse = backwardShare * F1;
   const forward = (n / 2) * F1;
   const forwardLeft = n * (0.5 - f) * F1;
   return {
@@ -69,6 +72,7 @@ export function partialBalance(pin: PartialBalance): PartialBalanceResult {
       above('balanceRadius', pin.balanceRadius),
     inertiaForce: F1,
     forward,
+    backwardShare,
     backward: Math.abs(reverse),
     forwardLeft,
     residual: Math.hypot(
