@@ -26,14 +26,14 @@ const rpm = Math.PI / 30;
 
 /** Fails unless `value` is within `tolerance` of `expected`, relative to `scale` (its own size by default). */
 function near(
-  value: number,
+  value: number | undefined,
   expected: number,
   tolerance: number,
   scale = Math.abs(expected),
 ): void {
   expect(
-    Math.abs(value - expected) <= tolerance * scale,
-    `${value} against ${expected}, off by ${Math.abs(value - expected) / scale}`,
+    Math.abs((value ?? Number.NaN) - expected) <= tolerance * scale,
+    `${value} against ${expected}, off by ${Math.abs((value ?? Number.NaN) - expected) / scale}`,
   ).toBe(true);
 }
 
@@ -153,9 +153,9 @@ describe('values of 70-digit arithmetic', () => {
         orders.map(({ order }) => order),
       );
       orders.forEach(({ cosine, sine }, i) => {
-        near(found[i]!.cosine, cosine, 1e-14, 1);
-        near(found[i]!.sine, sine, 1e-14, 1);
-        near(found[i]!.amplitude, Math.hypot(cosine, sine), 1e-14, 1);
+        near(found[i]?.cosine, cosine, 1e-14, 1);
+        near(found[i]?.sine, sine, 1e-14, 1);
+        near(found[i]?.amplitude, Math.hypot(cosine, sine), 1e-14, 1);
       });
     }
   });
@@ -208,9 +208,9 @@ describe('closed forms and limits', () => {
   it('has the tabled second, fourth and sixth orders', () => {
     // The classical series stops early: what it leaves out is of the order λ² of its last term.
     const [two, four, six] = harmonics({ stroke: 2, rodLength: 5 }, [2, 4, 6]);
-    near(two!.cosine, 0.2 + 0.2 ** 3 / 4 + (15 * 0.2 ** 5) / 128, 1e-5);
-    near(four!.cosine, -(0.2 ** 3 / 4 + (3 * 0.2 ** 5) / 16), 3e-3);
-    near(six!.cosine, (9 * 0.2 ** 5) / 128, 0.06);
+    near(two?.cosine, 0.2 + 0.2 ** 3 / 4 + (15 * 0.2 ** 5) / 128, 1e-5);
+    near(four?.cosine, -(0.2 ** 3 / 4 + (3 * 0.2 ** 5) / 16), 3e-3);
+    near(six?.cosine, (9 * 0.2 ** 5) / 128, 0.06);
   });
   it('takes speed zero', () => {
     const still = pistonMotion(geometry, 1, 0);
@@ -261,13 +261,14 @@ describe('properties', () => {
       fc.property(geometries, angles, speeds, (geometry, theta, omega) => {
         const h = 1e-5;
         const at = pistonMotion(geometry, theta, omega);
-        const [before, after] = [theta - h, theta + h].map((t) => pistonMotion(geometry, t, omega));
+        const before = pistonMotion(geometry, theta - h, omega);
+        const after = pistonMotion(geometry, theta + h, omega);
         const perTurn = omega / (2 * h);
         const size = geometry.stroke * omega;
-        near((after!.displacement - before!.displacement) * perTurn, at.speed, 1e-7, size);
-        near((after!.speed - before!.speed) * perTurn, at.acceleration, 1e-7, size * omega);
-        near((after!.rodAngle - before!.rodAngle) * perTurn, at.rodSpeed, 1e-7, omega);
-        near((after!.rodSpeed - before!.rodSpeed) * perTurn, at.rodAcceleration, 1e-7, omega ** 2);
+        near((after.displacement - before.displacement) * perTurn, at.speed, 1e-7, size);
+        near((after.speed - before.speed) * perTurn, at.acceleration, 1e-7, size * omega);
+        near((after.rodAngle - before.rodAngle) * perTurn, at.rodSpeed, 1e-7, omega);
+        near((after.rodSpeed - before.rodSpeed) * perTurn, at.rodAcceleration, 1e-7, omega ** 2);
       }),
     );
   });

@@ -22,26 +22,20 @@ export function fourier(
   for (const order of orders)
     if (!Number.isInteger(order) || order < 1 || 2 * order >= samples)
       throw new RangeError(`order ${order} must be a whole number from 1 to below ${samples / 2}`);
-  const turn = 2 * Math.PI;
-  const cosine = orders.map(() => 0);
-  const sine = orders.map(() => 0);
-  const wave = Array.from({ length: samples }, (_, i) => Math.sin((turn * i) / samples));
-  let mean = 0;
-  for (let i = 0; i < samples; i++) {
-    const y = f((turn * i) / samples);
-    mean += y / samples;
-    orders.forEach((order, k) => {
-      // Whole multiples of the sampling step stay on the table, a quarter turn ahead for the cosine.
-      const angle = (order * i) % samples;
-      sine[k]! += (2 * y * wave[angle]!) / samples;
-      cosine[k]! +=
-        (2 *
-          y *
-          (samples % 4 === 0
-            ? wave[(angle + samples / 4) % samples]!
-            : Math.cos((turn * angle) / samples))) /
-        samples;
-    });
-  }
-  return { mean, cosine, sine };
+  const step = (2 * Math.PI) / samples;
+  const values = Array.from({ length: samples }, (_, i) => f(i * step));
+  const mean = values.reduce((sum, y) => sum + y, 0) / samples;
+  const cosines = values.map((_, i) => Math.cos(i * step));
+  const sines = values.map((_, i) => Math.sin(i * step));
+  const against = (wave: readonly number[], order: number): number => {
+    let sum = 0;
+    // Whole turns fall away in the index, so that high orders keep their digits.
+    for (let i = 0; i < samples; i++) sum += (values[i] ?? 0) * (wave[(order * i) % samples] ?? 0);
+    return (2 / samples) * sum;
+  };
+  return {
+    mean,
+    cosine: orders.map((order) => against(cosines, order)),
+    sine: orders.map((order) => against(sines, order)),
+  };
 }

@@ -186,8 +186,8 @@ export function rootsBetween(
   }
 
   const apart = 1e-9 * Math.max(Math.abs(low), Math.abs(high), Math.abs(high - low));
-  const roots = found
-    .sort((p, q) => p - q)
-    .filter((x, i, all) => i === 0 || x - all[i - 1]! > apart);
+  const roots: number[] = [];
+  for (const x of found.sort((p, q) => p - q))
+    if (x - (roots.at(-1) ?? -Infinity) > apart) roots.push(x);
   return { roots, maybeMore };
 }

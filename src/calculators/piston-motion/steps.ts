@@ -1,4 +1,4 @@
-import type { Step } from './define.ts';
+import type { Step } from '../define.ts';
 
 const exact = 'beer-johnston-2009';
 const short = 'khurmi-gupta-2009';
