@@ -54,7 +54,8 @@ export function heightAt(points: Points, at: number): number | undefined {
   const y0 = points.y[low] ?? Number.NaN;
   const y1 = points.y[high] ?? Number.NaN;
   if (at === x0) return Number.isFinite(y0) ? y0 : undefined;
-  const y = x1 === x0 ? y0 : y0 + ((y1 - y0) * (at - x0)) / (x1 - x0);
+  if (at === x1) return Number.isFinite(y1) ? y1 : undefined;
+  const y = y0 + ((y1 - y0) * (at - x0)) / (x1 - x0);
   return Number.isFinite(y) ? y : undefined;
 }
 
@@ -73,6 +74,8 @@ export interface LabelPlace {
   readonly x: number;
   readonly y: number;
   readonly above: boolean;
+  /** Half the width of the word. */
+  readonly half: number;
 }
 
 /**
@@ -118,13 +121,15 @@ export function labelPlace(
         }
       }
       for (const word of taken) {
-        const apart = Math.hypot((word.x - px) / 4, word.y - place);
-        room = Math.min(room, apart - 14);
+        const beside = Math.abs(word.x - px) > word.half + half + 4;
+        const height = (where: number, over: boolean): number => (over ? where - 5 : where + 5);
+        const apart = Math.abs(height(word.y, word.above) - height(place, above));
+        if (!beside) room = Math.min(room, apart - 16);
       }
       if (uprights.some((upright) => Math.abs(upright - px) < half + 3)) room -= 12;
       if (room > bestRoom + 0.5) {
         bestRoom = room;
-        best = { x: px, y: place, above };
+        best = { x: px, y: place, above, half };
       }
     }
   }
