@@ -66,13 +66,16 @@ function readAs(entry: NumberEntry | ListEntry, text: string, unit: string) {
   return entry.type === 'list' ? readList(text, context, entry.most) : readQuantity(text, context);
 }
 
+/** Marks a unit that was put behind a ± here: nobody types it, so what was typed can be shown again. */
+const noBreak = '\u00a0';
+
 /** A ± with `own` written behind it where it is bare and would else be read in `read`. */
 function named(plusMinus: string, own: string, read: string): string {
   if (own === read || plusMinus.trim() === '') return plusMinus;
   const typed = takeApart(plusMinus, own);
   return typed === undefined || typed.unit !== undefined
     ? plusMinus
-    : `${plusMinus.trim()} ${unitOf(own).symbol}`;
+    : plusMinus + noBreak + unitOf(own).symbol;
 }
 
 /**
@@ -115,7 +118,7 @@ function convertPlusMinus(plusMinus: string, unit: string, target: string): stri
   if (typed === undefined) return plusMinus;
   const from = unitOf(typed.unit ?? unit);
   if (from.kind !== unitOf(target).kind) return plusMinus;
-  if (from.id === target) return typed.number;
+  if (from.id === target) return bare(plusMinus, target);
   if (from.offset === undefined && unitOf(target).offset === undefined) {
     return convertTyped(typed.number, from.id, target);
   }
@@ -123,10 +126,11 @@ function convertPlusMinus(plusMinus: string, unit: string, target: string): stri
   return Number.isFinite(size) ? formatPlain(Number(size.toPrecision(2))) : plusMinus;
 }
 
-/** A ± without the unit behind it where that is the unit of the value anyway. */
+/** A ± without the unit that {@link named} put behind it, where that is the unit of the value anyway. */
 function bare(plusMinus: string, unit: string): string {
-  const tail = /^(.*\d)\s*([^\d\s].*)$/.exec(plusMinus.trim());
-  return tail !== null && unitSpelled(tail[2] ?? '', unit) === unit ? (tail[1] ?? '') : plusMinus;
+  const [typed = '', tail, ...more] = plusMinus.split(noBreak);
+  const own = tail !== undefined && more.length === 0 && unitSpelled(tail, unit) === unit;
+  return own ? typed : plusMinus;
 }
 
 /** Values let in from outside, and a sentence for each that this dictionary cannot use. */

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { optional, type ChoiceEntry } from '../../src/calculators/define.ts';
 import * as quantities from '../../src/calculators/quantities.ts';
+import { readField } from '../../src/notebook/evaluation.ts';
 import { decodeLink } from '../../src/notebook/link.ts';
 import { Notebook } from '../../src/notebook/notebook.svelte.ts';
 import { valueKey } from '../../src/notebook/storage.ts';
@@ -184,25 +185,50 @@ describe('metric and inch', () => {
     expect(book.value('baseline', bore)).toEqual({
       text: '90.50',
       unit: 'mm',
-      plusMinus: '0.001 in',
+      plusMinus: '0.001\u00a0in',
     });
     expect(book.display('baseline', bore).plusMinus).toBe('0.001');
     book.put('baseline', 'bore', { text: '3.563', unit: 'in' }, bore);
     expect(book.value('baseline', bore)).toEqual({
       text: '3.563',
       unit: 'in',
-      plusMinus: '0.001 in',
+      plusMinus: '0.001\u00a0in',
     });
     expect(book.display('baseline', bore).plusMinus).toBe('0.001');
+    expect(readField(bore, book.value('baseline', bore)).plusMinus).toBeCloseTo(0.0254e-3, 12);
     book.put('baseline', 'bore', { plusMinus: '' }, bore);
     expect(book.value('baseline', bore)).toEqual({ text: '3.563', unit: 'in' });
+  });
+
+  test('a ± is shown as it stands while it is typed, key by key', () => {
+    for (const system of ['metric', 'inch'] as const) {
+      const book = new Notebook(new FakeTab());
+      book.put('baseline', 'bore', { text: '90.50' }, bore);
+      book.setSystem(system);
+      for (const text of [
+        '0',
+        '0.',
+        '0.0',
+        '0.01',
+        '0.01 ',
+        '0.01 i',
+        '0.01 in',
+        '0.01 m',
+        '0.01 mm',
+        '',
+      ]) {
+        book.put('baseline', 'bore', { plusMinus: text }, bore);
+        if (system === 'metric') expect(book.display('baseline', bore).plusMinus).toBe(text);
+        else if (!text.includes('m')) expect(book.display('baseline', bore).plusMinus).toBe(text);
+      }
+    }
   });
 
   test('a bare ± does not change its size when the number is typed anew in another unit', () => {
     const book = new Notebook(new FakeTab());
     book.put('baseline', 'bore', { text: '90.50', plusMinus: '0.02' }, bore);
     book.put('baseline', 'bore', { text: '3.563 in' }, bore);
-    expect(book.value('baseline', bore).plusMinus).toBe('0.02 mm');
+    expect(book.value('baseline', bore).plusMinus).toBe('0.02\u00a0mm');
   });
 
   test('the same digits read in another unit take their ± along', () => {
