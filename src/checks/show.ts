@@ -26,7 +26,7 @@ export function showPower(value: number): string {
 /** The computed value with more digits than any source prints; the reason when there is none. */
 export function showComputed({ computed, unit, problem }: Row): string {
   if (computed === undefined) return problem ?? 'nothing';
-  const text = formatNumber(computed, { significant: 8 });
+  const text = formatNumber(computed, { significant: 7 });
   return unit === '' ? text : `${text}\u00a0${unit}`;
 }
 

@@ -31,15 +31,21 @@ function isList(value: Value | Result): value is readonly number[] {
   return Array.isArray(value);
 }
 
+function withoutTrailingZeros(text: string): string {
+  return text.replace(/(\.\d*?)0+(?!\d)/u, '$1').replace(/\.(?!\d)/u, '');
+}
+
 /** One value as a slot prints it; a list with its readings one after the other. */
 export function slotText(
   value: Exclude<Value | Result, Series>,
   unit: string,
-  how: { readonly figures?: number; readonly guarded?: boolean } = {},
+  how: { readonly figures?: number; readonly guarded?: boolean; readonly brief?: boolean } = {},
 ): string {
-  const { figures = slotFigures, guarded = false } = how;
+  const { figures = slotFigures, guarded = false, brief = false } = how;
   function one(number: number): string {
-    const text = formatQuantity(number, unit, { significant: figures });
+    const isWhole = unit === 'count' && Number.isInteger(number);
+    const full = formatQuantity(number, unit, isWhole ? { decimals: 0 } : { significant: figures });
+    const text = brief ? withoutTrailingZeros(full) : full;
     return guarded && number < 0 ? `(${text})` : text;
   }
   if (isList(value)) return value.map(one).join('; ');
@@ -52,6 +58,8 @@ export interface SlotMarks {
   readonly figures?: string | undefined;
   readonly guarded?: string | undefined;
   readonly zero?: string | undefined;
+  /** Trailing zeros are dropped: the number stands inside a formula and claims no precision. */
+  readonly brief?: string | undefined;
   /** The unit the value stands in already: this slot repeats it in the reader's, or stays empty if that is the same. */
   readonly also?: string | undefined;
 }
@@ -77,7 +85,11 @@ export function slotContent(
   if (unit === undefined || (typeof value === 'object' && 'x' in value)) return noNumber;
   if (unit === marks.also) return '';
   const figures = Number(marks.figures ?? slotFigures);
-  const text = slotText(value, unit, { figures, guarded: marks.guarded !== undefined });
+  const text = slotText(value, unit, {
+    figures,
+    guarded: marks.guarded !== undefined,
+    brief: marks.brief !== undefined,
+  });
   return marks.also === undefined ? text : ` = ${text}`;
 }
 

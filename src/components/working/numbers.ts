@@ -105,7 +105,7 @@ export function numbersHtml(
     const [over, under] = [ungrouped(left), ungrouped(right)];
     if (pen === inMath || (isShort(over, 2) && isShort(under, 2))) {
       const fraction = `<mfrac><mrow>${write(over, inMath, true)}</mrow><mrow>${write(under, inMath, true)}</mrow></mfrac>`;
-      return pen === inMath ? fraction : `<math>${fraction}</math>`;
+      return pen === inMath ? fraction : `<math displaystyle="true">${fraction}</math>`;
     }
     // On one line, "a / 5 rad/s" would read as a divided by 5 rad and by s.
     const divisor = hasUnit(right)

@@ -27,8 +27,10 @@ export function slotHtml(
   tag: 'span' | 'mtext' = 'span',
   system: System = 'metric',
 ): string {
-  const { name, set, postfix, unit, figures, guarded, zero, also } = slot;
-  const marks = Object.entries({ unit, figures, guarded, zero, also, postfix })
+  const { name, set, postfix, unit, figures, guarded, zero, brief, also } = slot;
+  // A list is as long as its readings; it may break between them.
+  const list = calculator.inputs[name]?.type === 'list' ? '' : undefined;
+  const marks = Object.entries({ unit, figures, guarded, zero, brief, also, postfix, list })
     .filter(([, value]) => value !== undefined)
     .map(([key, value]) =>
       value === '' ? ` data-${key}` : ` data-${key}="${escaped(value ?? '')}"`,
