@@ -9,16 +9,23 @@ export interface Scale {
   invert(position: number): number;
 }
 
+/** True where two ends differ by no more than rounding: an axis between them would show only noise. */
+function level(low: number, high: number): boolean {
+  const size = Math.max(Math.abs(low), Math.abs(high));
+  return !(high - low > 1e-9 * size) || size < 1e-200;
+}
+
 /**
  * Maps `domain` onto `range` with about `count` round ticks inside the domain.
- * A domain of no width is widened by one on either side, so that nothing is divided by zero.
+ * A domain of no width is widened to both sides, so that nothing is divided by zero.
  */
 export function affine(
   domain: readonly [number, number],
   range: readonly [number, number],
   count: number,
 ): Scale {
-  const [from, to] = domain[0] === domain[1] ? [domain[0] - 1, domain[1] + 1] : domain;
+  const room = Math.max(1, Math.abs(domain[0]) / 1000);
+  const [from, to] = level(...domain) ? [domain[0] - room, domain[1] + room] : domain;
   const slope = (range[1] - range[0]) / (to - from);
   return {
     domain: [from, to],
@@ -49,7 +56,8 @@ export function niceDomain(
     }
   }
   if (low > high) return [0, 1];
-  if (low === high) return low === 0 ? [0, 1] : [Math.min(0, low), Math.max(0, high)];
+  if (level(low, high))
+    return Math.max(-low, high) < 1e-200 ? [0, 1] : [Math.min(0, low), Math.max(0, high)];
   const marks = ticks(low, high, count);
   const first = marks[0];
   const second = marks[1];
