@@ -48,7 +48,7 @@ export const quantityNotes: Readonly<Record<keyof typeof quantities, QuantityNot
   },
   rodMass: {
     measure: 'Scale: the whole rod with its bolts, without shells.',
-    note: 'It should equal the two ends weighed separately. If it does not, the rod did not lie level.',
+    note: 'The two ends must add up to it within the repeatability of the fixture. A larger gap shows friction, a side pull or a wrong tare; it cannot show a support that is off centre.',
   },
   bigEndMass: {
     measure:

@@ -37,6 +37,12 @@ export interface Propagation {
   result(): PropagatedOutputs;
 }
 
+/** Half of up − down, or 0 where the two differ by no more than the rounding of their computation. */
+function halfDifference(up: number, down: number): number {
+  const rounding = 1e-13 * Math.max(Math.abs(up), Math.abs(down));
+  return Math.abs(up - down) <= rounding ? 0 : (up - down) / 2;
+}
+
 /**
  * First-order propagation of the inputs' ± [SI, by input name] to every numeric output:
  * u(y)² = Σ u_i(y)² (JCGM 100:2008, 5.1.2), the inputs taken as independent.
@@ -77,7 +83,7 @@ export function propagation(
     for (const { name: output, y } of outputs) {
       const up = numberIn(above?.[output]);
       const down = numberIn(below?.[output]);
-      if (up !== undefined && down !== undefined) row.set(output, (up - down) / 2);
+      if (up !== undefined && down !== undefined) row.set(output, halfDifference(up, down));
       else if (up !== undefined) row.set(output, up - y);
       else row.set(output, down === undefined ? undefined : y - down);
     }

@@ -1,4 +1,4 @@
-import { ticks } from 'd3-array';
+import { ticks } from './ticks.ts';
 
 /** A straight-line map from the numbers of an axis to the units of the drawing, and back. */
 export interface Scale {

@@ -39,6 +39,11 @@ export function present(
   return withPlusMinus(result, plusMinus, unit);
 }
 
+/** A difference (a ±, a step) in the unit given, to two figures; no zero point shifts it. */
+export function formatDifference(si: number, unit: string): string {
+  return withUnit(formatNumber(differenceFromSI(si, unit), { significant: 2 }), unit);
+}
+
 /** A value and its ± to the same decimals: "1685.2 ± 2.3 g". Both in SI; the ± is a difference. */
 export function withPlusMinus(si: number, plusMinus: number, unit: string): string {
   const value = fromSI(si, unit);
@@ -63,7 +68,8 @@ export function difference(
 ): string {
   if (typeof baseline !== 'number' || typeof candidate !== 'number') return '—';
   const change = candidate - baseline;
-  if (change === 0) return 'none';
+  // Two results that differ by rounding alone are the same result.
+  if (Math.abs(change) <= 1e-12 * Math.max(Math.abs(baseline), Math.abs(candidate))) return 'none';
   const text = formatQuantity(change, unitFor(output, system), { significant: 3 });
   return change > 0 ? `+${text}` : text;
 }

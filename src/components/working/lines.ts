@@ -196,6 +196,7 @@ export function workingLines(
             values[set],
             tag,
           ),
+        unit === 'deg' ? '180°' : 'π',
       );
       return { numbers, result };
     }

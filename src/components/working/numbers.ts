@@ -41,12 +41,14 @@ function count(expression: Expression): number {
  *
  * @param operandum how a name shows; throws for a name that is not declared
  * @param slotHtml the slot as HTML, in the tag given
+ * @param halfTurn how π is written: `180°` among angles in degrees
  */
 export function numbersHtml(
   expression: Expression,
   set: SetId,
   operandum: (name: string) => Operandum,
   slotHtml: (slot: SlotSpec, tag: 'span' | 'mtext') => string,
+  halfTurn = 'π',
 ): string {
   const inText: Pen = {
     text: (words) => words,
@@ -57,7 +59,7 @@ export function numbersHtml(
   const inMath: Pen = {
     text: (words) =>
       /^[0-9.]+$/u.test(words) ? `<mn>${words}</mn>` : `<mo stretchy="false">${words}</mo>`,
-    sign: (sign) => `<mo>${sign}</mo>`,
+    sign: (sign) => `<mo lspace="0.25em" rspace="0.25em">${sign}</mo>`,
     slot: (slot) => slotHtml(slot, 'mtext'),
     raised: (base, exponent) => `<msup><mrow>${base}</mrow><mrow>${exponent}</mrow></msup>`,
   };
@@ -78,7 +80,7 @@ export function numbersHtml(
   function write(part: Expression, pen: Pen, first: boolean): string {
     switch (part.is) {
       case 'number':
-        return pen.text(part.text);
+        return pen.text(part.text === 'π' ? halfTurn : part.text);
       case 'name': {
         const { unit, isOptional } = operandum(part.name);
         return pen.slot({ name: part.name, set, unit, guarded: !first, zero: isOptional });

@@ -128,7 +128,10 @@ export function expressionTex(expression: Expression, symbolOf: (name: string) =
   function call(name: string, of: readonly Expression[], raised = ''): string {
     const word = functions[name]?.tex ?? name;
     if (name === 'sqrt') return `\\sqrt{${of.map((part) => tex(ungrouped(part))).join(',')}}`;
-    if (name === 'abs') return `\\left|${of.map((part) => tex(ungrouped(part))).join(',')}\\right|`;
+    if (name === 'abs') {
+      const inside = of.map((part) => tex(ungrouped(part))).join(',');
+      return of.some(isTall) ? `\\left|${inside}\\right|` : `\\lvert ${inside}\\rvert `;
+    }
     const [only] = of;
     if (of.length === 1 && only?.is === 'name' && name.length < 5 && /sin|cos|tan/u.test(name))
       return `${word}${raised}{${tex(only)}}`;
