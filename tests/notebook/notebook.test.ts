@@ -327,6 +327,13 @@ describe('visiting a link', () => {
     expect(later.job).toBe('My own');
   });
 
+  test('a number that the link repeats is not counted as replaced', () => {
+    const shared = new FakeStorage();
+    typed(new FakeTab(shared));
+    const book = new Notebook(new FakeTab(shared, '#pistonMass=500g,1g&bore=92mm,1mm&v=1'));
+    expect(book.visitReplaces).toBe(1);
+  });
+
   test('a link with damage names it and gives the rest', () => {
     const link =
       '#pistonMass=40in,398.6g&bore=abc,90mm&futureThing=12mm,13mm&crankAngle=40deg,50deg&stroke=73mm,73mm&v=1';
