@@ -1,11 +1,13 @@
 // Runs before the first paint. The page's own numbers are an example; when the reader's are on their way
 // (from a link, or from this device), the example is greyed until they arrive.
 try {
-  var own = location.hash.indexOf('=') > 0;
+  var link = location.hash.indexOf('=') > 0 || sessionStorage.getItem('throwbook/1/visit') !== null;
+  var own = link;
   for (var i = 0; !own && i < localStorage.length; i += 1) {
     own = String(localStorage.key(i)).indexOf('throwbook/1/') === 0;
   }
-  if (own) document.documentElement.setAttribute('data-pending', '');
+  // A link's banner needs its room from the start, so that nothing moves when it comes.
+  if (own) document.documentElement.setAttribute('data-pending', link ? 'link' : '');
 } catch (forbidden) {
   // Storage is forbidden here: the example stands until the page's code says otherwise.
 }

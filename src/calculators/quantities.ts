@@ -573,7 +573,7 @@ export const overrunPressure = quantity('overrunPressure', {
   demo: { baseline: '28 kPa', candidate: '25 kPa' },
 });
 
-export const sectionFromPin = quantity('sectionFromPin', {
+export const shankSection = quantity('shankSection', {
   label: 'Shank section, from the pin centre',
   symbol: 'y_s',
   kind: 'length',

@@ -140,7 +140,7 @@ export const quantityNotes: Readonly<Record<keyof typeof quantities, QuantityNot
     measure:
       'Absolute pressure sensor in the cylinder or, near enough, in the manifold with the throttle shut.',
   },
-  sectionFromPin: { measure: 'Caliper from the centre of the small end along the beam.' },
+  shankSection: { measure: 'Caliper from the centre of the small end along the beam.' },
   rodMassAbove: {
     measure:
       'From a model of the rod, or dip the small end in water up to the section and multiply the volume it displaces by the density of the rod.',

@@ -43,7 +43,7 @@ export const reversalSteps: readonly Step[] = [
     of: 'shankAcceleration',
     symbol: 'a_shank',
     kind: 'acceleration',
-    formula: 'crankpinAcceleration * (1 + throwRatio * (1 - sectionFromPin / (2 * rodLength)))',
+    formula: 'crankpinAcceleration * (1 + throwRatio * (1 - shankSection / (2 * rodLength)))',
     say: 'Along the rod the acceleration falls evenly from the pin’s to the crankpin’s; this is its value half way from the pin to the section.',
   },
   {

@@ -22,7 +22,7 @@ import {
   ringMass,
   rodLength,
   rodMassAbove,
-  sectionFromPin,
+  shankSection,
   shellMass,
   smallEndMass,
   stroke,
@@ -69,7 +69,7 @@ export const reversalLoad = defineCalculator({
     bigEndMass,
     shellMass,
     capMass,
-    sectionFromPin,
+    shankSection,
     rodMassAbove,
     crankcasePressure,
     overrunPressure,
@@ -258,13 +258,13 @@ export const reversalLoad = defineCalculator({
     },
     {
       id: 'section-in-upper-half',
-      holds: ({ sectionFromPin, rodLength }) => sectionFromPin <= rodLength / 2,
+      holds: ({ shankSection, rodLength }) => shankSection <= rodLength / 2,
       say: 'The shank section lies in the lower half of the rod, where taking the metal above it at half way is too rough.',
     },
     {
       id: 'rod-metal-fits',
-      holds: ({ rodMassAbove, smallEndMass, sectionFromPin, rodLength }) =>
-        sectionFromPin > rodLength / 2 || rodMassAbove <= smallEndMass,
+      holds: ({ rodMassAbove, smallEndMass, shankSection, rodLength }) =>
+        shankSection > rodLength / 2 || rodMassAbove <= smallEndMass,
       say: 'The rod metal above the section is heavier than the whole small end, although the section lies in the upper half. Weigh or estimate it again.',
     },
   ],

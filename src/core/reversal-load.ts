@@ -20,7 +20,7 @@ export interface HangingParts {
   /** Cap, bolts and half shell: all that stays on the far side of the parting line. */
   readonly capMass: number;
   /** From the pin centre towards the crankpin; at most the rod's length. */
-  readonly sectionFromPin: number;
+  readonly shankSection: number;
   /** Rod metal between that section and the small end's top. */
   readonly rodMassAbove: number;
 }
@@ -34,7 +34,7 @@ export interface PullFactors {
   readonly boss: number;
   /** Small-end eye: the pin as well. */
   readonly eye: number;
-  /** Shank at `sectionFromPin`: the rod metal above it as well. */
+  /** Shank at `shankSection`: the rod metal above it as well. */
   readonly shank: number;
   /** All that counts as reciprocating: eye and the small end as weighed. */
   readonly reciprocating: number;
@@ -116,12 +116,12 @@ export function pullFactors(geometry: CrankGeometry, parts: HangingParts): PullF
   for (const [name, mass] of Object.entries(parts)) atLeast(name, mass);
   const rod = parts.smallEndMass + parts.bigEndMass;
   const bigEnd = parts.bigEndMass + parts.shellMass;
-  atMost('sectionFromPin', parts.sectionFromPin, geometry.rodLength, 'the rod length');
+  atMost('shankSection', parts.shankSection, geometry.rodLength, 'the rod length');
   atMost('rodMassAbove', parts.rodMassAbove, rod, 'both ends of the rod together');
   atMost('capMass', parts.capMass, bigEnd, 'big end and shells together');
 
   const λ = r / geometry.rodLength;
-  const halfWay = r * (1 + λ * (1 - parts.sectionFromPin / (2 * geometry.rodLength)));
+  const halfWay = r * (1 + λ * (1 - parts.shankSection / (2 * geometry.rodLength)));
   const boss = (parts.pistonMass + parts.ringMass + parts.lockMass) * top;
   const eye = boss + parts.pinMass * top;
   const reciprocating = eye + parts.smallEndMass * top;

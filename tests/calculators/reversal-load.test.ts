@@ -153,7 +153,7 @@ describe('limits', () => {
   it.each([
     ['missed-shift-above', { missedShiftSpeed: road.maxSpeed * 0.9 }],
     ['suction-pulls', { overrunPressure: 102e3 }],
-    ['section-in-upper-half', { sectionFromPin: 0.08 }],
+    ['section-in-upper-half', { shankSection: 0.08 }],
     ['rod-metal-fits', { rodMassAbove: 0.18 }],
   ])('%s is flagged', (id, patch) => expect(broken(patch)).toEqual([id]));
 });

@@ -126,7 +126,7 @@ describe('load against speed', () => {
     bigEndMass: 0.4,
     shellMass: 0.04,
     capMass: 0.15,
-    sectionFromPin: 0.03,
+    shankSection: 0.03,
     rodMassAbove: 0.05,
     maxSpeed: 700,
     missedShiftSpeed: 750,

@@ -23,7 +23,7 @@ const road: HangingParts = {
   bigEndMass: 0.4212,
   shellMass: 0.041,
   capMass: 0.182,
-  sectionFromPin: 0.028,
+  shankSection: 0.028,
   rodMassAbove: 0.134,
 };
 
@@ -46,7 +46,7 @@ const anyParts = fc
     shellMass: grams(2, 400),
     cap: fc.double({ min: 0.1, max: 0.6, noNaN: true }),
     above: fc.double({ min: 0.1, max: 1, noNaN: true }),
-    sectionFromPin: fc.double({ min: 0, max: 0.018, noNaN: true }),
+    shankSection: fc.double({ min: 0, max: 0.018, noNaN: true }),
   })
   .map(({ cap, above, ...parts }) => ({
     ...parts,
@@ -138,7 +138,7 @@ describe('second routes', () => {
     const section = 0.028;
     const above = points.filter(({ place }) => place > l - section && place <= l);
     const rodMassAbove = above.reduce((sum, { mass }) => sum + mass, 0);
-    const shank = pullFactors(geometry, { ...parts, sectionFromPin: section, rodMassAbove }).shank;
+    const shank = pullFactors(geometry, { ...parts, shankSection: section, rodMassAbove }).shank;
     const bound = (rodMassAbove * (geometry.stroke / 2) * λ * section) / (2 * l);
     expect(Math.abs(shank - (onPin + pull(above)))).toBeLessThanOrEqual(bound);
     expect(bound / shank).toBeLessThan(0.005);
@@ -256,7 +256,7 @@ describe('refusals name the quantity', () => {
     ...Object.keys(road).map((name): [string, number] => [name, -1e-9]),
     ['capMass', 0.4623],
     ['rodMassAbove', 0.5919],
-    ['sectionFromPin', 0.1421],
+    ['shankSection', 0.1421],
     ['pinMass', Infinity],
   ])('%s of %s', (name, value) => {
     expect(refused(() => pullFactors(geometry, { ...road, [name]: value }))).toBe(name);

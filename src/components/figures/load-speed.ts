@@ -25,7 +25,7 @@ const masses = [
   'bigEndMass',
   'shellMass',
   'capMass',
-  'sectionFromPin',
+  'shankSection',
   'rodMassAbove',
 ] as const;
 
