@@ -59,7 +59,10 @@ export function readField(entry: Entry, stored: StoredValue): FieldState {
   }
   const read = readQuantity(stored.text, context);
   if (!read.ok) return { problem: read.say, suggestions: read.suggestions };
-  const remark = read.question ?? unusual(context.usual, read.si, read.unit) ?? read.echo;
+  const remark =
+    read.question ??
+    unusual(context.usual, read.si, read.unit) ??
+    (read.typedUnit ? echoOf(entry, stored.text, read.unit) : read.echo);
   const base = {
     value: read.si,
     ...(remark === undefined ? {} : { remark }),
@@ -69,6 +72,16 @@ export function readField(entry: Entry, stored: StoredValue): FieldState {
   if (typed === '') return base;
   const spread = readPlusMinus(typed, { ...context, unit: read.unit }, read.si);
   return spread.ok ? { ...base, plusMinus: spread.si } : { ...base, plusMinusProblem: spread.say };
+}
+
+/**
+ * How a number with its own unit was read. The unit stored beside it is the one that was typed, and says
+ * nothing new: the sentence is in the unit that the entry has in the same system, so that 7.3 cm is 73 mm.
+ */
+function echoOf(entry: NumberEntry, text: string, typed: string): string | undefined {
+  const unit = unitOf(typed).system === 'inch' ? entry.inch : entry.metric;
+  const read = readQuantity(text, contextOf(entry, unit));
+  return read.ok ? read.echo : undefined;
 }
 
 function unusual(
