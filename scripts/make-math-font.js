@@ -10,9 +10,9 @@ import { createRequire } from 'node:module';
 import subsetFont from 'subset-font';
 
 const digits = '0123456789';
-const punctuation = ' .,;:!%°′″';
+const punctuation = ' .,;:!%°′″…\u2061';
 const operators = '+-−±×·/=≠≈<>≤≥→∞∂∑∫√';
-const brackets = '()[]{}|';
+const brackets = '()[]{}|∣';
 const uprightGreek = 'ΔΣ';
 
 /** Letters that formulas use as symbols. Browsers set a one-letter symbol in mathematical italics. */
