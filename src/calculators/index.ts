@@ -1,6 +1,7 @@
 import { bobweightError } from './bobweight-error.ts';
 import { bobweightImplied } from './bobweight-implied.ts';
 import { bobweight } from './bobweight.ts';
+import { crankOverlap } from './crank-overlap.ts';
 import { partialBalance } from './partial-balance.ts';
 import { pistonMotion } from './piston-motion.ts';
 import { reversalLoad } from './reversal-load.ts';
@@ -15,4 +16,5 @@ export const calculators = {
   'bobweight-implied': bobweightImplied,
   'bobweight-error': bobweightError,
   'reversal-load': reversalLoad,
+  'crank-overlap': crankOverlap,
 } as const;
