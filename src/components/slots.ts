@@ -130,11 +130,60 @@ function isEmpty(values: SlotValues): boolean {
   return Object.keys(values).length === 0;
 }
 
+/** Fillings that wait, by calculator: nobody sees a slot inside a closed fold. */
+const waiting = new Map<string, () => void>();
+let timer: ReturnType<typeof setTimeout> | undefined;
+/** How long after the last key the folded slots are filled (ms). */
+const quiet = 200;
+
+function fillWaiting(): void {
+  clearTimeout(timer);
+  timer = undefined;
+  const all = [...waiting.values()];
+  waiting.clear();
+  for (const fill of all) fill();
+}
+
+function fillLater(id: string, fill: () => void): void {
+  if (waiting.size === 0) {
+    // Whoever opens a fold or prints the page first sees the numbers of now.
+    document.addEventListener('toggle', fillWaiting, { capture: true, once: true });
+    window.addEventListener('beforeprint', fillWaiting, { once: true });
+  }
+  waiting.set(id, fill);
+  clearTimeout(timer);
+  timer = setTimeout(fillWaiting, quiet);
+}
+
+/** Writes the slots given, in their order, so that each value on the way finds those before it. */
+function fill(
+  slots: Iterable<HTMLElement>,
+  calculator: AnyCalculator,
+  sets: Readonly<Record<string, SlotValues>>,
+  system: System,
+): void {
+  const all: Record<string, SlotValues> = { ...sets };
+  for (const slot of slots) {
+    const [, name = '', set = ''] = (slot.dataset['v'] ?? '').split('.');
+    const { postfix } = slot.dataset;
+    let values = all[set] ?? {};
+    if (isEmpty(values)) continue;
+    if (postfix !== undefined) {
+      const value = valueOnTheWay(postfix, calculator, values);
+      values = { ...values, [name]: value };
+      all[set] = values;
+    }
+    const text = slotContent(slot.dataset, name, calculator, values, system);
+    if (slot.textContent !== text) slot.textContent = text;
+  }
+}
+
 /**
  * Writes a calculator's numbers into every slot of it: `data-v="calculator.name.set"` with a fixed unit in
  * `data-unit` or else the reader's, `data-figures` and `data-guarded`. A slot with `data-postfix` is a value
  * on the way to a result, worked here. `set` is baseline, candidate, or `both` for a comparison. The marks on
- * the calculator's validity strips move with them.
+ * the calculator's validity strips move with them. Slots inside a closed fold follow when it is opened, when the
+ * page is printed, or once the keys are quiet.
  *
  * @param root where to look; the page
  * @param sets SI values of inputs and outputs; an empty set leaves its slots as they are
@@ -149,20 +198,17 @@ export function fillSlots(
   const candidate = isEmpty(sets.candidate) ? undefined : parted(calculator, sets.candidate);
   const isWhole = baseline !== undefined && candidate !== undefined;
   const both = isWhole ? calculator.compare?.({ baseline, candidate }) : undefined;
-  const all: Record<string, SlotValues> = { ...sets, both: both ?? {} };
-  for (const slot of root.querySelectorAll<HTMLElement>(`[data-v^="${calculator.id}."]`)) {
-    const [, name = '', set = ''] = (slot.dataset['v'] ?? '').split('.');
-    const { postfix } = slot.dataset;
-    let values = all[set] ?? {};
-    if (isEmpty(values)) continue;
-    if (postfix !== undefined) {
-      const value = valueOnTheWay(postfix, calculator, values);
-      values = { ...values, [name]: value };
-      all[set] = values;
-    }
-    const text = slotContent(slot.dataset, name, calculator, values, system);
-    if (slot.textContent !== text) slot.textContent = text;
-  }
+  const all = { ...sets, both: both ?? {} };
+  const slots = [...root.querySelectorAll<HTMLElement>(`[data-v^="${calculator.id}."]`)];
+  const folded = slots.filter((slot) => slot.closest('details:not([open])') !== null);
+  const hidden = new Set(folded);
+  fill(
+    slots.filter((slot) => !hidden.has(slot)),
+    calculator,
+    all,
+    system,
+  );
+  if (folded.length > 0) fillLater(calculator.id, () => fill(folded, calculator, all, system));
   markStrips(
     root,
     calculator,

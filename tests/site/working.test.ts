@@ -1,0 +1,105 @@
+import { type Browser, chromium, type Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
+
+let browser: Browser;
+let page: Page;
+
+beforeAll(async () => {
+  browser = await chromium.launch({
+    executablePath: inject('browser'),
+    args: ['--no-sandbox'],
+  });
+  page = await browser.newPage();
+  await page.goto(`${inject('address')}bobweight/`);
+  await page.locator('[data-calculator="bobweight"][data-alive]').waitFor();
+});
+afterAll(async () => {
+  await browser.close();
+});
+
+/** Text of every slot of a name and set, wherever it stands. */
+function slots(name: string, set = 'baseline'): Promise<string[]> {
+  return page.locator(`[data-v="bobweight.${name}.${set}"]`).allTextContents();
+}
+
+describe('the working', () => {
+  test('follows what is typed, folded or open, and agrees with the result', async () => {
+    expect(await slots('bobweight')).toContain('1685\u00a0g');
+    const field = page.locator('#calculator-bobweight input[type="text"]').first();
+    await field.fill('528.0 g');
+    await expect
+      .poll(() => slots('bobweight'), { timeout: 5000 })
+      // One hundred grams more on each of two pistons, half of it carried.
+      .toContain('1785\u00a0g');
+    await expect.poll(() => slots('pistonMass'), { timeout: 5000 }).toContain('528\u00a0g');
+    const result = await page
+      .locator('[data-output="bobweight"] [data-set="baseline"]')
+      .textContent();
+    expect(result).toContain('1785');
+  });
+
+  test('shows the numbers of now to whoever opens it at once', async () => {
+    const field = page.locator('#calculator-bobweight input[type="text"]').first();
+    const fold = page.locator('details:has([data-working="bobweight"]) > summary');
+    const isFolded = (await fold.count()) > 0;
+    await field.fill('428.0 g');
+    if (isFolded) await fold.first().click();
+    await expect.poll(() => slots('pistonMass'), { timeout: 5000 }).toContain('428\u00a0g');
+  });
+
+  test('a symbol lights up every mark of the same quantity', async () => {
+    const symbol = page.locator('[data-working="bobweight"] math [data-q="pistonMass"]').first();
+    await symbol.hover();
+    const lit = page.locator('[data-q="pistonMass"][data-asked]');
+    await expect.poll(() => lit.count()).toBeGreaterThan(1);
+    await symbol.click();
+    const step = page
+      .locator('[data-working="bobweight"] .working-step', {
+        has: page.locator('math [data-q="pistonMass"]'),
+      })
+      .first();
+    await step.locator('.working-symbols[open] button').first().waitFor();
+  });
+
+  test('the marks of the strip move with the share', async () => {
+    const strip = page.locator('[data-strip="bobweight.fraction"]').first();
+    const before = await strip.locator('[data-mark="candidate"]').getAttribute('transform');
+    const share = page
+      .locator('#calculator-bobweight')
+      .getByRole('textbox', { name: /share.*candidate/iu })
+      .first();
+    await share.fill('0.9');
+    await expect
+      .poll(() => strip.locator('[data-mark="candidate"]').getAttribute('transform'))
+      .not.toBe(before);
+    expect(await strip.locator('[data-place="candidate"]').textContent()).toContain(
+      'beyond what was tested',
+    );
+  });
+});
+
+describe('the Checks page', () => {
+  test('stands complete without a script, failing rows first, and opens a case in its calculator', async () => {
+    const context = await browser.newContext({ javaScriptEnabled: false });
+    const plain = await context.newPage();
+    await plain.goto(`${inject('address')}checks/`);
+    const rows = await plain.locator('.checks tbody tr').count();
+    expect(rows).toBeGreaterThan(100);
+    expect(await plain.locator('.checks .fails').count()).toBe(0);
+    const link = await plain
+      .locator('section:has(#bobweight) a[href*="pistonMass="]')
+      .first()
+      .getAttribute('href');
+    await context.close();
+    expect(link).toMatch(/&v=1$/u);
+    const visit = await (await browser.newContext()).newPage();
+    await visit.goto(new URL(link ?? '', inject('address')).href);
+    await visit.locator('[data-calculator="bobweight"][data-alive]').waitFor();
+    const typed = decodeURIComponent(/pistonMass=([^&]*)/u.exec(link ?? '')?.[1] ?? '');
+    const number = /[\d.]+/u.exec(typed)?.[0] ?? 'none';
+    await expect
+      .poll(() => visit.locator('#calculator-bobweight input[type="text"]').first().inputValue())
+      .toContain(number);
+    await visit.close();
+  });
+});
