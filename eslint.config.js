@@ -1,6 +1,7 @@
 import astro from 'eslint-plugin-astro';
 import svelte from 'eslint-plugin-svelte';
 import globals from 'globals';
+import { defineConfig } from 'eslint/config';
 import ts from 'typescript-eslint';
 
 /**
@@ -60,7 +61,7 @@ const clientPatterns = [
   },
 ];
 
-export default ts.config(
+export default defineConfig(
   { ignores: ['dist/**', '.astro/**', 'node_modules/**', 'public/**'] },
   ...ts.configs.recommended,
   ...svelte.configs['flat/recommended'],

@@ -6,7 +6,7 @@ import { defineConfig } from 'vitest/config';
  * drives the system's Chromium. Modules ending in `.svelte.ts` are compiled as the server compiles them.
  */
 export default defineConfig({
-  plugins: [svelte({ compilerOptions: { runes: true } })],
+  plugins: [svelte({ configFile: false, compilerOptions: { runes: true } })],
   test: {
     projects: [
       {
