@@ -199,6 +199,8 @@ export interface Calculator<
   readonly title: string;
   /** One sentence: what it answers. */
   readonly purpose: string;
+  /** Computed once the keys are quiet instead of at every key: for a model that takes longer than a frame. */
+  readonly pace?: 'idle';
   readonly inputs: I;
   readonly outputs: O;
   compute(input: Input<I>): Output<O>;
@@ -243,6 +245,7 @@ export interface AnyCalculator {
   readonly id: string;
   readonly title: string;
   readonly purpose: string;
+  readonly pace?: 'idle';
   readonly inputs: Readonly<Record<string, Entry>>;
   readonly outputs: Readonly<Record<string, OutputEntry>>;
   compute(input: Readonly<Record<string, Value>>): Readonly<Record<string, Result>>;
