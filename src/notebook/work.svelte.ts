@@ -18,9 +18,9 @@ export class SetWork {
   readonly #calculator: AnyCalculator;
   readonly id: SetId;
   #last: Good | undefined;
-  readonly #evaluation: Evaluation = $derived.by(() =>
-    evaluate(this.#calculator, (entry) => notebook.value(this.id, entry)),
-  );
+  /** The evaluation of a slow model, as of the last time the keys were quiet. */
+  #settled: Evaluation | undefined = $state.raw(undefined);
+  readonly #evaluation: Evaluation = $derived.by(() => this.#settled ?? this.#evaluate());
   readonly #good: Good | undefined = $derived.by(() => {
     const { input, output } = this.#evaluation;
     // Kept outside the reactive graph on purpose: it is memory of what was good, not a source of change.
@@ -32,7 +32,14 @@ export class SetWork {
   constructor(calculator: AnyCalculator, id: SetId) {
     this.#calculator = calculator;
     this.id = id;
-    this.uncertainty = this.#propagate();
+    if (calculator.pace === 'idle') this.#settled = this.#evaluate();
+    // A slow model's ± comes later in the browser; the server has the time to print it.
+    if (calculator.pace !== 'idle' || typeof window === 'undefined')
+      this.uncertainty = this.#propagate();
+  }
+
+  #evaluate(): Evaluation {
+    return evaluate(this.#calculator, (entry) => notebook.value(this.id, entry));
   }
 
   get evaluation(): Evaluation {
@@ -60,6 +67,7 @@ export class SetWork {
 
   /** Follows the inputs: works the ± out in short slices once the keys are quiet. Call inside an effect root. */
   follow(): void {
+    if (this.#calculator.pace === 'idle') this.#settle();
     $effect(() => {
       const { input, plusMinus } = this.#evaluation;
       if (input === undefined || Object.keys(plusMinus).length === 0) {
@@ -78,6 +86,24 @@ export class SetWork {
         if (names.length > 0) timer = setTimeout(work, 0);
         else keep(run.result());
       }
+      return () => {
+        clearTimeout(timer);
+      };
+    });
+  }
+
+  /** Evaluates a slow model anew each time its numbers have been quiet for a while. */
+  #settle(): void {
+    let first = true;
+    $effect(() => {
+      for (const entry of Object.values(this.#calculator.inputs)) notebook.value(this.id, entry);
+      if (first) {
+        first = false;
+        return undefined;
+      }
+      const timer = setTimeout(() => {
+        this.#settled = this.#evaluate();
+      }, quiet);
       return () => {
         clearTimeout(timer);
       };
