@@ -118,7 +118,10 @@ group('angularSpeed', 'both', [
   ['rad/s', 'rad/s', 1, 'rad/sec'],
   ['rpm', '1/min', Math.PI / 30, '/min r/min rev/min revs/min min1'],
 ]);
-group('angularAcceleration', 'both', [['rad/s2', 'rad/s²', 1, 'rad/s/s']]);
+group('angularAcceleration', 'both', [
+  ['rad/s2', 'rad/s²', 1, 'rad/s/s'],
+  ['rpm/s', '1/min per s', Math.PI / 30, 'rpmpersecond 1/min/s /min/s min1/s'],
+]);
 group('speed', 'metric', [
   ['m/s', 'm/s', 1, 'm/sec'],
   ['km/h', 'km/h', 1 / 3.6, 'kmh kph kmph'],
@@ -145,15 +148,27 @@ group('torque', 'inch', [
   ['lbft', 'ft·lb', poundForce * foot, 'lbsft ftlbs lbfft ftlbf poundfoot poundfeet footpounds'],
   ['lbin', 'in·lb', poundForce * inch, 'lbsin inlbs lbfin inlbf poundinch inchpounds'],
 ]);
+group('energy', 'metric', [
+  ['J', 'J', 1, 'joule wattsecond'],
+  ['kJ', 'kJ', 1e3, 'kilojoule'],
+]);
+group('energy', 'inch', [['ftlbf', 'ft·lbf', poundForce * foot, 'ftlb footpound footpounds']]);
+group('power', 'metric', [
+  ['W', 'W', 1, 'watt'],
+  ['kW', 'kW', 1e3, 'kilowatt'],
+]);
+group('power', 'inch', [['hp', 'hp', 550 * poundForce * foot, 'bhp horsepower']]);
 group('pressure', 'metric', [
   ['Pa', 'Pa', 1, 'pascal n/m2'],
   ['kPa', 'kPa', 1e3],
   ['hPa', 'hPa', 1e2, 'mbar millibar'],
   ['bar', 'bar', 1e5, 'bars'],
   ['MPa', 'MPa', 1e6, 'n/mm2'],
+  ['GPa', 'GPa', 1e9, 'kn/mm2'],
 ]);
 group('pressure', 'inch', [
   ['psi', 'psi', poundForce / (inch * inch), 'psia lb/in2 lbs/in2 lbf/in2'],
+  ['ksi', 'ksi', (1000 * poundForce) / (inch * inch), 'kpsi'],
   ['inHg', 'inHg', mercuryDensity * gravity * inch, '"hg inchhg inchesofmercury'],
 ]);
 group('viscosity', 'metric', [
@@ -165,6 +180,9 @@ group('temperature', 'metric', [
   ['degC', '°C', 1, 'c celsius', 273.15],
 ]);
 group('temperature', 'inch', [['degF', '°F', 5 / 9, 'f fahrenheit', 459.67 / 1.8]]);
+group('expansion', 'both', [['1/K', '/K', 1]]);
+group('expansion', 'metric', [['ppm/K', 'ppm/K', 1e-6, 'um/m/k um/mk ppm/c ppm/°c']]);
+group('expansion', 'inch', [['ppm/degF', 'ppm/°F', 1.8e-6, 'ppm/f uin/in/f uin/in/°f']]);
 group('time', 'both', [
   ['s', 's', 1, 'sec secs second'],
   ['ms', 'ms', 1e-3, 'millisecond'],

@@ -35,6 +35,8 @@ const printed: readonly (readonly [id: string, factor: string])[] = [
   ['lbf', '4.448222'],
   ['lbft', '1.355818'],
   ['lbin', '1.129848e-1'],
+  ['ftlbf', '1.355818'],
+  ['hp', '7.456999e2'],
   ['psi', '6.894757e3'],
   ['inHg', '3.386389e3'],
   ['cSt', '1e-6'],
