@@ -157,4 +157,109 @@ export const quantityNotes: Readonly<Record<keyof typeof quantities, QuantityNot
     measure: 'One reading for each lift of the small end, separated by semicolons.',
     note: 'Five lifts show the spread.',
   },
+  ring1Height: {
+    measure: "Micrometer on the ring's flanks, at three places.",
+    note: 'Called the axial width h in ISO 6621.',
+  },
+  ring1Radial: {
+    measure: 'Micrometer with a ball anvil, from the running face to the back, at three places.',
+    note: 'Called the radial wall thickness a in ISO 6621.',
+  },
+  ring1Modulus: {
+    measure:
+      'From the maker, by material: about 100 GPa for grey iron, 160 for ductile iron, 206 for steel (common practice, no source).',
+  },
+  ring1Tension: {
+    measure:
+      'Ring-tension scale with a band of the bore size closed to the end gap, or the value of the maker.',
+    note: 'Called F_t in ISO 6621.',
+  },
+  ring1FreeGap: {
+    measure: 'Caliper between the ends of the relaxed ring, at the middle of the radial thickness.',
+    note: 'Called the total free gap m in ISO 6621. A ring that was spread too far has kept some of it.',
+  },
+  ring1Gap: {
+    measure: 'Feeler, with the ring squared in its own bore.',
+    note: 'Called the closed gap s in ISO 6621.',
+  },
+  ringOpening: {
+    measure:
+      'The stop of the ring expander, or a caliper on the gap while the ring passes the piston.',
+    note: 'Eight to nine radial thicknesses by hand, less with a tool (common practice, no source).',
+  },
+  ring2Height: {
+    measure: "Micrometer on the ring's flanks, at three places.",
+  },
+  ring2Radial: {
+    measure: 'Micrometer with a ball anvil, from the running face to the back, at three places.',
+  },
+  ring2Modulus: {
+    measure: 'From the maker, by material.',
+  },
+  ring2Tension: {
+    measure: 'Ring-tension scale with a band of the bore size, or the value of the maker.',
+  },
+  ring2FreeGap: {
+    measure: 'Caliper between the ends of the relaxed ring, at the middle of the radial thickness.',
+  },
+  ring2Gap: {
+    measure: 'Feeler, with the ring squared in its own bore.',
+  },
+  oilRingTension: {
+    measure:
+      'Ring-tension scale, the oil ring complete with its expander, or the value of the maker.',
+    note: 'An expander presses an oil ring out, so its own bending says nothing about it.',
+  },
+  packDrag: {
+    measure:
+      'Spring scale, the ringed piston without its rod in the oiled bore, a slow steady pull.',
+    note: 'It compares packs. It does not give the friction of a running engine.',
+  },
+  ringFriction: {
+    measure: 'Assumed: a mean over the cycle. Not measured on a bench.',
+    note: '0.02 to 0.12 by lubrication and speed; use it as a band.',
+  },
+  benchFriction: {
+    measure: 'Worked out of a bench pull and the measured tensions, or assumed.',
+    note: 'About 0.13 in an oiled bore at the speed of a hand (common practice, no source).',
+  },
+  pinDiameter: {
+    measure: 'Micrometer, at the small end and at both bosses.',
+  },
+  pinBore: {
+    measure: 'Pin gauge or caliper, in the straight part.',
+    note: 'Zero for a solid pin.',
+  },
+  pinTaperBore: {
+    measure: 'Caliper at the mouth.',
+    note: 'The same as the bore where there is no taper.',
+  },
+  pinTaperLength: {
+    measure: 'Depth gauge, or a pin gauge of the straight bore pushed up to where it stops.',
+    note: 'Zero where there is no taper. Both ends alike.',
+  },
+  pinLength: {
+    measure: 'Micrometer.',
+  },
+  smallEndWidth: {
+    measure: 'Caliper over the faces of the small end.',
+    note: 'Less any chamfers of its bush.',
+  },
+  bossGap: {
+    measure: 'Caliper, inside jaws, between the inner faces of the bosses.',
+  },
+  pinDensity: {
+    measure: 'From the material: 7.85 g/cm³ for steel. Or weigh the pin and divide by its volume.',
+  },
+  pinModulus: {
+    measure: 'From the material: 200 to 210 GPa for steel.',
+  },
+  peakPressure: {
+    measure:
+      'Pressure transducer in the cylinder, mean of many cycles, or the model of the cylinder pressure.',
+    note: 'Single cycles go higher: the spread is 4 to 12 % of the peak.',
+  },
+  torqueSpeed: {
+    measure: 'From the dynamometer.',
+  },
 };

@@ -77,6 +77,12 @@ group('volume', 'metric', [
   ['L', 'L', 1e-3, 'litre ltr'],
 ]);
 group('volume', 'inch', [['in3', 'in³', inch * inch * inch, 'cuin cid cubicinch cubicinches']]);
+group('secondMoment', 'metric', [
+  ['m4', 'm⁴', 1],
+  ['mm4', 'mm⁴', 1e-12],
+  ['cm4', 'cm⁴', 1e-8],
+]);
+group('secondMoment', 'inch', [['in4', 'in⁴', inch ** 4]]);
 group('mass', 'metric', [
   ['kg', 'kg', 1, 'kgs kilo kilogram'],
   ['g', 'g', 1e-3, 'gm gms gram gramme'],
