@@ -6,6 +6,7 @@ import rehypeKatex from 'rehype-katex';
 import remarkMath from 'remark-math';
 import { rehypePlain } from './scripts/rehype-plain.js';
 import { remarkDisplayMath } from './scripts/remark-display-math.js';
+import { leanDeclarations } from './scripts/vite-lean-declarations.js';
 
 // A host that serves the site below its root says so when it builds: THROWBOOK_BASE=/reference/
 const base = process.env['THROWBOOK_BASE'] ?? '/';
@@ -16,7 +17,7 @@ export default defineConfig({
   compressHTML: true,
   build: { format: 'directory', inlineStylesheets: 'never' },
   devToolbar: { enabled: false },
-  integrations: [mdx(), svelte()],
+  integrations: [mdx(), svelte({ compilerOptions: { runes: true } })],
   markdown: {
     // Highlighted code carries style attributes, which the policy below forbids.
     syntaxHighlight: false,
@@ -29,7 +30,7 @@ export default defineConfig({
     }),
   },
   // Scripts stay in files: a page then holds no inline code that the policy must make room for.
-  vite: { build: { assetsInlineLimit: 0 } },
+  vite: { build: { assetsInlineLimit: 0 }, plugins: [leanDeclarations()] },
   security: {
     csp: {
       directives: [
