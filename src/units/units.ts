@@ -199,6 +199,8 @@ group('ratio', 'both', [
   ['ratio', '', 1, ':1'],
   ['pct', '%', 0.01, 'percent'],
 ]);
+group('ratio', 'metric', [['um/mm', 'µm/mm', 1e-3, '‰ permille']]);
+group('ratio', 'inch', [['thou/in', 'thou/in', 1e-3, 'thouperinch']]);
 group('count', 'both', [['count', '', 1, 'off pcs piece']]);
 
 /** Every unit by its id, in the order of the kinds; the SI unit of a kind stands first of its kind. */
