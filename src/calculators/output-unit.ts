@@ -5,6 +5,7 @@ const shown: Readonly<Record<Kind, readonly [string, string]>> = {
   length: ['mm', 'in'],
   area: ['mm2', 'in2'],
   volume: ['cm3', 'in3'],
+  secondMoment: ['mm4', 'in4'],
   mass: ['g', 'g'],
   density: ['g/cm3', 'lb/in3'],
   unbalance: ['gmm', 'ozin'],

@@ -3,6 +3,7 @@ export const kindWords = {
   length: 'a length',
   area: 'an area',
   volume: 'a volume',
+  secondMoment: 'a second moment of area',
   mass: 'a mass',
   density: 'a density',
   unbalance: 'an unbalance (mass times radius)',

@@ -18,6 +18,7 @@ const coherent: Readonly<Record<Kind, string>> = {
   length: 'm',
   area: 'm2',
   volume: 'm3',
+  secondMoment: 'm4',
   mass: 'kg',
   density: 'kg/m3',
   unbalance: 'kgm',
