@@ -1033,3 +1033,474 @@ export const torqueSpeed = quantity('torqueSpeed', {
   usualPlusMinus: 50,
   demo: { baseline: '4400 rpm', candidate: '6800 rpm' },
 });
+
+// The rod and its material
+
+export const sectionHeight = quantity('sectionHeight', {
+  label: 'Shank section, height in the plane of motion',
+  symbol: 'H_s',
+  kind: 'length',
+  metric: 'mm',
+  inch: 'in',
+  rangeUnit: 'mm',
+  hard: [5, 90],
+  usual: [14, 34],
+  usualPlusMinus: 0.1,
+  demo: { baseline: '20.0 mm', candidate: '27.0 mm' },
+});
+
+export const sectionWidth = quantity('sectionWidth', {
+  label: 'Shank section, width across that plane',
+  symbol: 'B_s',
+  kind: 'length',
+  metric: 'mm',
+  inch: 'in',
+  rangeUnit: 'mm',
+  hard: [4, 70],
+  usual: [10, 24],
+  usualPlusMinus: 0.1,
+  demo: { baseline: '15.5 mm', candidate: '19.0 mm' },
+});
+
+export const flangeThickness = quantity('flangeThickness', {
+  label: 'Flange thickness of the shank',
+  symbol: 't_f',
+  kind: 'length',
+  metric: 'mm',
+  inch: 'in',
+  rangeUnit: 'mm',
+  hard: [1, 20],
+  usual: [2.4, 7],
+  usualPlusMinus: 0.1,
+  demo: { baseline: '4.0 mm', candidate: '6.0 mm' },
+});
+
+export const webThickness = quantity('webThickness', {
+  label: 'Web thickness of the shank',
+  symbol: 't_w',
+  kind: 'length',
+  metric: 'mm',
+  inch: 'in',
+  rangeUnit: 'mm',
+  hard: [1, 25],
+  usual: [2.2, 8],
+  usualPlusMinus: 0.1,
+  demo: { baseline: '3.6 mm', candidate: '7.0 mm' },
+});
+
+export const shankArea = quantity('shankArea', {
+  label: 'Least area of the shank, where it is known',
+  symbol: 'A_s',
+  kind: 'area',
+  metric: 'mm2',
+  inch: 'in2',
+  rangeUnit: 'mm2',
+  hard: [15, 2000],
+  usual: [55, 450],
+  usualPlusMinus: 5,
+  demo: { baseline: '167.2 mm2', candidate: '333.0 mm2' },
+});
+
+export const shankLength = quantity('shankLength', {
+  label: 'Length of the shank between the two eyes',
+  symbol: 'l_s',
+  kind: 'length',
+  metric: 'mm',
+  inch: 'in',
+  rangeUnit: 'mm',
+  hard: [15, 350],
+  usual: [60, 140],
+  usualPlusMinus: 2,
+  demo: { baseline: '100 mm', candidate: '106 mm' },
+});
+
+export const stretchFactor = quantity('stretchFactor', {
+  label: 'Stretch of the whole rod over that of the shank',
+  symbol: 'k_st',
+  kind: 'ratio',
+  metric: 'ratio',
+  inch: 'ratio',
+  rangeUnit: 'ratio',
+  hard: [1, 5],
+  usual: [1.3, 2.5],
+  usualPlusMinus: 0.4,
+  demo: { baseline: '1.6', candidate: '1.6' },
+});
+
+export const pistonToHead = quantity('pistonToHead', {
+  label: 'Piston to head, set cold',
+  symbol: 'c_ph',
+  kind: 'length',
+  metric: 'mm',
+  inch: 'in',
+  rangeUnit: 'mm',
+  hard: [-2, 15],
+  usual: [0.75, 2],
+  usualPlusMinus: 0.04,
+  demo: { baseline: '1.50 mm', candidate: '1.55 mm' },
+});
+
+export const peakAngle = quantity('peakAngle', {
+  label: 'Crank angle of the peak pressure after TDC',
+  symbol: 'θ_max',
+  kind: 'angle',
+  metric: 'deg',
+  inch: 'deg',
+  rangeUnit: 'deg',
+  hard: [-10, 60],
+  usual: [5, 25],
+  usualPlusMinus: 1,
+  demo: { baseline: '15.3 deg', candidate: '14.5 deg' },
+});
+
+export const youngsModulus = quantity('youngsModulus', {
+  label: "Young's modulus of the rod",
+  symbol: 'E',
+  kind: 'pressure',
+  metric: 'GPa',
+  inch: 'GPa',
+  rangeUnit: 'GPa',
+  hard: [60, 220],
+  usual: [70, 212],
+  usualPlusMinus: 3,
+  demo: { baseline: '207 GPa', candidate: '71.7 GPa' },
+});
+
+export const rodDensity = quantity('rodDensity', {
+  label: 'Density of the rod',
+  symbol: 'ρ_rod',
+  kind: 'density',
+  metric: 'g/cm3',
+  inch: 'g/cm3',
+  rangeUnit: 'g/cm3',
+  hard: [2.6, 8.1],
+  usual: [2.77, 7.87],
+  usualPlusMinus: 0.05,
+  demo: { baseline: '7.83 g/cm3', candidate: '2.81 g/cm3' },
+});
+
+export const yieldStrength = quantity('yieldStrength', {
+  label: 'Yield strength of the rod, at its temperature',
+  symbol: 'R_p',
+  kind: 'pressure',
+  metric: 'MPa',
+  inch: 'ksi',
+  rangeUnit: 'MPa',
+  hard: [100, 2100],
+  usual: [350, 1500],
+  usualPlusMinus: 30,
+  demo: { baseline: '600 MPa', candidate: '440 MPa' },
+});
+
+export const rodExpansion = quantity('rodExpansion', {
+  label: 'Thermal expansion of the rod',
+  symbol: 'α_rod',
+  kind: 'expansion',
+  metric: 'ppm/K',
+  inch: 'ppm/degF',
+  rangeUnit: 'ppm/K',
+  hard: [7, 26],
+  usual: [8.6, 23.6],
+  usualPlusMinus: 0.4,
+  demo: { baseline: '11.5 ppm/K', candidate: '23.4 ppm/K' },
+});
+
+export const rodTemperature = quantity('rodTemperature', {
+  label: 'Rod temperature, running',
+  symbol: 'T_rod',
+  kind: 'temperature',
+  metric: 'degC',
+  inch: 'degF',
+  rangeUnit: 'degC',
+  hard: [20, 220],
+  usual: [90, 150],
+  usualPlusMinus: 15,
+  demo: { baseline: '105 degC', candidate: '100 degC' },
+});
+
+export const assemblyTemperature = quantity('assemblyTemperature', {
+  label: 'Temperature at which it was measured',
+  symbol: 'T_0',
+  kind: 'temperature',
+  metric: 'degC',
+  inch: 'degF',
+  rangeUnit: 'degC',
+  hard: [-10, 40],
+  usual: [15, 30],
+  usualPlusMinus: 1,
+  demo: { baseline: '20 degC', candidate: '20 degC' },
+});
+
+export const notchFactor = quantity('notchFactor', {
+  label: 'Fatigue notch factor of the shank',
+  symbol: 'K_f',
+  kind: 'ratio',
+  metric: 'ratio',
+  inch: 'ratio',
+  rangeUnit: 'ratio',
+  hard: [1, 6],
+  usual: [1.1, 2.5],
+  usualPlusMinus: 0.2,
+  demo: { baseline: '1.3', candidate: '1.2' },
+});
+
+export const rodMargin = quantity('rodMargin', {
+  label: 'Margin asked for, both sets',
+  symbol: 'j',
+  kind: 'ratio',
+  metric: 'ratio',
+  inch: 'ratio',
+  rangeUnit: 'ratio',
+  hard: [1, 10],
+  usual: [1.2, 3],
+  demo: { baseline: '1.5', candidate: '1.5' },
+  common: true,
+});
+
+export const stretchWanted = quantity('stretchWanted', {
+  label: 'Stretch of the whole rod to be held, both sets',
+  symbol: 'δ_0',
+  kind: 'length',
+  metric: 'mm',
+  inch: 'in',
+  rangeUnit: 'mm',
+  hard: [0.005, 2],
+  usual: [0.03, 0.2],
+  demo: { baseline: '0.080 mm', candidate: '0.080 mm' },
+  common: true,
+});
+
+// Rod bearing
+
+export const rodHousing = quantity('rodHousing', {
+  label: 'Rod big-end bore without shells',
+  symbol: 'D_h',
+  kind: 'length',
+  metric: 'mm',
+  inch: 'in',
+  rangeUnit: 'mm',
+  hard: [15, 160],
+  usual: [32, 62],
+  usualPlusMinus: 0.003,
+  demo: { baseline: '55.590 mm', candidate: '49.700 mm' },
+});
+
+export const housingOutside = quantity('housingOutside', {
+  label: 'Outside diameter of the big end, as a ring',
+  symbol: 'D_ho',
+  kind: 'length',
+  metric: 'mm',
+  inch: 'in',
+  rangeUnit: 'mm',
+  hard: [20, 230],
+  usual: [42, 84],
+  usualPlusMinus: 1,
+  demo: { baseline: '70.6 mm', candidate: '74.7 mm' },
+});
+
+export const rodShellWall = quantity('rodShellWall', {
+  label: 'Rod shell wall at the crown',
+  symbol: 't_rs',
+  kind: 'length',
+  metric: 'mm',
+  inch: 'in',
+  rangeUnit: 'mm',
+  hard: [0.6, 8],
+  usual: [1.2, 2.5],
+  usualPlusMinus: 0.0015,
+  demo: { baseline: '1.7720 mm', candidate: '1.8170 mm' },
+});
+
+export const rodShellWidth = quantity('rodShellWidth', {
+  label: 'Rod shell width',
+  symbol: 'b_rs',
+  kind: 'length',
+  metric: 'mm',
+  inch: 'in',
+  rangeUnit: 'mm',
+  hard: [4, 90],
+  usual: [12, 24],
+  usualPlusMinus: 0.05,
+  demo: { baseline: '19.6 mm', candidate: '18.8 mm' },
+});
+
+export const crushHeight = quantity('crushHeight', {
+  label: 'Crush height of one half shell',
+  symbol: 's_N',
+  kind: 'length',
+  metric: 'mm',
+  inch: 'in',
+  rangeUnit: 'mm',
+  hard: [0, 0.5],
+  usual: [0.02, 0.12],
+  usualPlusMinus: 0.008,
+  demo: { baseline: '0.068 mm', candidate: '0.110 mm' },
+});
+
+export const rodClearance = quantity('rodClearance', {
+  label: 'Rod bearing clearance as gauged',
+  symbol: 'c_rod',
+  kind: 'length',
+  metric: 'mm',
+  inch: 'in',
+  rangeUnit: 'mm',
+  hard: [0.005, 0.4],
+  usual: [0.022, 0.085],
+  usualPlusMinus: 0.006,
+  demo: { baseline: '0.046 mm', candidate: '0.066 mm' },
+});
+
+export const journalOutOfRound = quantity('journalOutOfRound', {
+  label: 'Out-of-round of the crankpin',
+  symbol: 'ΔD_o',
+  kind: 'length',
+  metric: 'mm',
+  inch: 'in',
+  rangeUnit: 'mm',
+  hard: [0, 0.1],
+  usual: [0, 0.008],
+  usualPlusMinus: 0.002,
+  demo: { baseline: '0.003 mm', candidate: '0.002 mm' },
+});
+
+export const journalTaper = quantity('journalTaper', {
+  label: 'Taper of the crankpin',
+  symbol: 'ΔD_t',
+  kind: 'length',
+  metric: 'mm',
+  inch: 'in',
+  rangeUnit: 'mm',
+  hard: [0, 0.1],
+  usual: [0, 0.006],
+  usualPlusMinus: 0.002,
+  demo: { baseline: '0.003 mm', candidate: '0.002 mm' },
+});
+
+export const bearingLoad = quantity('bearingLoad', {
+  label: 'Load on the crankpin',
+  symbol: 'F_b',
+  kind: 'force',
+  metric: 'kN',
+  inch: 'lbf',
+  rangeUnit: 'kN',
+  hard: [0.01, 800],
+  usual: [1, 60],
+  usualPlusMinus: 2,
+  demo: { baseline: '23.2 kN', candidate: '29.2 kN' },
+});
+
+export const expansion = quantity('expansion', {
+  label: 'Thermal expansion of the rod',
+  symbol: 'α_rod',
+  kind: 'expansion',
+  metric: 'ppm/K',
+  inch: 'ppm/degF',
+  rangeUnit: 'ppm/K',
+  hard: [7, 26],
+  usual: [8.6, 23.6],
+  usualPlusMinus: 0.4,
+  demo: { baseline: '11.5 ppm/K', candidate: '23.4 ppm/K' },
+});
+
+export const housingPoisson = quantity('housingPoisson', {
+  label: 'Poisson’s ratio of the rod',
+  symbol: 'ν_rod',
+  kind: 'ratio',
+  metric: 'ratio',
+  inch: 'ratio',
+  rangeUnit: 'ratio',
+  hard: [0, 0.49],
+  usual: [0.27, 0.34],
+  usualPlusMinus: 0.02,
+  demo: { baseline: '0.30', candidate: '0.33' },
+});
+
+export const shellModulus = quantity('shellModulus', {
+  label: 'Young’s modulus of the shell’s back',
+  symbol: 'E_sh',
+  kind: 'pressure',
+  metric: 'GPa',
+  inch: 'ksi',
+  rangeUnit: 'GPa',
+  hard: [60, 300],
+  usual: [195, 212],
+  usualPlusMinus: 3,
+  demo: { baseline: '205 GPa', candidate: '205 GPa' },
+});
+
+export const shellExpansion = quantity('shellExpansion', {
+  label: 'Thermal expansion of the shell’s back',
+  symbol: 'α_sh',
+  kind: 'expansion',
+  metric: 'ppm/K',
+  inch: 'ppm/degF',
+  rangeUnit: 'ppm/K',
+  hard: [5, 26],
+  usual: [11, 13],
+  usualPlusMinus: 0.3,
+  demo: { baseline: '11.7 ppm/K', candidate: '11.7 ppm/K' },
+});
+
+export const crankExpansion = quantity('crankExpansion', {
+  label: 'Thermal expansion of the crank',
+  symbol: 'α_cr',
+  kind: 'expansion',
+  metric: 'ppm/K',
+  inch: 'ppm/degF',
+  rangeUnit: 'ppm/K',
+  hard: [9, 14],
+  usual: [10.5, 12.8],
+  usualPlusMinus: 0.3,
+  demo: { baseline: '12.0 ppm/K', candidate: '12.3 ppm/K' },
+});
+
+export const ambientTemperature = quantity('ambientTemperature', {
+  label: 'Shop temperature, where the parts were measured',
+  symbol: 'T_a',
+  kind: 'temperature',
+  metric: 'degC',
+  inch: 'degF',
+  rangeUnit: 'degC',
+  hard: [-40, 55],
+  usual: [5, 38],
+  usualPlusMinus: 0.5,
+  demo: { baseline: '20 °C', candidate: '20 °C' },
+});
+
+export const coldStartTemperature = quantity('coldStartTemperature', {
+  label: 'Coldest start',
+  symbol: 'T_cold',
+  kind: 'temperature',
+  metric: 'degC',
+  inch: 'degF',
+  rangeUnit: 'degC',
+  hard: [-60, 40],
+  usual: [-25, 20],
+  usualPlusMinus: 2,
+  demo: { baseline: '−5 °C', candidate: '−5 °C' },
+});
+
+export const crankpinTemperature = quantity('crankpinTemperature', {
+  label: 'Crankpin temperature, running',
+  symbol: 'T_pin',
+  kind: 'temperature',
+  metric: 'degC',
+  inch: 'degF',
+  rangeUnit: 'degC',
+  hard: [20, 250],
+  usual: [90, 160],
+  usualPlusMinus: 10,
+  demo: { baseline: '110 °C', candidate: '105 °C' },
+});
+
+export const fitDiameter = quantity('fitDiameter', {
+  label: 'Nominal diameter of the fit',
+  symbol: 'D_n',
+  kind: 'length',
+  metric: 'mm',
+  inch: 'in',
+  rangeUnit: 'mm',
+  hard: [1, 500],
+  usual: [20, 100],
+  demo: { baseline: '56 mm', candidate: '50 mm' },
+});

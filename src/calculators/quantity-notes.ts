@@ -262,4 +262,91 @@ export const quantityNotes: Readonly<Record<keyof typeof quantities, QuantityNot
   torqueSpeed: {
     measure: 'From the dynamometer.',
   },
+  sectionHeight: {
+    measure:
+      'Caliper at the thinnest place of the shank. The height lies in the plane in which the crank turns, for an I and for an H alike.',
+  },
+  sectionWidth: {
+    measure: 'Caliper at the same place, across the plane in which the crank turns.',
+  },
+  flangeThickness: {
+    measure: 'Caliper over one flange, at mid-width. Draft and fillets: take the mean.',
+  },
+  webThickness: { measure: 'Ball micrometer or caliper through the pocket.' },
+  shankArea: {
+    measure:
+      'From the drawing, or from the rod maker. Leave it empty to have it worked from the four dimensions, without fillets.',
+  },
+  shankLength: {
+    measure:
+      'Caliper, from where the small end’s ring begins to where the big end’s shoulders begin.',
+  },
+  stretchFactor: {
+    measure:
+      'From the rod maker’s pull figure over that of the shank alone, or measured on a pull rig.',
+  },
+  pistonToHead: { measure: 'Deck clearance and gasket as pressed, at the lowest corner.' },
+  peakAngle: { measure: 'From the pressure trace, or from the model of the cylinder pressure.' },
+  youngsModulus: { measure: 'From the material table.' },
+  rodDensity: { measure: 'From the material table.' },
+  yieldStrength: {
+    measure: 'From the material table or the maker’s certificate, at the temperature of the rod.',
+  },
+  rodExpansion: { measure: 'From the material table.' },
+  rodTemperature: { measure: 'Assumed: near that of the oil.' },
+  assemblyTemperature: {
+    measure: 'Thermometer beside the parts, which have lain together long enough to agree.',
+  },
+  notchFactor: {
+    measure: 'From the geometry and the finish. One for a polished shank with no step.',
+  },
+  rodMargin: { measure: 'A choice: what the design code, the rule book or the maker asks for.' },
+  stretchWanted: { measure: 'A choice: what the clearance to the head can spare.' },
+  rodHousing: {
+    measure: 'Dial bore gauge with the bolts tightened as for running, in line with the beam.',
+    note: 'Without shells. The parts and the gauge at one temperature.',
+  },
+  housingOutside: {
+    measure: 'Caliper at the thinnest place of the eye: the bore plus twice the metal there.',
+    note: 'A big end is no ring. This stands for one that yields as much.',
+  },
+  rodShellWall: {
+    measure: 'Micrometer with a ball anvil, in the middle of the half shell.',
+    note: 'Thinner towards the parting line, on purpose.',
+  },
+  rodShellWidth: { measure: 'Caliper.' },
+  crushHeight: {
+    measure:
+      'Checking block at the checking load, or a feeler at the parting line with one bolt slack, which shows both halves together.',
+    note: 'What one half is longer than half its bore. Never file it.',
+  },
+  rodClearance: {
+    measure:
+      'Shells in and bolts tightened, bore gauge zeroed on the journal itself, in line with the beam.',
+    note: 'A soft strip shows one spot to about 0.013 mm. At 45 degrees the reading is greater by design.',
+  },
+  journalOutOfRound: { measure: 'Greatest less least diameter in one place along the journal.' },
+  journalTaper: { measure: 'Diameter at one end of the journal less that at the other.' },
+  bearingLoad: {
+    measure: 'From the reversal load: the pull on the crankpin. Or from a cycle of loads.',
+  },
+  expansion: {
+    measure: 'Material table, over the range from the shop to running.',
+    note: '1 ppm/K is a millionth of the length for each kelvin.',
+  },
+  housingPoisson: { measure: 'Material table. It counts for little here.' },
+  shellModulus: { measure: 'Material table: low-carbon steel.' },
+  shellExpansion: { measure: 'Material table: low-carbon steel.' },
+  crankExpansion: { measure: 'Material table: steel, or cast iron.' },
+  ambientTemperature: {
+    measure: 'Thermometer, with parts and gauges left beside it for some hours.',
+  },
+  coldStartTemperature: { measure: 'The coldest morning on which the engine will be turned.' },
+  crankpinTemperature: {
+    measure:
+      'Assumed, a few kelvin above the rod: the heat is made in the film and the pin is cooled least.',
+  },
+  fitDiameter: {
+    measure: 'The drawing’s size, without its tolerance. It chooses the step of the table.',
+  },
 };
