@@ -4,7 +4,7 @@ import { formatQuantity } from '../units/format.ts';
 import { readList, readPlusMinus, readQuantity, type Suggestion } from '../units/read.ts';
 import { unitOf } from '../units/units.ts';
 import { contextOf } from './typed.ts';
-import type { StoredValue } from './values.ts';
+import { sameValue, type StoredValue } from './values.ts';
 
 /** What the page says of one field: nothing, a remark on a number that is used, or why it is not used. */
 export interface FieldState {
@@ -105,9 +105,7 @@ export function refusalSentence(
 ): string {
   const entered = `You entered ${typed.trim()}${/[a-z"′″%°]/i.test(typed) ? '' : `\u00a0${unitOf(unit).symbol}`}.`;
   if (refusal.relation === 'a number') return `${entry.label} must be a finite number. ${entered}`;
-  const limit = Number.isFinite(refusal.limit)
-    ? formatQuantity(refusal.limit, unit, { significant: 5 })
-    : '';
+  const limit = Number.isFinite(refusal.limit) ? formatQuantity(refusal.limit, unit) : '';
   const bound = refusal.limitName === undefined ? limit : `${refusal.limitName} (${limit})`;
   return `${entry.label} must be ${refusal.relation} ${bound}. ${entered}`;
 }
@@ -117,20 +115,37 @@ function notFinite(result: Result): boolean {
 }
 
 /**
+ * {@link readField} that remembers the last reading of each entry: at one key only one field has changed,
+ * and reading text is the dearest part of an evaluation.
+ */
+export function rememberingReader(): typeof readField {
+  const last = new Map<string, { readonly stored: StoredValue; readonly field: FieldState }>();
+  return (entry, stored) => {
+    const known = last.get(entry.name);
+    if (known !== undefined && sameValue(known.stored, stored)) return known.field;
+    const field = readField(entry, stored);
+    last.set(entry.name, { stored, field });
+    return field;
+  };
+}
+
+/**
  * Works one set through one calculator. Never throws for anything a reader can type.
  *
  * @param stored gives the text of an entry as typed (or its demo value).
+ * @param read reads one entry; one that remembers saves the fields that did not change.
  */
 export function evaluate(
   calculator: AnyCalculator,
   stored: (entry: Entry) => StoredValue,
+  read: typeof readField = readField,
 ): Evaluation {
   const fields: Record<string, FieldState> = {};
   const input: Record<string, Value> = {};
   const plusMinus: Record<string, number> = {};
   let readable = true;
   for (const [name, entry] of Object.entries(calculator.inputs)) {
-    const field = readField(entry, stored(entry));
+    const field = read(entry, stored(entry));
     fields[name] = field;
     if (field.problem !== undefined) readable = false;
     if (field.value !== undefined) input[name] = field.value;

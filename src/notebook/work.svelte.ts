@@ -1,12 +1,13 @@
 import type { Absent, AnyCalculator, Entry, Result, SetId, Value } from '../calculators/define.ts';
 import { propagate, propagation, type PropagatedOutputs } from '../calculators/uncertainty.ts';
-import { evaluate, type Evaluation } from './evaluation.ts';
+import { evaluate, rememberingReader, type Evaluation } from './evaluation.ts';
 import { notebook } from './notebook.svelte.ts';
 
-/** A result that was good, with the inputs it was computed from. */
+/** A result that was good, with the inputs it was computed from and the ± that they had. */
 interface Good {
   readonly input: Readonly<Record<string, Value>>;
   readonly output: Readonly<Record<string, Result>>;
+  readonly plusMinus: Readonly<Record<string, number>>;
 }
 
 /** How long after the last key the ± is worked out, and how long one slice of that work may take (ms). */
@@ -18,13 +19,14 @@ export class SetWork {
   readonly #calculator: AnyCalculator;
   readonly id: SetId;
   #last: Good | undefined;
+  readonly #read = rememberingReader();
   /** The evaluation of a slow model, as of the last time the keys were quiet. */
   #settled: Evaluation | undefined = $state.raw(undefined);
   readonly #evaluation: Evaluation = $derived.by(() => this.#settled ?? this.#evaluate());
   readonly #good: Good | undefined = $derived.by(() => {
-    const { input, output } = this.#evaluation;
+    const { input, output, plusMinus } = this.#evaluation;
     // Kept outside the reactive graph on purpose: it is memory of what was good, not a source of change.
-    if (input !== undefined && output !== undefined) this.#last = { input, output };
+    if (input !== undefined && output !== undefined) this.#last = { input, output, plusMinus };
     return this.#last;
   });
   uncertainty: PropagatedOutputs | undefined = $state.raw(undefined);
@@ -39,7 +41,7 @@ export class SetWork {
   }
 
   #evaluate(): Evaluation {
-    return evaluate(this.#calculator, (entry) => notebook.value(this.id, entry));
+    return evaluate(this.#calculator, (entry) => notebook.value(this.id, entry), this.#read);
   }
 
   get evaluation(): Evaluation {
