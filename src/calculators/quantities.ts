@@ -1389,19 +1389,6 @@ export const bearingLoad = quantity('bearingLoad', {
   demo: { baseline: '23.2 kN', candidate: '29.2 kN' },
 });
 
-export const expansion = quantity('expansion', {
-  label: 'Thermal expansion of the rod',
-  symbol: 'α_rod',
-  kind: 'expansion',
-  metric: 'ppm/K',
-  inch: 'ppm/degF',
-  rangeUnit: 'ppm/K',
-  hard: [7, 26],
-  usual: [8.6, 23.6],
-  usualPlusMinus: 0.4,
-  demo: { baseline: '11.5 ppm/K', candidate: '23.4 ppm/K' },
-});
-
 export const housingPoisson = quantity('housingPoisson', {
   label: 'Poisson’s ratio of the rod',
   symbol: 'ν_rod',
@@ -1455,7 +1442,7 @@ export const crankExpansion = quantity('crankExpansion', {
 });
 
 export const ambientTemperature = quantity('ambientTemperature', {
-  label: 'Shop temperature, where the parts were measured',
+  label: 'Air temperature',
   symbol: 'T_a',
   kind: 'temperature',
   metric: 'degC',

@@ -330,16 +330,12 @@ export const quantityNotes: Readonly<Record<keyof typeof quantities, QuantityNot
   bearingLoad: {
     measure: 'From the reversal load: the pull on the crankpin. Or from a cycle of loads.',
   },
-  expansion: {
-    measure: 'Material table, over the range from the shop to running.',
-    note: '1 ppm/K is a millionth of the length for each kelvin.',
-  },
   housingPoisson: { measure: 'Material table. It counts for little here.' },
   shellModulus: { measure: 'Material table: low-carbon steel.' },
   shellExpansion: { measure: 'Material table: low-carbon steel.' },
   crankExpansion: { measure: 'Material table: steel, or cast iron.' },
   ambientTemperature: {
-    measure: 'Thermometer, with parts and gauges left beside it for some hours.',
+    measure: 'Thermometer in the air the engine breathes.',
   },
   coldStartTemperature: { measure: 'The coldest morning on which the engine will be turned.' },
   crankpinTemperature: {
