@@ -67,12 +67,15 @@ export class SetWork {
     return propagate(this.#calculator, input, plusMinus);
   }
 
-  /** Follows the inputs: works the ± out in short slices once the keys are quiet. Call inside an effect root. */
+  /**
+   * Follows the result shown: works its ± out in short slices once the keys are quiet. A last good result
+   * keeps its ±. Call inside an effect root.
+   */
   follow(): void {
     if (this.#calculator.pace === 'idle') this.#settle();
     $effect(() => {
-      const { input, plusMinus } = this.#evaluation;
-      if (input === undefined || Object.keys(plusMinus).length === 0) {
+      const { input, plusMinus } = this.#good ?? {};
+      if (input === undefined || plusMinus === undefined || Object.keys(plusMinus).length === 0) {
         this.uncertainty = undefined;
         return undefined;
       }
