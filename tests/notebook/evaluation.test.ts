@@ -33,7 +33,7 @@ describe('evaluate', () => {
     const worked = evaluate(motion, typed({ rodLength: '30' }));
     expect(worked.output).toBeUndefined();
     expect(worked.fields['rodLength']?.problem).toBe(
-      'Rod length, centre to centre must be greater than half the stroke plus the offset (37.3 mm). You entered 30\u00a0mm.',
+      'Rod length, centre to centre must be greater than half the stroke plus the offset (37.3\u00a0mm). You entered 30\u00a0mm.',
     );
   });
 

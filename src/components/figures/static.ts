@@ -4,9 +4,16 @@ import LoadSpeed from './LoadSpeed.svelte';
 import Mechanism from './Mechanism.svelte';
 import type { FigureProps } from './types.ts';
 
-/** The same figures for the server, which renders them all and sends none of their code. */
-export const figures: Readonly<Record<string, Component<FigureProps>>> = {
+const parts: Readonly<Record<string, Component<FigureProps>>> = {
   mechanism: Mechanism,
   'bobweight-bar': BobweightBar,
   'load-speed': LoadSpeed,
 };
+
+/**
+ * The same figures for the server, which renders them all and sends none of their code. Typed as functions
+ * of their props, which is how an .astro file sees a component.
+ */
+export const figures = parts as unknown as Readonly<
+  Record<string, (props: FigureProps) => unknown>
+>;
