@@ -32,7 +32,8 @@ export interface Linkage {
  * Checks a linkage and works out its constants. The rod must be longer than the throw and the offset
  * together, or the crank cannot turn full circle.
  *
- * Throws OutOfDomain naming `stroke`, `rodLength`, `boreOffset` or `pinOffset`.
+ * Throws OutOfDomain naming `stroke` or `rodLength`; and the greater of `boreOffset` and `pinOffset` where the
+ * offset alone passes the throw, since then it is not the rod that is wrong.
  */
 export function linkage({
   stroke,
@@ -44,6 +45,7 @@ export function linkage({
   const l = above('rodLength', rodLength);
   const e = finite('boreOffset', boreOffset) - finite('pinOffset', pinOffset);
   const reach = r + Math.abs(e);
+  if (l > r && l <= reach && Math.abs(e) > r) throw offsetTooGreat(boreOffset, pinOffset, l - r);
   if (l <= reach)
     throw new OutOfDomain(
       'rodLength',
@@ -53,6 +55,24 @@ export function linkage({
       e === 0 ? 'half the stroke' : 'half the stroke plus the offset',
     );
   return { r, l, e, lambda: r / l, psiTop: Math.asin(e / (l + r)) };
+}
+
+/** Blames the greater of the two offsets; `room` [m] is the rod length less the throw. */
+function offsetTooGreat(boreOffset: number, pinOffset: number, room: number): OutOfDomain {
+  const [name, value, other] =
+    Math.abs(boreOffset) > Math.abs(pinOffset)
+      ? (['boreOffset', boreOffset, pinOffset] as const)
+      : (['pinOffset', pinOffset, boreOffset] as const);
+  const sign = Math.sign(value);
+  return new OutOfDomain(
+    name,
+    value,
+    sign > 0 ? 'less than' : 'greater than',
+    other + sign * room,
+    other === 0
+      ? `${sign > 0 ? '' : 'minus '}the rod length less half the stroke`
+      : 'what the rod length, half the stroke and the other offset leave',
+  );
 }
 
 /**

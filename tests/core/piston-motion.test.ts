@@ -487,13 +487,35 @@ describe('refusals', () => {
     const short = refused({ stroke: 0.073, rodLength: 0.0365 });
     expect(short).toMatchObject({ quantity: 'rodLength', relation: 'greater than', limit: 0.0365 });
     expect(short.limitName).toBe('half the stroke');
-    const offset = refused({ ...good, boreOffset: -0.11, pinOffset: 0.002 });
+    const offset = refused({
+      stroke: 0.073,
+      rodLength: 0.048,
+      boreOffset: -0.01,
+      pinOffset: 0.002,
+    });
     expect(offset.quantity).toBe('rodLength');
-    expect(offset.limit).toBeCloseTo(0.0365 + 0.112, 15);
+    expect(offset.limit).toBeCloseTo(0.0365 + 0.012, 15);
     expect(offset.limitName).toBe('half the stroke plus the offset');
     expect(() => deadCentres({ ...good, pinOffset: 0.2 })).toThrow(OutOfDomain);
     expect(() => motionPeaks({ ...good, pinOffset: 0.2 }, 1)).toThrow(OutOfDomain);
     expect(() => harmonics({ ...good, pinOffset: 0.2 }, [2])).toThrow(OutOfDomain);
+  });
+  it('the greater offset where it passes the throw, not the rod', () => {
+    const room = 0.142 - 0.0365;
+    const cases = [
+      [{ pinOffset: 0.12 }, 'pinOffset', 'less than', room],
+      [{ pinOffset: -0.12 }, 'pinOffset', 'greater than', -room],
+      [{ boreOffset: 0.2, pinOffset: 0.001 }, 'boreOffset', 'less than', 0.001 + room],
+      [{ boreOffset: -0.11, pinOffset: 0.002 }, 'boreOffset', 'greater than', 0.002 - room],
+    ] as const;
+    for (const [offsets, quantity, relation, limit] of cases) {
+      const error = refused({ ...good, ...offsets });
+      expect(error).toMatchObject({ quantity, relation });
+      expect(error.limit).toBeCloseTo(limit, 15);
+      // The limit is where it begins to turn.
+      const inside = { ...good, ...offsets, [quantity]: error.limit * (1 - 1e-9) };
+      expect(() => pistonMotion(inside, 1, 1)).not.toThrow();
+    }
   });
   it('angles, speeds and accelerations', () => {
     expect(() => pistonMotion(good, Number.NaN, 1)).toThrow(/crankAngle/);
