@@ -39,7 +39,7 @@ export const pistonMotionOutputs = {
   },
   peakSpeedAngle: {
     ...angle,
-    label: 'It stands at this crank angle',
+    label: 'Crank angle of the greatest speed going down',
     symbol: 'θ_v',
   },
   halfStrokeAngle: {
@@ -56,7 +56,7 @@ export const pistonMotionOutputs = {
   },
   greatestUpwardAngle: {
     ...angle,
-    label: 'It stands at this crank angle',
+    label: 'Crank angle of the greatest upward acceleration',
     symbol: 'θ_up',
   },
   lambda: {
@@ -106,7 +106,7 @@ export const pistonMotionOutputs = {
   },
   greatestDownwardAngle: {
     ...angle,
-    label: 'It stands at this crank angle',
+    label: 'Crank angle of the greatest downward acceleration',
     symbol: 'θ_down',
     ...detail,
   },
@@ -118,7 +118,7 @@ export const pistonMotionOutputs = {
   },
   peakSpeedUpAngle: {
     ...angle,
-    label: 'It stands at this crank angle',
+    label: 'Crank angle of the greatest speed going up',
     symbol: 'θ_v,up',
     ...detail,
   },
