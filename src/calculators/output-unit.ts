@@ -19,6 +19,7 @@ const shown: Readonly<Record<Kind, readonly [string, string]>> = {
   torque: ['Nm', 'lbft'],
   energy: ['kJ', 'ftlbf'],
   power: ['kW', 'hp'],
+  specificEnergy: ['MJ/kg', 'Btu/lb'],
   pressure: ['bar', 'psi'],
   viscosity: ['cSt', 'cSt'],
   temperature: ['degC', 'degF'],

@@ -17,6 +17,7 @@ export const kindWords = {
   torque: 'a torque',
   energy: 'an energy',
   power: 'a power',
+  specificEnergy: 'an energy for each kilogram',
   pressure: 'a pressure',
   viscosity: 'a viscosity',
   temperature: 'a temperature',

@@ -75,6 +75,7 @@ const exact: Readonly<Record<string, readonly [factor: string, from: string]>> =
   'rpm/s': ['2π / 60', unitSources.si],
   ftlbf: ['0.45359237 × 9.80665 × 12 × 0.0254', gravityToo],
   hp: ['550 × 0.45359237 × 9.80665 × 12 × 0.0254', gravityToo],
+  'Btu/lb': ['2326', 'International table British thermal unit, 1956: 1 Btu/lb = 2326 J/kg, exact'],
   psi: ['0.45359237 × 9.80665 / 0.0254²', gravityToo],
   ksi: ['1000 × 0.45359237 × 9.80665 / 0.0254²', gravityToo],
   'ppm/degF': ['0.000001 × 1.8', unitSources.si],

@@ -164,6 +164,12 @@ group('power', 'metric', [
   ['kW', 'kW', 1e3, 'kilowatt'],
 ]);
 group('power', 'inch', [['hp', 'hp', 550 * poundForce * foot, 'bhp horsepower']]);
+group('specificEnergy', 'metric', [
+  ['J/kg', 'J/kg', 1],
+  ['kJ/kg', 'kJ/kg', 1e3],
+  ['MJ/kg', 'MJ/kg', 1e6],
+]);
+group('specificEnergy', 'inch', [['Btu/lb', 'Btu/lb', 2326, 'btu/lbm']]);
 group('pressure', 'metric', [
   ['Pa', 'Pa', 1, 'pascal n/m2'],
   ['kPa', 'kPa', 1e3],

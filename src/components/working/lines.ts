@@ -32,6 +32,7 @@ const coherent: Readonly<Record<Kind, string>> = {
   torque: 'Nm',
   energy: 'J',
   power: 'W',
+  specificEnergy: 'J/kg',
   pressure: 'Pa',
   viscosity: 'm2/s',
   temperature: 'K',
