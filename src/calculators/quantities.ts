@@ -894,9 +894,9 @@ export const energySwing = quantity('energySwing', {
   inch: 'ftlbf',
   rangeUnit: 'J',
   hard: [1, 100000],
-  usual: [50, 1500],
-  usualPlusMinus: 30,
-  demo: { baseline: '450 J', candidate: '450 J' },
+  usual: [10, 1500],
+  usualPlusMinus: 10,
+  demo: { baseline: '60 J', candidate: '60 J' },
 });
 
 export const meanSpeed = quantity('meanSpeed', {

@@ -415,7 +415,7 @@ export const quantityNotes: Readonly<Record<keyof typeof quantities, QuantityNot
   energySwing: {
     measure:
       'Area between the turning-moment curve and its mean, from its greatest shortage to its greatest surplus.',
-    note: '450 J is an assumed value for the example at idle.',
+    note: '60 J is an assumed value for the example at idle, about one cylinder’s work.',
   },
   meanSpeed: {
     measure: 'From the log, or the idle speed that was set.',
