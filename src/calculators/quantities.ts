@@ -1696,6 +1696,44 @@ export const stretchWanted = quantity('stretchWanted', {
   common: true,
 });
 
+export const endFactor = quantity('endFactor', {
+  label: 'Free length over length of the bar',
+  symbol: 'K_e',
+  kind: 'ratio',
+  metric: 'ratio',
+  inch: 'ratio',
+  rangeUnit: 'ratio',
+  hard: [0.1, 5],
+  usual: [0.5, 2],
+  usualPlusMinus: 0.05,
+  demo: { baseline: '1', candidate: '1' },
+});
+
+export const gyrationRadius = quantity('gyrationRadius', {
+  label: 'Radius of gyration of the section',
+  symbol: 'k',
+  kind: 'length',
+  metric: 'mm',
+  inch: 'in',
+  rangeUnit: 'mm',
+  hard: [0.5, 500],
+  usual: [3, 12],
+  usualPlusMinus: 0.05,
+  demo: { baseline: '7.18 mm', candidate: '9.14 mm' },
+});
+
+export const rankineDivisor = quantity('rankineDivisor', {
+  label: 'Divisor in Rankine’s formula, as a textbook gives it',
+  symbol: 'c_R',
+  kind: 'ratio',
+  metric: 'ratio',
+  inch: 'ratio',
+  rangeUnit: 'ratio',
+  hard: [100, 50000],
+  usual: [1000, 10000],
+  demo: { baseline: '7500', candidate: '7500' },
+});
+
 // Rod bearing
 
 export const rodHousing = quantity('rodHousing', {

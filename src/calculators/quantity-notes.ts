@@ -302,6 +302,17 @@ export const quantityNotes: Readonly<Record<keyof typeof quantities, QuantityNot
   },
   rodMargin: { measure: 'A choice: what the design code, the rule book or the maker asks for.' },
   stretchWanted: { measure: 'A choice: what the clearance to the head can spare.' },
+  endFactor: {
+    measure:
+      '1 where both ends turn freely, as a rod does in the plane of motion; 0.5 where both are held, as it nearly is across that plane; 2 where one is free.',
+  },
+  gyrationRadius: {
+    measure:
+      'Root of second moment over area, from the dimensions of the section. A quarter of the diameter for a round bar.',
+  },
+  rankineDivisor: {
+    measure: '7500 for mild steel, 9000 for wrought iron, 1600 for cast iron in textbooks.',
+  },
   rodHousing: {
     measure: 'Dial bore gauge with the bolts tightened as for running, in line with the beam.',
     note: 'Without shells. The parts and the gauge at one temperature.',
