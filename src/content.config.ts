@@ -10,11 +10,6 @@ const id = z
     'An id is written in lower case with hyphens: beer-johnston-2009',
   );
 
-const printed = z.string({
-  error:
-    'Write the published value in quotes, digit for digit as it is printed: published: "523.4"',
-});
-
 const topics = defineCollection({
   loader: glob({
     base: './content/topics',
@@ -32,48 +27,7 @@ const topics = defineCollection({
   }),
 });
 
-const expectedValue = z.strictObject({
-  output: z.string(),
-  published: printed,
-  unit: z.string(),
-  tolerance: z.number().positive(),
-  absolute: z.boolean().optional(),
-  why: z.string({ error: 'Say why this tolerance: "printed to four figures"' }),
-});
-
-const expectedRange = z.strictObject({
-  output: z.string(),
-  atLeast: z.number().optional(),
-  atMost: z.number().optional(),
-  unit: z.string(),
-  why: z.string(),
-});
-
-const checks = defineCollection({
-  loader: glob({
-    base: './content/topics',
-    pattern: '*/checks.yaml',
-    generateId: ({ entry }) => entry.replace(/\.yaml$/, ''),
-  }),
-  schema: z.array(
-    z.strictObject({
-      id,
-      calculator: id,
-      title: z.string(),
-      source: id,
-      where: z.string(),
-      evidence: z.enum(['read', 'quoted', 'transcribed', 'memory', 'practice'], {
-        error: 'evidence is one of read, quoted, transcribed, memory, practice',
-      }),
-      inputs: z.record(
-        z.string(),
-        z.union([z.string(), z.number()]).transform((typed) => String(typed)),
-      ),
-      expected: z.array(z.union([expectedValue, expectedRange])).nonempty(),
-      note: z.string().optional(),
-    }),
-  ),
-});
+// The cases of checks.yaml are read by src/checks, which tests and pages share.
 
 const sources = defineCollection({
   loader: glob({ base: './content/sources', pattern: '*.yaml' }),
@@ -113,4 +67,4 @@ const cautions = defineCollection({
   }),
 });
 
-export const collections = { topics, checks, sources, glossary, cautions };
+export const collections = { topics, sources, glossary, cautions };
