@@ -72,8 +72,8 @@ type InputValue<E> = E extends { readonly type: 'number' }
   ? number
   : E extends { readonly type: 'list' }
     ? readonly number[]
-    : E extends ChoiceEntry<infer O>
-      ? O
+    : E extends { readonly type: 'choice'; readonly options: infer Options }
+      ? keyof Options & string
       : never;
 
 type Flatten<T> = { readonly [K in keyof T]: T[K] };
