@@ -1,0 +1,117 @@
+import {
+  chromium,
+  type Browser,
+  type BrowserContext,
+  type BrowserContextOptions,
+  type Page,
+} from 'playwright-core';
+import { afterAll, afterEach, beforeAll, expect, inject } from 'vitest';
+
+const options = [
+  '--no-sandbox',
+  '--disable-gpu',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+];
+
+/** One reader: a browser profile of its own, with its own storage. */
+export interface Reader {
+  readonly context: BrowserContext;
+  /** Opens a page of the site; the path is relative to its root: `bobweight/`. Waits until it is alive. */
+  open(path: string): Promise<Page>;
+}
+
+/** Where the site is served; ends in a slash. */
+export function siteAddress(): string {
+  return inject('address');
+}
+
+/**
+ * One browser for the tests of a file, and a fresh profile for each reader. After each test all profiles are
+ * closed, and the test fails if a page logged an error, threw, broke its content policy or asked anyone but
+ * the site for anything.
+ */
+export function useSite(): {
+  reader(how?: BrowserContextOptions & { readonly before?: () => void }): Promise<Reader>;
+  /** The page of a new reader. */
+  open(path: string, how?: BrowserContextOptions & { readonly before?: () => void }): Promise<Page>;
+} {
+  let browser: Browser | undefined;
+  const contexts: BrowserContext[] = [];
+  const troubles: string[] = [];
+
+  beforeAll(async () => {
+    browser = await chromium.launch({ executablePath: inject('browser'), args: options });
+  });
+  afterEach(async () => {
+    await Promise.all(contexts.splice(0).map((context) => context.close()));
+    expect(troubles.splice(0), 'what the pages complained of').toEqual([]);
+  });
+  afterAll(async () => {
+    await browser?.close();
+  });
+
+  async function reader(
+    how: BrowserContextOptions & { readonly before?: () => void } = {},
+  ): Promise<Reader> {
+    if (browser === undefined) throw new Error('The browser is not running.');
+    const { before, ...rest } = how;
+    const context = await browser.newContext({ baseURL: siteAddress(), ...rest });
+    contexts.push(context);
+    context.setDefaultTimeout(15_000);
+    watch(context, troubles);
+    // A policy that is broken gives no other sign.
+    await context.addInitScript(() => {
+      document.addEventListener('securitypolicyviolation', ({ violatedDirective, blockedURI }) => {
+        console.error(`Content policy broken: ${violatedDirective}, ${blockedURI}`);
+      });
+    });
+    if (before !== undefined) await context.addInitScript(before);
+    return {
+      context,
+      async open(path) {
+        const page = await context.newPage();
+        await page.goto(path);
+        if (rest.javaScriptEnabled !== false) await alive(page);
+        return page;
+      },
+    };
+  }
+  return {
+    reader,
+    async open(path, how) {
+      return (await reader(how)).open(path);
+    },
+  };
+}
+
+function watch(context: BrowserContext, troubles: string[]): void {
+  context.on('console', (message) => {
+    if (message.type() === 'error' || message.type() === 'warning')
+      troubles.push(`${message.text()} (${message.location().url})`);
+  });
+  context.on('weberror', (error) => {
+    troubles.push(String(error.error()));
+  });
+  context.on('request', (request) => {
+    const url = request.url();
+    if (!/^(blob|data|about):/.test(url) && !url.startsWith(siteAddress()))
+      troubles.push(`Asked another origin: ${url}`);
+  });
+}
+
+/** Waits until every calculator, figure and bar of the page answers. */
+export async function alive(page: Page): Promise<void> {
+  await page.waitForFunction(
+    () =>
+      [
+        ...document.querySelectorAll(
+          '[data-calculator], [data-figure], [data-notebook-bar], [data-home-try], [data-card]',
+        ),
+      ].every((island) => island.hasAttribute('data-alive') || island.matches('[data-static]')) &&
+      !document.documentElement.hasAttribute('data-pending'),
+  );
+}
