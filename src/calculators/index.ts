@@ -1,11 +1,19 @@
+import { benchSwing } from './bench-swing.ts';
 import { bobweightError } from './bobweight-error.ts';
 import { bobweightImplied } from './bobweight-implied.ts';
 import { bobweight } from './bobweight.ts';
 import { crankOverlap } from './crank-overlap.ts';
+import { inertiaThroughGears } from './inertia-through-gears.ts';
 import { partialBalance } from './partial-balance.ts';
 import { pistonMotion } from './piston-motion.ts';
 import { reversalLoad } from './reversal-load.ts';
+import { rodSwing } from './rod-swing.ts';
+import { ringPack } from './ring-pack.ts';
+import { ringSecond } from './ring-second.ts';
+import { ringTension } from './ring-tension.ts';
 import { rodWeighing } from './rod-weighing.ts';
+import { rotatingInertia } from './rotating-inertia.ts';
+import { speedRipple } from './speed-ripple.ts';
 
 /** Every calculator of the site by its id. For the build, tests and plain Node; pages fetch only their own. */
 export const calculators = {
@@ -17,4 +25,12 @@ export const calculators = {
   'bobweight-error': bobweightError,
   'reversal-load': reversalLoad,
   'crank-overlap': crankOverlap,
+  'rotating-inertia': rotatingInertia,
+  'inertia-through-gears': inertiaThroughGears,
+  'speed-ripple': speedRipple,
+  'bench-swing': benchSwing,
+  'rod-swing': rodSwing,
+  'ring-tension': ringTension,
+  'ring-second': ringSecond,
+  'ring-pack': ringPack,
 } as const;
