@@ -178,6 +178,33 @@ function fill(
   }
 }
 
+/** A slot, and the folds it stands in. */
+interface Place {
+  readonly slot: HTMLElement;
+  readonly folds: readonly HTMLDetailsElement[];
+}
+
+const known = new WeakMap<ParentNode, Map<string, readonly Place[]>>();
+
+/** The slots of a calculator: sought once, since they stand in the page's fixed text. */
+function placesOf(root: ParentNode, id: string): readonly Place[] {
+  const ofRoot = known.get(root) ?? new Map<string, readonly Place[]>();
+  known.set(root, ofRoot);
+  const found = ofRoot.get(id);
+  if (found !== undefined) return found;
+  const places = [...root.querySelectorAll<HTMLElement>(`[data-v^="${id}."]`)].map((slot) => {
+    const folds: HTMLDetailsElement[] = [];
+    let fold = slot.closest('details');
+    while (fold !== null) {
+      folds.push(fold);
+      fold = fold.parentElement?.closest('details') ?? null;
+    }
+    return { slot, folds };
+  });
+  ofRoot.set(id, places);
+  return places;
+}
+
 /**
  * Writes a calculator's numbers into every slot of it: `data-v="calculator.name.set"` with a fixed unit in
  * `data-unit` or else the reader's, `data-figures` and `data-guarded`. A slot with `data-postfix` is a value
@@ -199,8 +226,11 @@ export function fillSlots(
   const isWhole = baseline !== undefined && candidate !== undefined;
   const both = isWhole ? calculator.compare?.({ baseline, candidate }) : undefined;
   const all = { ...sets, both: both ?? {} };
-  const slots = [...root.querySelectorAll<HTMLElement>(`[data-v^="${calculator.id}."]`)];
-  const folded = slots.filter((slot) => slot.closest('details:not([open])') !== null);
+  const places = placesOf(root, calculator.id);
+  const slots = places.map(({ slot }) => slot);
+  const folded = places
+    .filter(({ folds }) => folds.some((fold) => !fold.open))
+    .map(({ slot }) => slot);
   const hidden = new Set(folded);
   fill(
     slots.filter((slot) => !hidden.has(slot)),
