@@ -1,4 +1,5 @@
 import { integrateStiff } from './math/rosenbrock.ts';
+import { steadySearch } from './math/steady.ts';
 import { driveAt, driveStill, type RingDrive } from './ring-drive.ts';
 import { flyingSize, ringEquations, seatedSize, type RingPlace } from './ring-motion.ts';
 import type { RingPack, RingSeat } from './ring-pack.ts';
@@ -35,7 +36,7 @@ export interface RingPrecision {
 }
 
 const usual: RingPrecision = {
-  relative: 2e-5,
+  relative: 1e-4,
   longestStep: Math.PI / 60,
   mostCycles: 60,
   steady: 2e-10,
@@ -62,8 +63,9 @@ interface Log {
   moves: { angle: number; to: RingPlace }[];
 }
 
-function relativeChange(from: State, to: State, i: number): number {
-  return Math.abs((to.y[i] ?? 0) / (from.y[i] ?? 0) - 1);
+function relativeChange(from: State, to: State): number {
+  const of = (i: number): number => Math.abs((to.y[i] ?? 0) / (from.y[i] ?? 0) - 1);
+  return Math.max(of(0), of(1));
 }
 
 /**
@@ -74,7 +76,7 @@ function relativeChange(from: State, to: State, i: number): number {
  * do not, and stops dead where it lands (the oil takes up the blow). Each change is located to 1e-9 of a
  * cycle. The oil's pull when a flank opens, the twist of the ring and its bending are left out.
  *
- * Cycles are repeated, each unknown being carried on by its own rate of convergence (Steffensen), until the
+ * Cycles are repeated, both pressures being carried on by what the last cycles taught (Broyden), until the
  * gas held changes by less than `steady` of what flows in. Throws RangeError where that does not happen.
  */
 export function ringCycle(
@@ -165,7 +167,7 @@ export function ringCycle(
     y: Float64Array.of(now.pressure, 1.1 * drive.crankcase, 0, 0),
     place: 'low',
   };
-  let earlier: State | undefined;
+  const search = steadySearch();
   let mesh: readonly number[] | undefined;
   let frozenAt = 0;
   for (let cycles = 1; cycles <= mostCycles; cycles++) {
@@ -195,24 +197,14 @@ export function ringCycle(
         steps: next.steps,
       };
     const settled = next.place === state.place;
-    const near = Math.max(relativeChange(state, next, 0), relativeChange(state, next, 1));
     // Steps that follow the error jump with it, and the cycle with them: near the end they are kept.
-    if (mesh === undefined && settled && near < 3e-3) {
+    if (mesh === undefined && settled && relativeChange(state, next) < 1e-2) {
       mesh = log.angle;
       frozenAt = cycles;
-      earlier = undefined;
     } else if (mesh !== undefined && (!settled || cycles > frozenAt + patience)) mesh = undefined;
     const carried = fresh(next);
-    if (settled && earlier !== undefined && earlier.place === next.place) {
-      if (next.place !== 'flying')
-        for (let i = 0; i < 2; i++) {
-          const [u0, u1, u2] = [earlier.y[i] ?? 0, state.y[i] ?? 0, next.y[i] ?? 0];
-          const rate = u1 === u0 ? 0 : (u2 - u1) / (u1 - u0);
-          if (rate > -0.9 && rate < 0.9999)
-            carried.y[i] = Math.max(u2 + ((u2 - u1) * rate) / (1 - rate), u2 / 3);
-        }
-      earlier = undefined;
-    } else earlier = settled ? state : undefined;
+    if (settled && next.place !== 'flying') search.next(state.y, next.y, carried.y);
+    else search.forget();
     state = carried;
   }
   throw new RangeError('the gas round the ring did not settle into a steady cycle');

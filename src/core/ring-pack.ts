@@ -25,8 +25,8 @@ export interface RingPackInput {
   readonly secondLandHeight: number;
   readonly secondLandClearance: number;
   /** End gaps in the bore, running: hot. */
-  readonly ring1HotGap: number;
-  readonly ring2HotGap: number;
+  readonly ring1Gap: number;
+  readonly ring2Gap: number;
   readonly portCount: number;
   readonly portDiameter: number;
   readonly portKind: PortKind;
@@ -134,8 +134,8 @@ export function ringPack(input: RingPackInput): RingPack {
   const plugged = atMost('portPlugged', atLeast('portPlugged', input.portPlugged), 1);
   const coefficient = above('dischargeCoefficient', input.dischargeCoefficient);
   atMost('dischargeCoefficient', coefficient, 1);
-  const gap1 = atLeast('ring1HotGap', input.ring1HotGap);
-  const gap2 = atLeast('ring2HotGap', input.ring2HotGap);
+  const gap1 = atLeast('ring1Gap', input.ring1Gap);
+  const gap2 = atLeast('ring2Gap', input.ring2Gap);
   const temperature = above('ringTemperature', input.ringTemperature);
   const girth = Math.PI * (bore - radial);
   const sideArea = girth * radial;
