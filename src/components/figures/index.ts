@@ -20,4 +20,12 @@ export const figureOf: Readonly<
     calculator: 'reversal-load',
     load: async () => (await import('./LoadSpeed.svelte')).default,
   },
+  'inertia-shares': {
+    calculator: 'rotating-inertia',
+    load: async () => (await import('./InertiaShares.svelte')).default,
+  },
+  'inertia-torque': {
+    calculator: 'rotating-inertia',
+    load: async () => (await import('./InertiaTorque.svelte')).default,
+  },
 };

@@ -1,5 +1,7 @@
 import type { Component } from 'svelte';
 import BobweightBar from './BobweightBar.svelte';
+import InertiaShares from './InertiaShares.svelte';
+import InertiaTorque from './InertiaTorque.svelte';
 import LoadSpeed from './LoadSpeed.svelte';
 import Mechanism from './Mechanism.svelte';
 import type { FigureProps } from './types.ts';
@@ -8,6 +10,8 @@ const parts: Readonly<Record<string, Component<FigureProps>>> = {
   mechanism: Mechanism,
   'bobweight-bar': BobweightBar,
   'load-speed': LoadSpeed,
+  'inertia-shares': InertiaShares,
+  'inertia-torque': InertiaTorque,
 };
 
 /**
