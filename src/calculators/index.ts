@@ -1,9 +1,14 @@
 import { benchSwing } from './bench-swing.ts';
+import { bearingClearance } from './bearing-clearance.ts';
+import { bearingCrush } from './bearing-crush.ts';
 import { bobweightError } from './bobweight-error.ts';
 import { bobweightImplied } from './bobweight-implied.ts';
 import { bobweight } from './bobweight.ts';
+import { columnBuckling } from './column-buckling.ts';
 import { crankOverlap } from './crank-overlap.ts';
 import { inertiaThroughGears } from './inertia-through-gears.ts';
+import { isoFit } from './iso-fit.ts';
+import { journalSizes } from './journal-sizes.ts';
 import { partialBalance } from './partial-balance.ts';
 import { pistonMotion } from './piston-motion.ts';
 import { reversalLoad } from './reversal-load.ts';
@@ -11,9 +16,12 @@ import { rodSwing } from './rod-swing.ts';
 import { ringPack } from './ring-pack.ts';
 import { ringSecond } from './ring-second.ts';
 import { ringTension } from './ring-tension.ts';
+import { rodMaterials } from './rod-materials.ts';
+import { rodShank } from './rod-shank.ts';
 import { rodWeighing } from './rod-weighing.ts';
 import { rotatingInertia } from './rotating-inertia.ts';
 import { speedRipple } from './speed-ripple.ts';
+import { wristPin } from './wrist-pin.ts';
 
 /** Every calculator of the site by its id. For the build, tests and plain Node; pages fetch only their own. */
 export const calculators = {
@@ -25,6 +33,10 @@ export const calculators = {
   'bobweight-error': bobweightError,
   'reversal-load': reversalLoad,
   'crank-overlap': crankOverlap,
+  'journal-sizes': journalSizes,
+  'iso-fit': isoFit,
+  'bearing-clearance': bearingClearance,
+  'bearing-crush': bearingCrush,
   'rotating-inertia': rotatingInertia,
   'inertia-through-gears': inertiaThroughGears,
   'speed-ripple': speedRipple,
@@ -33,4 +45,8 @@ export const calculators = {
   'ring-tension': ringTension,
   'ring-second': ringSecond,
   'ring-pack': ringPack,
+  'wrist-pin': wristPin,
+  'rod-shank': rodShank,
+  'column-buckling': columnBuckling,
+  'rod-materials': rodMaterials,
 } as const;

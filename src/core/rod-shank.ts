@@ -49,7 +49,12 @@ export function shankForces(duty: ShankDuty): ShankForces {
   const ω = atLeast('maxSpeed', duty.maxSpeed);
   // Of the rod only the metal above the cut hangs on it; the other ends play no part in this section.
   const { shank } = pullFactors(duty, {
-    ...duty,
+    pistonMass: duty.pistonMass,
+    ringMass: duty.ringMass,
+    lockMass: duty.lockMass,
+    pinMass: duty.pinMass,
+    shankSection: duty.shankSection,
+    rodMassAbove: duty.rodMassAbove,
     smallEndMass: duty.rodMassAbove,
     bigEndMass: 0,
     shellMass: 0,
