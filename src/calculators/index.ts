@@ -6,6 +6,7 @@ import { bobweightImplied } from './bobweight-implied.ts';
 import { bobweight } from './bobweight.ts';
 import { columnBuckling } from './column-buckling.ts';
 import { crankOverlap } from './crank-overlap.ts';
+import { cylinderPressure } from './cylinder-pressure.ts';
 import { inertiaThroughGears } from './inertia-through-gears.ts';
 import { isoFit } from './iso-fit.ts';
 import { journalSizes } from './journal-sizes.ts';
@@ -33,6 +34,7 @@ export const calculators = {
   'bobweight-error': bobweightError,
   'reversal-load': reversalLoad,
   'crank-overlap': crankOverlap,
+  'cylinder-pressure': cylinderPressure,
   'journal-sizes': journalSizes,
   'iso-fit': isoFit,
   'bearing-clearance': bearingClearance,

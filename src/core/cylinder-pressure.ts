@@ -41,18 +41,26 @@ export interface PressureModel {
   readonly events: Events;
   /** Pressure [Pa] and volume [m³] when the intake closes. */
   readonly closing: { readonly pressure: number; readonly volume: number };
+  /** Pressure [Pa] of the charge if it were only compressed to the angle, by the compression exponent. */
+  compressedAt(angle: number): number;
   /** Heat [J] that has been set free by the angle, before the walls take their share. */
   released(angle: number): number;
   /** Pressure [Pa, absolute] at any crank angle [rad]; the cycle repeats every 4π. */
   at(angle: number): number;
 }
 
+/** Cells of the burn, and the duration [rad] below which it counts as instantaneous. */
 const cells = 40;
+const instant = 1e-9;
 const cycle = 4 * Math.PI;
 
 /** Falls smoothly from 1 to 0 while `z` goes from 0 to 1. */
 function fade(z: number): number {
   return (1 + Math.cos(Math.PI * z)) / 2;
+}
+
+function durationOf({ burnDuration }: PressureInput): number {
+  return burnDuration > instant ? burnDuration : 0;
 }
 
 function checkedEvents(input: PressureInput): Events {
@@ -76,7 +84,7 @@ function checkedEvents(input: PressureInput): Events {
   return {
     intakeClose,
     burnStart: -input.burnStart,
-    burnEnd: input.burnDuration - input.burnStart,
+    burnEnd: durationOf(input) - input.burnStart,
     exhaustOpen,
     intakeOpen: 2 * Math.PI - input.intakeOpen,
   };
@@ -121,13 +129,14 @@ export function pressureModel(input: PressureInput): PressureModel {
 
   const vStart = volume.at(events.burnStart);
   const atStart = compressed(vStart) * vStart ** γ;
+  const duration = durationOf(input);
   const share = (angle: number): number =>
-    input.burnDuration > 0
-      ? burntShare(input, (angle - events.burnStart) / input.burnDuration)
+    duration > 0
+      ? burntShare(input, (angle - events.burnStart) / duration)
       : burntShare(input, angle < events.burnStart ? 0 : 1);
   const perShare = (γ - 1) * (1 - loss) * charge.heat;
   // ∫V^(γ−1) dx = V^(γ−1) x − ∫x dV^(γ−1), the last kept at the cells' edges.
-  const width = input.burnDuration / cells;
+  const width = duration / cells;
   const drift = (θ: number): number =>
     (γ - 1) * share(θ) * volume.at(θ) ** (γ - 2) * volume.slope(θ);
   const edges = new Float64Array(cells + 1);
@@ -157,9 +166,9 @@ export function pressureModel(input: PressureInput): PressureModel {
   const blownDown = Math.PI + input.exhaustOpen;
 
   function at(angle: number): number {
-    const turn = (((angle + Math.PI) % cycle) + cycle) % cycle;
-    // The end of the range is the end of the intake stroke, not the start of the next cycle.
-    const θ = turn === 0 && angle > 0 ? cycle - Math.PI : turn - Math.PI;
+    // Kept as it is where it can be: a remainder would round an event to its wrong side.
+    const inside = angle >= -Math.PI && angle <= 3 * Math.PI;
+    const θ = inside ? angle : ((((angle + Math.PI) % cycle) + cycle) % cycle) - Math.PI;
     const v = volume.at(θ);
     if (θ >= events.intakeClose + cycle) return compressed(v);
     if (θ < events.intakeClose) return pIn * (vBottom / v) ** ram;
@@ -179,6 +188,7 @@ export function pressureModel(input: PressureInput): PressureModel {
     charge,
     events,
     closing: { pressure: pClose, volume: vClose },
+    compressedAt: (angle) => compressed(volume.at(angle)),
     released: (angle) => charge.heat * share(angle),
     at,
   };
