@@ -1,0 +1,54 @@
+/** Solves a small linear system by elimination with pivots; rows of `system` end in the right-hand side. */
+function solved(system: readonly (readonly number[])[]): readonly number[] {
+  const rows = system.map((row) => [...row]);
+  const size = rows.length;
+  const at = (i: number, j: number): number => rows[i]?.[j] ?? 0;
+  for (let column = 0; column < size; column++) {
+    let pivot = column;
+    for (let i = column + 1; i < size; i++)
+      if (Math.abs(at(i, column)) > Math.abs(at(pivot, column))) pivot = i;
+    const [first, second] = [rows[column], rows[pivot]];
+    if (first === undefined || second === undefined) continue;
+    [rows[column], rows[pivot]] = [second, first];
+    for (let i = 0; i < size; i++) {
+      if (i === column) continue;
+      const share = at(i, column) / at(column, column);
+      rows[i] = (rows[i] ?? []).map((value, j) => value - share * at(column, j));
+    }
+  }
+  return rows.map((_, i) => at(i, size) / at(i, i));
+}
+
+/**
+ * Inward movement of the outer face of a hollow cylinder at the middle of a lobe, in units of pressure times
+ * outer radius over E, when the outer face is pressed by cos(n θ) and the inner face is free; plane stress.
+ *
+ * Airy's function (A rⁿ + B r⁻ⁿ + C rⁿ⁺² + D r²⁻ⁿ) cos n θ (J. H. Michell, 1899), with powers of r/b and a/r so
+ * that no coefficient grows. `α` is inner over outer radius, between 0 and 1; `n` a whole number from 2 up;
+ * ν Poisson's ratio. Falls to the thin ring's (12 R⁴/t³)/(n² − 1)² as α nears 1.
+ */
+export function lobeMovement(α: number, n: number, ν: number): number {
+  const powers = (r: number): readonly number[] => [
+    r ** (n - 2),
+    α ** n * r ** (-n - 2),
+    r ** n,
+    α ** (n - 2) * r ** -n,
+  ];
+  const weigh = (weights: readonly number[], r: number): readonly number[] =>
+    powers(r).map((power, i) => power * (weights[i] ?? 0));
+  const radial = [n * (1 - n), -n * (n + 1), 2 + n - n * n, 2 - n - n * n];
+  const shear = [n * (n - 1), -n * (n + 1), n * (n + 1), -n * (n - 1)];
+  const factors = solved([
+    [...weigh(radial, 1), -1],
+    [...weigh(shear, 1), 0],
+    [...weigh(radial, α), 0],
+    [...weigh(shear, α), 0],
+  ]);
+  const κ = (3 - ν) / (1 + ν);
+  // Movement is r times the same powers; 2G = E/(1 + ν).
+  const outward = weigh([-n, n, κ - n - 1, κ + n - 1], 1).reduce(
+    (sum, weight, i) => sum + weight * (factors[i] ?? 0),
+    0,
+  );
+  return -outward * (1 + ν);
+}
