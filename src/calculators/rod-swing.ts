@@ -113,7 +113,7 @@ export const rodSwing = defineCalculator({
       kind: 'ratio',
       of: (_, { compactness }) => compactness,
       possible: [0, 3],
-      tested: [0.5739, 0.5739],
+      tested: [0.573, 0.573],
     },
   ],
   assumptions: [

@@ -153,13 +153,14 @@ export const rotatingInertia = defineCalculator({
   ],
   validity: [
     {
-      id: 'throw-ratio',
-      label: 'Throw over rod length',
-      symbol: 'λ',
+      id: 'moving-share',
+      label: 'Share of pistons, pins, rings and rods in the inertia',
+      symbol: 's_mov',
       kind: 'ratio',
-      of: ({ stroke, rodLength }) => stroke / 2 / rodLength,
+      of: (_, { movingShare }) => movingShare,
       possible: [0, 1],
-      tested: [0.25, 0.25],
+      // Published cases hold a flywheel alone; the moving parts rest on the rule from memory and a second route.
+      tested: [0, 0],
     },
   ],
   assumptions: [
