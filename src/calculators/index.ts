@@ -7,9 +7,11 @@ import { bobweight } from './bobweight.ts';
 import { columnBuckling } from './column-buckling.ts';
 import { crankOverlap } from './crank-overlap.ts';
 import { cylinderPressure } from './cylinder-pressure.ts';
+import { gasPort } from './gas-port.ts';
 import { inertiaThroughGears } from './inertia-through-gears.ts';
 import { isoFit } from './iso-fit.ts';
 import { journalSizes } from './journal-sizes.ts';
+import { orificeFlow } from './orifice-flow.ts';
 import { partialBalance } from './partial-balance.ts';
 import { pistonMotion } from './piston-motion.ts';
 import { reversalLoad } from './reversal-load.ts';
@@ -51,4 +53,6 @@ export const calculators = {
   'rod-shank': rodShank,
   'column-buckling': columnBuckling,
   'rod-materials': rodMaterials,
+  'gas-port': gasPort,
+  'orifice-flow': orificeFlow,
 } as const;

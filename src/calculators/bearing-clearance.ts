@@ -1,0 +1,275 @@
+import { bearingState, computedClearance, journalTemperature } from '../core/bearing-clearance.ts';
+import { crushOpening, looseTemperature } from '../core/bearing-fit.ts';
+import { atLeast } from '../core/refuse.ts';
+import { looseOrAbsent, pressureUnits } from './bearing-clearance/shared.ts';
+import { bearingClearanceSteps } from './bearing-clearance/steps.ts';
+import { defineCalculator, optional } from './define.ts';
+import {
+  assemblyTemperature,
+  coldStartTemperature,
+  crankExpansion,
+  crankpinDiameter,
+  crankpinTemperature,
+  crushHeight,
+  housingOutside,
+  housingPoisson,
+  journalOutOfRound,
+  journalTaper,
+  rodClearance,
+  rodExpansion,
+  rodHousing,
+  rodShellWall,
+  rodTemperature,
+  shellExpansion,
+  shellModulus,
+  youngsModulus,
+} from './quantities.ts';
+
+/** [m] More than this between the gauge and the sum of the parts is asked about. */
+const apart = 0.008e-3;
+/** Common practice: least and greatest clearance over the journal's diameter (thou per inch). */
+const practice = { low: 0.75e-3, high: 1e-3 } as const;
+/** Points of the curves, and how far past running they go [K]. */
+const curve = { points: 61, beyond: 40 } as const;
+const length = { type: 'number', kind: 'length' } as const;
+
+/** Rod bearing clearance cold, in the shop and running, with the crush that heat takes first. */
+export const bearingClearance = defineCalculator({
+  id: 'bearing-clearance',
+  title: 'Bearing clearance',
+  purpose:
+    'The clearance of a rod bearing from its parts and as gauged, and what cold and heat make of it.',
+  inputs: {
+    rodHousing,
+    rodShellWall,
+    crankpinDiameter,
+    rodClearance: optional(rodClearance),
+    journalOutOfRound,
+    journalTaper,
+    crushHeight,
+    housingOutside,
+    youngsModulus,
+    housingPoisson,
+    shellModulus,
+    rodExpansion,
+    shellExpansion,
+    crankExpansion,
+    assemblyTemperature,
+    coldStartTemperature,
+    rodTemperature,
+    crankpinTemperature,
+  },
+  outputs: {
+    clearance: {
+      ...length,
+      label: 'Clearance in the shop, gauged if it was',
+      symbol: 'c_0',
+      phrase: 'The clearance in the shop',
+      main: true,
+    },
+    clearanceHot: {
+      ...length,
+      label: 'Clearance running',
+      symbol: 'c_hot',
+      phrase: 'Running, it',
+    },
+    clearanceCold: {
+      ...length,
+      label: 'Clearance at the coldest start',
+      symbol: 'c_cold',
+      phrase: 'At the coldest start it',
+    },
+    computed: {
+      ...length,
+      label: 'Housing less two walls less journal',
+      symbol: 'c_calc',
+    },
+    gaugeDifference: {
+      type: 'maybe',
+      kind: 'length',
+      label: 'Gauged above computed',
+      symbol: 'Δ_g',
+    },
+    opening: {
+      ...length,
+      label: 'What the crush alone would add to a gauge reading',
+      symbol: 'Δ_cr',
+    },
+    leastClearance: {
+      ...length,
+      label: 'Least clearance round and along the journal',
+      symbol: 'c_min',
+    },
+    greatestClearance: {
+      ...length,
+      label: 'Greatest clearance round and along the journal',
+      symbol: 'c_max',
+    },
+    perDiameter: {
+      type: 'number',
+      kind: 'ratio',
+      metric: 'um/mm',
+      inch: 'thou/in',
+      label: 'Clearance over diameter',
+      symbol: 'ψ',
+      phrase: 'The clearance over the diameter',
+    },
+    practiceLow: {
+      ...length,
+      label: 'Rule of 0.75 thou per inch (common practice)',
+      symbol: 'c_0.75',
+    },
+    practiceHigh: {
+      ...length,
+      label: 'Rule of 1 thou per inch (common practice)',
+      symbol: 'c_1',
+    },
+    pressureShop: {
+      type: 'number',
+      ...pressureUnits,
+      label: 'Pressure behind the shells, in the shop',
+      symbol: 'p_0',
+    },
+    pressureHot: {
+      type: 'number',
+      ...pressureUnits,
+      label: 'The same, running',
+      symbol: 'p_hot',
+      phrase: 'The pressure behind the shells, running,',
+    },
+    pressureCold: {
+      type: 'number',
+      ...pressureUnits,
+      label: 'The same, at the coldest start',
+      symbol: 'p_cold',
+    },
+    loose: {
+      type: 'maybe',
+      kind: 'temperature',
+      label: 'Rod temperature at which the shells go loose',
+      symbol: 'T_loose',
+    },
+    gapHot: {
+      ...length,
+      label: 'Gap behind loose shells, running',
+      symbol: 'g_hot',
+      detail: true,
+    },
+    freeHot: {
+      ...length,
+      label: 'What free growth alone would say, running',
+      symbol: 'c_free',
+      detail: true,
+    },
+    clearanceCurve: {
+      type: 'series',
+      label: 'Clearance against rod temperature',
+      x: { label: 'Rod temperature', symbol: 'T', kind: 'temperature' },
+      y: { label: 'Clearance', symbol: 'c', kind: 'length' },
+    },
+    pressureCurve: {
+      type: 'series',
+      label: 'Pressure behind the shells against rod temperature',
+      x: { label: 'Rod temperature', symbol: 'T', kind: 'temperature' },
+      y: { label: 'Pressure behind the shells', symbol: 'p', kind: 'pressure' },
+    },
+  },
+  compute: (input) => {
+    const computed = computedClearance(input);
+    const clearance = input.rodClearance ?? computed;
+    const shape =
+      (atLeast('journalOutOfRound', input.journalOutOfRound) +
+        atLeast('journalTaper', input.journalTaper)) /
+      2;
+    const shop = input.assemblyTemperature;
+    const running = { rod: input.rodTemperature, journal: input.crankpinTemperature };
+    const hot = bearingState(input, clearance, running);
+    const cold = bearingState(input, clearance, {
+      rod: input.coldStartTemperature,
+      journal: input.coldStartTemperature,
+    });
+    const first = Math.min(input.coldStartTemperature, shop);
+    const last = Math.max(running.rod, shop) + curve.beyond;
+    const x = Array.from(
+      { length: curve.points },
+      (_, i) => first + ((last - first) * i) / (curve.points - 1),
+    );
+    const states = x.map((rod) =>
+      bearingState(input, clearance, { rod, journal: journalTemperature(rod, shop, running) }),
+    );
+    return {
+      clearance,
+      clearanceHot: hot.clearance,
+      clearanceCold: cold.clearance,
+      computed,
+      gaugeDifference:
+        input.rodClearance === undefined
+          ? { absent: 'No gauge reading is entered.' }
+          : input.rodClearance - computed,
+      opening: crushOpening(input),
+      leastClearance: clearance - shape,
+      greatestClearance: clearance + shape,
+      perDiameter: clearance / input.crankpinDiameter,
+      practiceLow: practice.low * input.crankpinDiameter,
+      practiceHigh: practice.high * input.crankpinDiameter,
+      pressureShop: bearingState(input, clearance, { rod: shop, journal: shop }).pressure,
+      pressureHot: hot.pressure,
+      pressureCold: cold.pressure,
+      loose: looseOrAbsent(looseTemperature(input)),
+      gapHot: hot.gap,
+      freeHot: hot.free,
+      clearanceCurve: { x, y: states.map((state) => state.clearance) },
+      pressureCurve: { x, y: states.map((state) => state.pressure) },
+    };
+  },
+  steps: bearingClearanceSteps,
+  limits: [
+    {
+      id: 'gauge-apart',
+      holds: (_, { gaugeDifference }) =>
+        typeof gaugeDifference !== 'number' || Math.abs(gaugeDifference) <= apart,
+      say: 'The gauge and the sum of the parts are more than 0.008 mm (0.0003 in) apart. Crush opens the bore a little; beyond that one of the readings is wrong, or a shell is in the wrong place. Measure again before choosing shells.',
+    },
+    {
+      id: 'no-clearance',
+      holds: (_, { clearanceHot, clearanceCold, leastClearance }) =>
+        Math.min(clearanceHot, clearanceCold, leastClearance) > 0,
+      say: 'Somewhere between the coldest start and running nothing is left between journal and shell. It would seize.',
+    },
+    {
+      id: 'loose',
+      holds: (_, { pressureHot }) => pressureHot > 0,
+      say: 'At its running temperature the rod has outgrown the crush. The shells are loose; the gap behind them comes on top of the clearance shown.',
+    },
+    {
+      id: 'low-pressure',
+      holds: (_, { pressureHot }) => pressureHot === 0 || pressureHot >= 8e6,
+      say: 'Running, the shells press with less than about 8 MPa (1200 psi), which an article on crush gives as the least for a road engine of middling load.',
+    },
+  ],
+  validity: [
+    {
+      id: 'ring',
+      label: 'Outside over bore of the housing',
+      symbol: 'D_ho/D_h',
+      kind: 'ratio',
+      of: ({ housingOutside, rodHousing }) => housingOutside / rodHousing,
+      possible: [1, 3],
+      tested: [1.2, 1.25],
+    },
+  ],
+  assumptions: [
+    'The clearance is the diametral one in line with the rod. Shells are thinner towards the parting line, so that a gauge at 45° or across reads 0.01 to 0.03 mm more by design (common practice, no source).',
+    'The journal’s diameter is the mean of its readings. Half the out-of-round and half the taper then come off on one side and go on at the other.',
+    'The gauge reading is believed where there is one; the sum of the parts is its check. The sum leaves out what the crush opens the bore by.',
+    'The big end counts as a closed ring, good to 30 % at best. That ± falls on what heat takes from the crush, not on the clearance in the shop.',
+    'Housing and shells have one temperature, the journal its own. A journal 10 K warmer than assumed takes about 6 µm from 50 mm.',
+    'Parts at rest. At speed a big end closes in by tens of µm under its own inertia, as much as the clearance, and none of that is here.',
+    'Loose shells are taken to keep their round shape and to grow by themselves alone.',
+  ],
+  cautions: ['bearing', 'journal'],
+  sources: ['clearance-rule-article', 'ugural-fenster-2003', 'kopeliovich-crush-height'],
+  sweep: { input: 'rodTemperature', output: 'clearanceHot' },
+  solve: { input: 'rodShellWall', output: 'computed' },
+  exercise: { ask: 'computed', tolerance: 0.01 },
+});

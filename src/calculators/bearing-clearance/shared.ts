@@ -1,0 +1,16 @@
+import type { Absent } from '../define.ts';
+
+export const pressureUnits = { kind: 'pressure', metric: 'MPa', inch: 'psi' } as const;
+export const stressUnits = { kind: 'pressure', metric: 'MPa', inch: 'ksi' } as const;
+
+/** [K] No rod runs hotter (300 °C); a temperature beyond says only that the shell grows as the rod does. */
+const beyond = 573.15;
+
+/** The temperature at which shells go loose, or why there is none worth naming. */
+export function looseOrAbsent(temperature: number | undefined): number | Absent {
+  if (temperature === undefined)
+    return { absent: 'The rod does not grow faster than the shells: heat does not loosen them.' };
+  return temperature > beyond
+    ? { absent: 'The rod hardly grows faster than the shells: they hold beyond 300 °C.' }
+    : temperature;
+}
