@@ -1,6 +1,7 @@
 import { type PressureInput, pressureCycle } from './cylinder-pressure.ts';
 import { ringCycle, type RingPrecision, type RingTrace } from './ring-cycle.ts';
 import { ringDrive, type RingDrive } from './ring-drive.ts';
+import { netGas } from './ring-forces.ts';
 import { hotGap, ringPack, type RingPack, type RingPackInput, type RingSeat } from './ring-pack.ts';
 import {
   greatestShortfall,
@@ -61,10 +62,20 @@ export interface GasPortResult {
   readonly hotGap2: number;
   /** Share of the cycle off the lower flank. */
   readonly offLower: number;
+  /** Least net gas pressure [Pa] on the bore with the clearance shut and no ports. */
+  readonly shutLeastGas: number;
 }
 
 function most(list: Float64Array): number {
   return list.reduce((greatest, value) => Math.max(greatest, value), -Infinity);
+}
+
+/** The least net gas pressure [Pa] over the steps of a trace. */
+function leastGas(pack: RingPack, { cylinder, behind, land }: RingTrace): number {
+  return cylinder.reduce(
+    (least, p, i) => Math.min(least, netGas(pack, p, behind[i] ?? 0, land[i] ?? 0)),
+    Infinity,
+  );
 }
 
 function ported(
@@ -147,5 +158,6 @@ export function gasPort(
     hotGap1,
     hotGap2,
     offLower: timeOffLower(asMoves.entered.trace),
+    shutLeastGas: leastGas(pack, shut.unported.trace),
   };
 }

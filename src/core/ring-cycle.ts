@@ -15,7 +15,10 @@ export interface RingTrace {
   /** Gas [kg] that came in from the cylinder less what went back, and that left to the crankcase. */
   readonly in: number;
   readonly out: number;
-  /** What the two spaces hold more at the end than at the start, over what came in; zero in a steady cycle. */
+  /**
+   * By how much the gas held in the two spaces differs from a cycle before, over what came in: below 1e-9 in a
+   * steady cycle, more where a ring that trembles between its flanks never repeats exactly.
+   */
   readonly drift: number;
   /** What came in less what went out less what is held more, over what came in: bookkeeping. */
   readonly unbooked: number;
@@ -38,7 +41,7 @@ export interface RingPrecision {
 const usual: RingPrecision = {
   relative: 1e-4,
   longestStep: Math.PI / 60,
-  mostCycles: 60,
+  mostCycles: 40,
   steady: 2e-10,
 };
 
@@ -77,7 +80,7 @@ function relativeChange(from: State, to: State): number {
  * cycle. The oil's pull when a flank opens, the twist of the ring and its bending are left out.
  *
  * Cycles are repeated, both pressures being carried on by what the last cycles taught (Broyden), until the
- * gas held changes by less than `steady` of what flows in. Throws RangeError where that does not happen.
+ * gas held changes by less than `steady` of what flows in, or `mostCycles` are done.
  */
 export function ringCycle(
   pack: RingPack,
@@ -170,7 +173,7 @@ export function ringCycle(
   const search = steadySearch();
   let mesh: readonly number[] | undefined;
   let frozenAt = 0;
-  for (let cycles = 1; cycles <= mostCycles; cycles++) {
+  for (let cycles = 1; ; cycles++) {
     const log: Log = { angle: [], behind: [], land: [], lift: [], moves: [] };
     const next = once(state, log, mesh);
     const through = Math.max(Math.abs(next.y[2] ?? 0), 1e-12);
@@ -178,7 +181,8 @@ export function ringCycle(
     const rest =
       Math.abs((next.y[0] ?? 0) - (state.y[0] ?? 0)) * pack.behindVolume +
       Math.abs((next.y[1] ?? 0) - (state.y[1] ?? 0)) * pack.landVolume;
-    if (next.place === state.place && rest / pack.rt <= steady * through)
+    const repeats = next.place === state.place && rest / pack.rt <= steady * through;
+    if (repeats || cycles === mostCycles)
       return {
         angle: Float64Array.from(log.angle),
         cylinder: Float64Array.from(log.angle, (at) => {
@@ -190,7 +194,7 @@ export function ringCycle(
         lift: Float64Array.from(log.lift),
         in: next.y[2] ?? 0,
         out: next.y[3] ?? 0,
-        drift: change / through,
+        drift: rest / pack.rt / through,
         unbooked: ((next.y[2] ?? 0) - (next.y[3] ?? 0) - change) / through,
         moves: log.moves,
         cycles,
@@ -207,5 +211,4 @@ export function ringCycle(
     else search.forget();
     state = carried;
   }
-  throw new RangeError('the gas round the ring did not settle into a steady cycle');
 }
