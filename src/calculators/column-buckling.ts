@@ -146,7 +146,7 @@ export const columnBuckling = defineCalculator({
       kind: 'ratio',
       of: (_, { slenderness }) => slenderness,
       possible: [0, 300],
-      tested: [30, 192],
+      tested: [78.48, 192],
     },
   ],
   assumptions: [
