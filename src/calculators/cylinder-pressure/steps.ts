@@ -82,13 +82,13 @@ export const pressureSteps: readonly Step[] = [
   },
   {
     of: 'released',
-    tex: 'Q = \\eta_c H_u m_b (1 - e^{-a_W})',
+    tex: '\\q{released} = \\q{combustionEfficiency}\\, \\q{heatingValue}\\, \\q{burnable}\\, (1 - e^{-\\q{wiebeEfficiency}})',
     say: 'The heat set free. By the end of the burn Wiebe’s function has reached 1 less e to the power minus a; the rest does not burn.',
     source: 'heywood-1988',
   },
   {
     of: 'peakPressure',
-    tex: '\\frac{\\mathrm{d}(pV^{\\gamma_b})}{\\mathrm{d}\\theta} = (\\gamma_b - 1)(1 - q_w)\\, V^{\\gamma_b - 1} \\frac{\\mathrm{d}Q}{\\mathrm{d}\\theta}',
+    tex: '\\q{peakPressure} = \\max_\\theta p,\\quad \\frac{d(p V^\\gamma)}{d\\theta} = (\\gamma - 1)(1 - \\q{heatLoss})\\, V^{\\gamma - 1} \\frac{dQ}{d\\theta},\\quad \\gamma = \\q{burnedGamma}',
     say: 'While the charge burns, the first law of thermodynamics; integrated over the burn, its greatest value searched for.',
     source: 'heywood-1988',
   },
@@ -104,7 +104,7 @@ export const pressureSteps: readonly Step[] = [
   },
   {
     of: 'netMep',
-    tex: 'p_\\mathrm{net} = \\frac{1}{V_s}\\oint p\\,\\mathrm{d}V',
+    tex: '\\q{netMep} = \\frac{1}{\\q{swept}} \\oint p \\, dV',
     say: 'The work of all four strokes over the swept volume.',
   },
   {
