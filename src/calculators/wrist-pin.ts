@@ -174,7 +174,7 @@ export const wristPin = defineCalculator({
     'khurmi-gupta-machine-design-2005',
     'kolchin-demidov-1984',
     'roark-young-budynas-2002',
-    'neale-1995',
+    'neale-tribology-handbook',
   ],
   sweep: { input: 'pinBore', output: 'bending' },
   solve: { input: 'pinBore', output: 'bending' },

@@ -125,7 +125,8 @@ export function pinStress(pin: Pin, seat: Seat, load: number): PinStress {
 /** Bore [m] of a straight pin of this diameter with the section modulus given; undefined if even a solid one has less. */
 export function boreForModulus(diameter: number, sectionModulus: number): number | undefined {
   const inner = diameter ** 4 - (32 * sectionModulus * diameter) / Math.PI;
-  return inner < 0 ? undefined : inner ** 0.25;
+  // A solid pin's own modulus may come out a rounding short.
+  return inner < -1e-12 * diameter ** 4 ? undefined : Math.max(0, inner) ** 0.25;
 }
 
 /** Bore [m] of a straight pin of this diameter and length with the volume given; undefined if even a solid one has less. */
@@ -134,7 +135,7 @@ export function boreForVolume(
   volume: number,
 ): number | undefined {
   const inner = pinDiameter ** 2 - (4 * volume) / (Math.PI * pinLength);
-  return inner < 0 ? undefined : Math.sqrt(inner);
+  return inner < -1e-12 * pinDiameter ** 2 ? undefined : Math.sqrt(Math.max(0, inner));
 }
 
 /** What loads a pin: gas above the piston, and the parts that hang on it. SI units. */
