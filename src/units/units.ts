@@ -126,7 +126,7 @@ group('angularSpeed', 'both', [
 ]);
 group('angularAcceleration', 'both', [
   ['rad/s2', 'rad/s²', 1, 'rad/s/s'],
-  ['rpm/s', '1/min per s', Math.PI / 30, 'rpmpersecond 1/min/s /min/s min1/s'],
+  ['rpm/s', '1/min/s', Math.PI / 30, 'rpmpersecond 1/minpers /min/s min1/s'],
 ]);
 group('speed', 'metric', [
   ['m/s', 'm/s', 1, 'm/sec'],

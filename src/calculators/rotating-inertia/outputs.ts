@@ -1,6 +1,8 @@
 import type { MaybeOutput, NumberOutput, SeriesOutput } from '../define.ts';
 
 const inertia = { type: 'number', kind: 'inertia', metric: 'kgm2', inch: 'lbin2' } as const;
+/** Shown in kg·mm²: in kg·m² their digits would not fit beside their ±. */
+const small = { type: 'number', kind: 'inertia', detail: true } as const;
 const road = { type: 'number', kind: 'mass', metric: 'kg', inch: 'lb' } as const;
 const share = { type: 'number', kind: 'ratio', metric: 'pct', inch: 'pct' } as const;
 const ofRoad = { ...road, detail: true } as const;
@@ -23,10 +25,10 @@ export const inertiaOutputs = {
     main: true,
   },
   flywheelPart: { ...inertia, label: 'of it the flywheel', symbol: 'I_F' },
-  bigEndsPart: { ...inertia, label: 'of it the rods’ big ends', symbol: 'I_be' },
+  bigEndsPart: { ...small, label: 'Rods’ big ends with their shells', symbol: 'I_be' },
   reciprocatingPart: {
-    ...inertia,
-    label: 'of it what goes up and down, mean of a turn',
+    ...small,
+    label: 'What goes up and down, mean of a turn',
     symbol: 'I_rec',
   },
   wheelShare: { ...share, label: 'Share of flywheel and clutch', symbol: 's_F' },
