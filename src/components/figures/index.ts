@@ -28,4 +28,20 @@ export const figureOf: Readonly<
     calculator: 'rotating-inertia',
     load: async () => (await import('./InertiaTorque.svelte')).default,
   },
+  'crank-throw': {
+    calculator: 'crank-overlap',
+    load: async () => (await import('./CrankThrow.svelte')).default,
+  },
+  'clearance-temperature': {
+    calculator: 'bearing-clearance',
+    load: async () => (await import('./ClearanceTemperature.svelte')).default,
+  },
+  'rod-section': {
+    calculator: 'rod-shank',
+    load: async () => (await import('./RodSection.svelte')).default,
+  },
+  'material-bars': {
+    calculator: 'rod-materials',
+    load: async () => (await import('./MaterialBars.svelte')).default,
+  },
 };

@@ -1,17 +1,25 @@
 import type { Component } from 'svelte';
 import BobweightBar from './BobweightBar.svelte';
+import ClearanceTemperature from './ClearanceTemperature.svelte';
+import CrankThrow from './CrankThrow.svelte';
 import InertiaShares from './InertiaShares.svelte';
 import InertiaTorque from './InertiaTorque.svelte';
 import LoadSpeed from './LoadSpeed.svelte';
+import MaterialBars from './MaterialBars.svelte';
 import Mechanism from './Mechanism.svelte';
+import RodSection from './RodSection.svelte';
 import type { FigureProps } from './types.ts';
 
 const parts: Readonly<Record<string, Component<FigureProps>>> = {
   mechanism: Mechanism,
   'bobweight-bar': BobweightBar,
   'load-speed': LoadSpeed,
+  'crank-throw': CrankThrow,
+  'clearance-temperature': ClearanceTemperature,
   'inertia-shares': InertiaShares,
   'inertia-torque': InertiaTorque,
+  'rod-section': RodSection,
+  'material-bars': MaterialBars,
 };
 
 /**
