@@ -40,7 +40,7 @@ export const orificeFlow = defineCalculator({
     massFlow: {
       type: 'number',
       label: 'Mass that passes in one second',
-      symbol: 'ṁ',
+      symbol: 'q_m',
       kind: 'mass',
       metric: 'g',
       inch: 'g',
@@ -50,7 +50,7 @@ export const orificeFlow = defineCalculator({
     chokedFlow: {
       type: 'number',
       label: 'The most it would pass, choked',
-      symbol: 'ṁ_max',
+      symbol: 'q_max',
       kind: 'mass',
       metric: 'g',
       inch: 'g',

@@ -4,6 +4,7 @@ import { ringDrive, type RingDrive } from './ring-drive.ts';
 import { netGas } from './ring-forces.ts';
 import { hotGap, ringPack, type RingPack, type RingPackInput, type RingSeat } from './ring-pack.ts';
 import {
+  greatest,
   greatestShortfall,
   lagOf,
   ringCurves,
@@ -66,16 +67,17 @@ export interface GasPortResult {
   readonly shutLeastGas: number;
 }
 
-function most(list: Float64Array): number {
-  return list.reduce((greatest, value) => Math.max(greatest, value), -Infinity);
+/** The greatest value [Pa] of one of a trace's pressures. */
+function most(trace: RingTrace, list: Float64Array): number {
+  return greatest(trace.angle, list).value;
 }
 
 /** The least net gas pressure [Pa] over the steps of a trace. */
-function leastGas(pack: RingPack, { cylinder, behind, land }: RingTrace): number {
-  return cylinder.reduce(
-    (least, p, i) => Math.min(least, netGas(pack, p, behind[i] ?? 0, land[i] ?? 0)),
-    Infinity,
-  );
+function leastGas(pack: RingPack, { angle, cylinder, behind, land }: RingTrace): number {
+  return -greatest(
+    angle,
+    cylinder.map((p, i) => -netGas(pack, p, behind[i] ?? 0, land[i] ?? 0)),
+  ).value;
 }
 
 function ported(
@@ -90,7 +92,7 @@ function ported(
     shortfall: value,
     shortfallAngle: at,
     lag: lagOf(trace, drive),
-    peakShare: most(trace.behind) / most(trace.cylinder),
+    peakShare: most(trace, trace.behind) / most(trace, trace.cylinder),
     trace,
   };
 }
@@ -153,7 +155,7 @@ export function gasPort(
     curves,
     loads: ringLoads(pack, curves, drive),
     peakPressure: cycle.peak.pressure,
-    peakLand: most(asMoves.entered.trace.land),
+    peakLand: most(asMoves.entered.trace, asMoves.entered.trace.land),
     leak: asMoves.entered.trace.out,
     hotGap1,
     hotGap2,

@@ -53,22 +53,29 @@ export function ringCurves(trace: RingTrace, drive: RingDrive): RingCurves {
   return curves;
 }
 
-/**
- * By how much [Pa] the pressure behind the ring falls short of the cylinder's at most, and where [rad].
- * The highest step, refined by the parabola through its neighbours.
- */
-export function greatestShortfall(trace: RingTrace): { at: number; value: number } {
-  const short = trace.cylinder.map((p, i) => p - (trace.behind[i] ?? 0));
+/** The greatest of the values at rising places, refined by the parabola through its neighbours. */
+export function greatest(
+  places: Float64Array,
+  values: Float64Array,
+): { readonly at: number; readonly value: number } {
   let best = 0;
-  for (let i = 1; i < short.length; i++) if ((short[i] ?? 0) > (short[best] ?? 0)) best = i;
-  if (best === 0 || best === short.length - 1)
-    return { at: trace.angle[best] ?? 0, value: short[best] ?? 0 };
+  for (let i = 1; i < values.length; i++) if ((values[i] ?? 0) > (values[best] ?? 0)) best = i;
+  if (best === 0 || best === values.length - 1)
+    return { at: places[best] ?? 0, value: values[best] ?? 0 };
   const three = (list: Float64Array): [number, number, number] => [
     list[best - 1] ?? 0,
     list[best] ?? 0,
     list[best + 1] ?? 0,
   ];
-  return parabolaTop(three(trace.angle), three(short));
+  return parabolaTop(three(places), three(values));
+}
+
+/** By how much [Pa] the pressure behind the ring falls short of the cylinder's at most, and where [rad]. */
+export function greatestShortfall(trace: RingTrace): { at: number; value: number } {
+  return greatest(
+    trace.angle,
+    trace.cylinder.map((p, i) => p - (trace.behind[i] ?? 0)),
+  );
 }
 
 /** The first angle [rad] after BDC at which the pressure rises through `level`; undefined if it never does. */
@@ -144,8 +151,11 @@ export function ringLoads(pack: RingPack, curves: RingCurves, drive: RingDrive):
   return {
     gas,
     slide,
-    greatestGas: curve.reduce((most, p) => Math.max(most, p), -Infinity),
-    leastGas: curve.reduce((least, p) => Math.min(least, p), Infinity),
+    greatestGas: greatest(curves.angle, curve).value,
+    leastGas: -greatest(
+      curves.angle,
+      curve.map((p) => -p),
+    ).value,
     curve,
   };
 }

@@ -61,7 +61,7 @@ export const orificeSteps: readonly Step[] = [
   },
   {
     of: 'emptyWall',
-    tex: 't_\\mathrm{w} = \\tau \\ln\\frac{1}{q_\\mathrm{p}}',
+    tex: '\\q{emptyWall} = \\q{timeConstant} \\ln\\frac{1}{\\q{targetPressure}}',
     say: 'While the hole stays choked the flow falls with the pressure, so the pressure falls as an exponential when the wall keeps the gas warm.',
   },
   {
