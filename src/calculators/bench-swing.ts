@@ -33,7 +33,7 @@ export const benchSwing = defineCalculator({
   outputs: {
     partInertia: {
       ...inertia,
-      label: 'Inertia of the part about the axis through its centre of gravity',
+      label: 'Inertia of the part about its centre',
       symbol: 'I_part',
       phrase: 'The inertia of the part on the swing',
       main: true,

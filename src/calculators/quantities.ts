@@ -951,7 +951,7 @@ export const swingTime = quantity('swingTime', {
 });
 
 export const swingSpacing = quantity('swingSpacing', {
-  label: 'Wire, or knife edge, from the axis through the centre of gravity',
+  label: 'Wire (or edge) from the centre',
   symbol: 's_w',
   kind: 'length',
   metric: 'mm',

@@ -86,8 +86,8 @@ export function torqueOfTurn(parts: SlidingParts, speed: number): TorqueTurn {
   const link = linkage(parts);
   const scale =
     atLeast('reciprocatingMass', parts.mass) * (link.r * finite('maxSpeed', speed)) ** 2;
-  // Twice the samples of the means: harmonics up to the 127th are integrated exactly.
-  const steps = 2 * samples;
+  // One every three degrees: harmonics up to the 119th are integrated exactly.
+  const steps = 120;
   const angles: number[] = [];
   const torques: number[] = [];
   let sum = 0;

@@ -114,6 +114,6 @@ export const inertiaSteps: readonly Step[] = [
   {
     of: 'meanTorque',
     tex: String.raw`M_\mathrm{mean} = -\frac{1}{2\pi}\int_0^{2\pi} m_\mathrm{rec}\,\frac{v}{\omega}\,a\;d\theta = 0`,
-    say: 'The inertia torque summed over 128 places of a turn, rounded to a part in 10¹² of its size.',
+    say: 'The inertia torque summed over 120 places of a turn, rounded to a part in 10¹² of its size.',
   },
 ];
