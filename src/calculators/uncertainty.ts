@@ -123,6 +123,11 @@ export function propagate(
   return whole.result();
 }
 
+/** The ± [SI] of one output if every input's error fell the worst way at once: the sum of all effects' sizes. */
+export function worstCase({ shares }: Pick<Propagated, 'shares'>): number {
+  return shares.reduce((sum, { effect }) => sum + Math.abs(effect), 0);
+}
+
 /**
  * The ± [SI] of the difference candidate − baseline of one output.
  *

@@ -44,4 +44,16 @@ export const figureOf: Readonly<
     calculator: 'rod-materials',
     load: async () => (await import('./MaterialBars.svelte')).default,
   },
+  'ring-shapes': {
+    calculator: 'ring-tension',
+    load: async () => (await import('./RingShapes.svelte')).default,
+  },
+  'pin-section': {
+    calculator: 'wrist-pin',
+    load: async () => (await import('./PinSection.svelte')).default,
+  },
+  'pressure-curve': {
+    calculator: 'cylinder-pressure',
+    load: async () => (await import('./PressureCurve.svelte')).default,
+  },
 };

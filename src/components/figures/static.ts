@@ -8,6 +8,9 @@ import LoadSpeed from './LoadSpeed.svelte';
 import MaterialBars from './MaterialBars.svelte';
 import Mechanism from './Mechanism.svelte';
 import RodSection from './RodSection.svelte';
+import PinSection from './PinSection.svelte';
+import RingShapes from './RingShapes.svelte';
+import PressureCurve from './PressureCurve.svelte';
 import type { FigureProps } from './types.ts';
 
 const parts: Readonly<Record<string, Component<FigureProps>>> = {
@@ -20,6 +23,9 @@ const parts: Readonly<Record<string, Component<FigureProps>>> = {
   'inertia-torque': InertiaTorque,
   'rod-section': RodSection,
   'material-bars': MaterialBars,
+  'ring-shapes': RingShapes,
+  'pin-section': PinSection,
+  'pressure-curve': PressureCurve,
 };
 
 /**
