@@ -55,10 +55,34 @@ describe('the invented pins', () => {
   // Loads as in a worked sheet of the example engines: gas at the peak less 0.8 of the inertia of piston,
   // rings and locks at the speed of greatest torque.
   const cases = [
-    ['road', road, roadSeat, 30_455, 120.4, 0.591, 53.2, 40.1, 212, 118, 0.0177],
-    ['hill', hill, hillSeat, 39_985, 77.5, 0.634, 92.9, 70.2, 290, 197, 0.0409],
+    {
+      set: 'road',
+      pin: road,
+      seat: roadSeat,
+      load: 30_455,
+      mass: 120.4,
+      α: 0.591,
+      eye: 53.2,
+      boss: 40.1,
+      bending: 212,
+      shear: 118,
+      oval: 0.0177,
+    },
+    {
+      set: 'hill',
+      pin: hill,
+      seat: hillSeat,
+      load: 39_985,
+      mass: 77.5,
+      α: 0.634,
+      eye: 92.9,
+      boss: 70.2,
+      bending: 290,
+      shear: 197,
+      oval: 0.0409,
+    },
   ] as const;
-  it.each(cases)('%s', (_, pin, seat, load, mass, α, eye, boss, bending, shear, oval) => {
+  it.each(cases)('$set', ({ pin, seat, load, mass, α, eye, boss, bending, shear, oval }) => {
     const body = pinBody(pin);
     expect(body.volume * 7850e3).toBeCloseTo(mass, 1);
     expect(body.boreRatio).toBeCloseTo(α, 3);
