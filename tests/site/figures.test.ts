@@ -1,0 +1,289 @@
+import { readFile } from 'node:fs/promises';
+import { type Locator, type Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { type AnyCalculator, type Entry, type SetId } from '../../src/calculators/define.ts';
+import { reversalLoad } from '../../src/calculators/reversal-load.ts';
+import { readQuantity } from '../../src/units/read.ts';
+import { fromSI } from '../../src/units/units.ts';
+import { enter, field, printed, put, says, seen } from './support/form.ts';
+import { useSite } from './support/site.ts';
+
+const site = useSite();
+
+function figureOf(page: Page, id: string): Locator {
+  return page.locator(`[data-figure="${id}"]`);
+}
+
+/** The drawing as it stands, so that two moments can be compared. */
+function drawing(figure: Locator): Promise<string> {
+  return figure
+    .locator('svg')
+    .first()
+    .evaluate((svg) => svg.innerHTML);
+}
+
+/** Lets the browser paint a while. */
+function frames(page: Page, count: number): Promise<void> {
+  return page.evaluate(
+    (wanted) =>
+      new Promise<void>((done) => {
+        let left = wanted;
+        const next = (): void => {
+          left -= 1;
+          if (left > 0) requestAnimationFrame(next);
+          else done();
+        };
+        requestAnimationFrame(next);
+      }),
+    count,
+  );
+}
+
+function angleOf(figure: Locator): Promise<number> {
+  return figure.getByRole('slider').first().inputValue().then(Number);
+}
+
+describe('every figure', () => {
+  it.each([
+    ['piston-motion/', 'mechanism'],
+    ['bobweight/', 'bobweight-bar'],
+    ['reversal-load/', 'load-speed'],
+  ])(
+    '%s %s has a name, a description, a table, and a drawing that says the same',
+    async (path, id) => {
+      const page = await site.open(path);
+      const figure = figureOf(page, id);
+      const name = await figure
+        .locator('figure')
+        .first()
+        .evaluate((drawn) => {
+          const by = document.getElementById(drawn.getAttribute('aria-labelledby') ?? '');
+          return by?.textContent ?? drawn.getAttribute('aria-label') ?? '';
+        });
+      expect(name.length).toBeGreaterThan(15);
+      const caption = await seen(figure.locator('figcaption').first());
+      expect(caption.length).toBeGreaterThan(60);
+      expect(caption).toMatch(/\d/);
+      const image = figure.getByRole('img').first();
+      expect(((await image.getAttribute('aria-label')) ?? '').length).toBeGreaterThan(10);
+      expect(await figure.locator('table').count()).toBeGreaterThan(0);
+      // The opening figure stands in the first screen of a desk.
+      expect((await figure.boundingBox())?.y).toBeLessThan(900);
+    },
+  );
+
+  it.each([
+    ['piston-motion/', 'mechanism', 'mechanism.svg'],
+    ['bobweight/', 'bobweight-bar', 'bobweight.svg'],
+    ['reversal-load/', 'load-speed', undefined],
+  ])('%s %s is saved as a drawing of its own', async (path, id, file) => {
+    const page = await site.open(path);
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      figureOf(page, id).getByRole('button', { name: /SVG/ }).first().click(),
+    ]);
+    if (file !== undefined) expect(download.suggestedFilename()).toBe(file);
+    const text = await readFile(await download.path(), 'utf8');
+    const judged = await page.evaluate((xml) => {
+      const read = new DOMParser().parseFromString(xml, 'image/svg+xml');
+      const root = read.documentElement;
+      return {
+        faults: read.querySelectorAll('parsererror').length,
+        name: root.localName,
+        size: Number(root.getAttribute('width')) * Number(root.getAttribute('height')),
+        parts: read.querySelectorAll('path, rect, circle, text, line').length,
+      };
+    }, text);
+    expect(judged).toMatchObject({ faults: 0, name: 'svg' });
+    expect(judged.size).toBeGreaterThan(10_000);
+    expect(judged.parts).toBeGreaterThan(10);
+    expect(text).not.toMatch(/NaN|undefined|var\(--|<script|href="http/);
+  });
+});
+
+describe('the mechanism', () => {
+  it('starts still, and is moved by slider, field, buttons and named positions', async () => {
+    const page = await site.open('piston-motion/');
+    const figure = figureOf(page, 'mechanism');
+    const first = await drawing(figure);
+    await frames(page, 20);
+    expect(await drawing(figure)).toBe(first);
+
+    // Candidate without offset at 90°: x = r + L - sqrt(L² - r²), by Pythagoras.
+    const below = 36.5 + 146 - Math.sqrt(146 ** 2 - 36.5 ** 2);
+    await figure.getByRole('button', { name: '90°', exact: true }).click();
+    const caption = figure.locator('figcaption').first();
+    await says(caption, /^At 90° after TDC and 6400/);
+    await says(
+      caption,
+      `the candidate’s piston stands ${below.toFixed(2)} mm below TDC, moves at ${(0.0365 * 8400 * (Math.PI / 30)).toFixed(2)} m/s`,
+    );
+    expect(await drawing(figure)).not.toBe(first);
+    const now = figure.locator('.curves tbody tr').first().locator('td').nth(1);
+    expect(await seen(now)).toBe(below.toFixed(2));
+
+    // The table of curves says the same at the same angle.
+    await page.locator('[data-figure="mechanism"] details summary').first().click();
+    const row = figure
+      .locator('details tbody tr')
+      .filter({ has: page.getByText('90', { exact: true }) });
+    expect(await seen(row.locator('td').nth(1))).toBe(below.toFixed(2));
+
+    await figure.getByRole('button', { name: 'Crank angle: 1 ° more' }).click();
+    await expect.poll(() => angleOf(figure)).toBe(91);
+    await figure.getByRole('button', { name: 'TDC', exact: true }).click();
+    await says(caption, /^At 0° after TDC/);
+    await says(
+      caption,
+      /candidate’s piston stands (0|0\.00) mm below TDC, moves at (0|0\.00) m\/s/,
+    );
+    const exact = figure.getByRole('textbox', { name: 'Crank angle' });
+    await enter(exact, '450');
+    await expect.poll(() => angleOf(figure)).toBe(90);
+    await enter(exact, 'half a turn');
+    await says(caption, /^At 90° after TDC/);
+  });
+
+  it('follows the numbers of the calculator, and they follow it', async () => {
+    const page = await site.open('piston-motion/');
+    const figure = figureOf(page, 'mechanism');
+    const before = await drawing(figure);
+    await put(field(page, 'piston-motion', 'stroke', 'candidate'), '90');
+    await figure.getByRole('button', { name: '90°', exact: true }).click();
+    const below = 45 + 146 - Math.sqrt(146 ** 2 - 45 ** 2);
+    await says(
+      figure.locator('figcaption').first(),
+      `candidate’s piston stands ${below.toFixed(2)} mm`,
+    );
+    expect(await drawing(figure)).not.toBe(before);
+    await expect
+      .poll(() => field(page, 'piston-motion', 'crankAngle', 'baseline').inputValue())
+      .toBe('90');
+  });
+
+  it('turns while it is asked to, and stops', async () => {
+    const page = await site.open('piston-motion/');
+    const figure = figureOf(page, 'mechanism');
+    await figure.getByRole('button', { name: 'Turn the crank' }).click();
+    await expect.poll(() => angleOf(figure)).toBeGreaterThan(45);
+    await figure.getByRole('button', { name: 'Stop the crank' }).click();
+    await figure.getByRole('button', { name: 'Turn the crank' }).waitFor();
+    const still = await drawing(figure);
+    await frames(page, 20);
+    expect(await drawing(figure)).toBe(still);
+  });
+
+  it('steps instead of turning where less motion is wished', async () => {
+    const page = await site.open('piston-motion/', { reducedMotion: 'reduce' });
+    const figure = figureOf(page, 'mechanism');
+    for (const angle of [45, 60, 75]) {
+      await figure.getByRole('button', { name: 'Turn the crank' }).click();
+      await expect.poll(() => angleOf(figure)).toBe(angle);
+      const still = await drawing(figure);
+      await frames(page, 20);
+      expect(await drawing(figure)).toBe(still);
+    }
+    expect(
+      await page.evaluate(
+        () => document.getAnimations().filter(({ playState }) => playState === 'running').length,
+      ),
+    ).toBe(0);
+  });
+});
+
+describe('the bar of a bobweight', () => {
+  it('is made of the parts it names, and follows them', async () => {
+    const page = await site.open('bobweight/');
+    const figure = figureOf(page, 'bobweight-bar');
+    await put(field(page, 'bobweight', 'pistonMass', 'candidate'), '300');
+    const total = 2 * (300.1 + 36) + 3 + 300 + 77 + 1.2 + 23.5 + 138.2;
+    await says(figure.locator('figcaption').first(), `The candidate’s is ${total.toFixed(1)} g`);
+    await figure.locator('details summary').first().click();
+    const rows = figure.locator('details tbody tr');
+    const texts = await rows.locator('td:nth-of-type(2)').allInnerTexts();
+    const masses = texts.map((text) => printed(text).value);
+    const sum = masses.slice(0, -1).reduce((all, one) => all + one, 0);
+    expect(masses.at(-1)).toBeCloseTo(total, 1);
+    expect(sum).toBeCloseTo(total, 0);
+    // The drawn widths are in the proportion of the masses.
+    const widths = await figure
+      .locator('rect.segment.candidate')
+      .evaluateAll((all) => all.map((one) => Number(one.getAttribute('width'))));
+    const drawn = masses.slice(0, -1).filter((mass) => mass > 0);
+    expect(widths).toHaveLength(drawn.length);
+    const perGram = widths.reduce((all, one) => all + one, 0) / sum;
+    for (const [at, mass] of drawn.entries())
+      expect(Math.abs((widths[at] ?? 0) - mass * perGram)).toBeLessThan(0.5);
+  });
+});
+
+describe('load against speed', () => {
+  function demo(set: SetId): Record<string, number> {
+    const calculator: AnyCalculator = reversalLoad;
+    return Object.fromEntries(
+      Object.values(calculator.inputs).map((entry: Entry) => {
+        if (entry.type !== 'number') throw new Error(`${entry.name} is no number.`);
+        const text = entry.demo[entry.common === true ? 'baseline' : set];
+        const read = readQuantity(text, {
+          label: entry.label,
+          kind: entry.kind,
+          unit: entry.metric,
+        });
+        if (!read.ok) throw new Error(read.say);
+        return [entry.name, read.si];
+      }),
+    );
+  }
+
+  it('crosses where both calculators say it does', async () => {
+    const calculator: AnyCalculator = reversalLoad;
+    const both = (['baseline', 'candidate'] as const).map((set) => {
+      const input = demo(set);
+      return [set, { input, output: calculator.compute(input) }] as const;
+    });
+    const { baseline, candidate } = Object.fromEntries(both);
+    if (baseline === undefined || candidate === undefined) throw new Error('Both sets are needed.');
+    const equal = calculator.compare?.({ baseline, candidate })['equalLoadSpeed'];
+    if (typeof equal !== 'number') throw new Error('The example has a crossing.');
+    const crossing = fromSI(equal, 'rpm');
+    // A route of its own: the pull goes with the square of the speed.
+    const pull = (side: typeof baseline): number => Number(side.output['commonPull']);
+    const ratio = Number(baseline.output['partingPull']) / pull(candidate);
+    const common = Number(baseline.input['commonSpeed']);
+    expect(fromSI(common * Math.sqrt(ratio), 'rpm')).toBeCloseTo(crossing, 6);
+
+    const page = await site.open('reversal-load/');
+    const caption = figureOf(page, 'load-speed').locator('figcaption').first();
+    const said =
+      /reaches the baseline’s pull at ([\d\s]+) 1\/min/.exec(await seen(caption))?.[1] ?? '';
+    expect(Math.abs(Number(said.replace(/\s/g, '')) - crossing)).toBeLessThanOrEqual(0.5);
+    const row = page.locator('[data-comparison="equalLoadSpeed"] strong');
+    const { value, half } = printed(await seen(row));
+    expect(Math.abs(value - crossing)).toBeLessThanOrEqual(1.01 * half);
+
+    // Doubling what hangs on the candidate brings the crossing down in picture and result alike.
+    await put(field(page, 'reversal-load', 'pistonMass', 'candidate'), '700');
+    await expect.poll(async () => printed(await seen(row)).value).toBeLessThan(crossing - 300);
+    const lower = printed(await seen(row));
+    const after = /reaches the baseline’s pull at ([\d\s]+) 1\/min/;
+    await expect
+      .poll(async () => {
+        const text = after.exec(await seen(caption))?.[1] ?? '0';
+        return Math.abs(Number(text.replace(/\s/g, '')) - lower.value) <= lower.half + 0.5;
+      })
+      .toBe(true);
+  });
+
+  it('shows another section when asked', async () => {
+    const page = await site.open('reversal-load/');
+    const figure = figureOf(page, 'load-speed');
+    const caption = figure.locator('figcaption').first();
+    const before = await seen(caption);
+    await figure.getByLabel('Pull at overlap TDC, by section').selectOption('eye');
+    await expect.poll(() => seen(caption)).not.toBe(before);
+    const eye = page.locator('tr[data-output="eyePull"] td[data-set="baseline"]');
+    const wanted = printed(await seen(eye.locator('> span').first()));
+    const said = /is ([\d.]+)\s?kN/.exec(await seen(caption))?.[1] ?? '';
+    expect(Math.abs(Number(said) - wanted.value)).toBeLessThanOrEqual(1.01 * wanted.half);
+  });
+});

@@ -1,0 +1,214 @@
+import { AxeBuilder } from '@axe-core/playwright';
+import { existsSync, statSync } from 'node:fs';
+import { join } from 'node:path';
+import { type Page } from 'playwright-core';
+import { describe, expect, inject, it } from 'vitest';
+import { builtPages, topicPages } from './support/build.ts';
+import { siteAddress, useSite } from './support/site.ts';
+
+const site = useSite();
+const pages = builtPages();
+
+/** Opens everything that is folded, answers every question, fetches every tool. */
+async function unfoldAll(page: Page): Promise<void> {
+  for (const skip of await page.getByRole('button', { name: 'Skip to the answer' }).all())
+    await skip.click();
+  await page.evaluate(() => {
+    for (const fold of document.querySelectorAll('details')) fold.open = true;
+  });
+  await page.waitForFunction(() =>
+    [...document.querySelectorAll('.tool')].every((tool) => tool.childElementCount > 1),
+  );
+}
+
+/** Faults by the rules for all readers; in the second scheme of colours only what colours can change. */
+async function violations(page: Page, colours: 'all' | 'contrast'): Promise<readonly string[]> {
+  const axe = new AxeBuilder({ page });
+  const { violations: found, passes } = await (
+    colours === 'contrast'
+      ? axe.withRules(['color-contrast'])
+      : axe.withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'])
+  ).analyze();
+  expect(passes.map(({ id }) => id)).toContain('color-contrast');
+  return found.flatMap(({ id, nodes }) =>
+    nodes.map(({ html, failureSummary }) => `${id}: ${html.slice(0, 160)} ${failureSummary ?? ''}`),
+  );
+}
+
+/** What reaches past the right edge of the window, where the page itself would scroll sideways. */
+function overflow(page: Page): Promise<readonly string[]> {
+  return page.evaluate(() => {
+    const { scrollWidth, clientWidth } = document.documentElement;
+    if (scrollWidth <= clientWidth) return [];
+    const wide = [...document.querySelectorAll('body *')].filter(
+      (part) => part.getBoundingClientRect().right > clientWidth + 0.5,
+    );
+    return [
+      `${String(scrollWidth)} px`,
+      ...wide.slice(-3).map((part) => part.outerHTML.slice(0, 160)),
+    ];
+  });
+}
+
+it('the build holds every page that is promised', () => {
+  const paths = pages.map(({ path }) => path);
+  for (const path of [
+    '',
+    'topics/',
+    'piston-motion/',
+    'rod-weighing/',
+    'bobweight/',
+    'reversal-load/',
+    'balance-card/',
+    'checks/',
+    'sources/',
+    'symbols/',
+    'units/',
+    'glossary/',
+    'cautions/',
+    '404.html',
+  ])
+    expect(paths).toContain(path);
+});
+
+describe('every page, alive and unfolded', () => {
+  it.each(pages.map(({ path }) => [path || '(first page)', path]))(
+    '%s: no fault for those who cannot see it, no sideways scroll',
+    async (_, path) => {
+      const page = await site.open(path, { viewport: { width: 320, height: 720 } });
+      expect.soft(await overflow(page), 'at 320 px').toEqual([]);
+      await unfoldAll(page);
+      expect.soft(await overflow(page), 'at 320 px, unfolded').toEqual([]);
+      await page.setViewportSize({ width: 1920, height: 1080 });
+      expect.soft(await overflow(page), 'at 1920 px').toEqual([]);
+      await page.setViewportSize({ width: 1280, height: 900 });
+      expect.soft(await violations(page, 'all'), 'light').toEqual([]);
+      await page.emulateMedia({ colorScheme: 'dark' });
+      expect.soft(await violations(page, 'contrast'), 'dark').toEqual([]);
+      const ground = await page.evaluate(() => getComputedStyle(document.body).backgroundColor);
+      expect(ground).not.toBe('rgb(255, 255, 255)');
+    },
+    90_000,
+  );
+});
+
+describe('the content policy', () => {
+  it.each(pages.map(({ file, html }) => [file, html]))('%s forbids inline code', (_, html) => {
+    const policy =
+      /<meta http-equiv="content-security-policy" content="([^"]*)"/i.exec(html)?.[1] ?? '';
+    const directives = new Map(
+      policy.split(';').map((part) => {
+        const [name = '', ...values] = part.trim().split(/\s+/);
+        return [name, values.join(' ')];
+      }),
+    );
+    expect(directives.get('default-src')).toBe("'none'");
+    const scripts = directives.get('script-src') ?? '';
+    expect(scripts).toContain("'self'");
+    expect(scripts).not.toMatch(/unsafe-inline|unsafe-eval|\*|https?:/);
+    expect(directives.get('style-src') ?? '').not.toMatch(/unsafe-inline/);
+    // What stands before the policy is not bound by it: nothing but the site's own files may.
+    const before = html.slice(0, html.search(/<meta http-equiv="content-security-policy"/i));
+    for (const [tag] of before.matchAll(/<script\b[^>]*>|<style\b[^>]*>/g))
+      expect(tag).toMatch(/^<script src="\/(?!\/)[^"]*">$/);
+    expect(html).not.toMatch(/\son[a-z]+="|\sstyle="|javascript:/);
+  });
+});
+
+describe('links', () => {
+  const ids = new Map(
+    pages.map(({ path, html }) => [
+      path,
+      new Set([...html.matchAll(/\s(?:id|name)="([^"]+)"/g)].map(([, id]) => id)),
+    ]),
+  );
+  const base = new URL(siteAddress());
+
+  /** Why an address of a page leads nowhere; undefined when it leads somewhere. */
+  function fault(from: string, link: string): string | undefined {
+    const url = new URL(link.replaceAll('&amp;', '&'), new URL(from, base));
+    if (url.origin !== base.origin) return undefined;
+    const path = decodeURIComponent(url.pathname.slice(base.pathname.length));
+    const file = join(inject('folder'), path);
+    const page = path === '' || path.endsWith('/') ? join(file, 'index.html') : file;
+    if (!existsSync(page) || !statSync(page).isFile()) return `${from || '/'} → ${link}`;
+    const fragment = decodeURIComponent(url.hash.slice(1));
+    // A fragment with an equals sign carries numbers; it names no place of the page.
+    if (fragment === '' || fragment.includes('=')) return undefined;
+    return ids.get(path)?.has(fragment) === true
+      ? undefined
+      : `${from || '/'} → ${link}: no such place`;
+  }
+
+  it('all lead to a file, and to a place in it', () => {
+    const found = pages.flatMap(({ path, html }) =>
+      [...html.matchAll(/\s(?:href|src)="([^"]*)"/g)].map(([, link = '']) => ({ path, link })),
+    );
+    expect(found.length).toBeGreaterThan(200);
+    expect(found.filter(({ link }) => link === '')).toEqual([]);
+    const broken = found.flatMap(({ path, link }) => fault(path, link) ?? []);
+    expect([...new Set(broken)]).toEqual([]);
+  });
+
+  it('of the walker itself are judged', () => {
+    expect(fault('', 'no-such-page/')).toBeDefined();
+    expect(fault('bobweight/', '#no-such-place')).toBeDefined();
+    expect(fault('bobweight/', '../piston-motion/')).toBeUndefined();
+  });
+
+  it('no page is an island: each can be reached from the first', () => {
+    const reached = new Set<string>();
+    const todo = [''];
+    for (let path = todo.pop(); path !== undefined; path = todo.pop()) {
+      if (reached.has(path)) continue;
+      reached.add(path);
+      const html = pages.find((page) => page.path === path)?.html ?? '';
+      for (const [, link = ''] of html.matchAll(/<a\b[^>]*?\shref="([^"]*)"/g)) {
+        const url = new URL(link.replaceAll('&amp;', '&'), new URL(path, base));
+        if (url.origin === base.origin) todo.push(url.pathname.slice(base.pathname.length));
+      }
+    }
+    const missing = pages.filter(({ path }) => path !== '404.html' && !reached.has(path));
+    expect(missing.map(({ path }) => path)).toEqual([]);
+  });
+});
+
+describe('the head and the formulas', () => {
+  it.each(pages.map(({ file, html }) => [file, html]))(
+    '%s has its own title and words',
+    (_, html) => {
+      expect(html).toMatch(/<html lang="en-GB"/);
+      expect(/<title>([^<]+)<\/title>/.exec(html)?.[1]?.length).toBeGreaterThan(5);
+      expect(html.match(/<h1\b/g)).toHaveLength(1);
+      expect(/<meta name="description" content="([^"]+)"/.exec(html)?.[1]?.length).toBeGreaterThan(
+        20,
+      );
+    },
+  );
+
+  it('no two pages share a title', () => {
+    const titles = pages.map(({ html }) => /<title>([^<]+)<\/title>/.exec(html)?.[1]);
+    expect(new Set(titles).size).toBe(titles.length);
+  });
+
+  it.each(topicPages().map(({ path, html }) => [path, html]))(
+    '%s shows its formulas',
+    (_, html) => {
+      expect(html.match(/<math\b/g)?.length ?? 0).toBeGreaterThan(5);
+      expect(html).not.toMatch(/class="katex-error"|\$\$|\\frac|\\lambda/);
+    },
+  );
+});
+
+it('the address of no page is answered in words, with a way back', async () => {
+  const reader = await site.reader();
+  const page = await reader.context.newPage();
+  const answer = await page.goto('no-such-page/');
+  expect(answer?.status()).toBe(404);
+  await page
+    .getByRole('link', { name: /topics/i })
+    .first()
+    .waitFor();
+  // The browser itself logs the missing page; that is no fault of it.
+  site.forgive(/404/);
+});

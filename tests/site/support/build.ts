@@ -1,0 +1,31 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { inject } from 'vitest';
+
+/** One HTML file of the build. */
+export interface Built {
+  /** Path in the folder: `bobweight/index.html`. */
+  readonly file: string;
+  /** Path in the site: `bobweight/`; '' is the first page. */
+  readonly path: string;
+  readonly html: string;
+}
+
+/** Every page of the build. */
+export function builtPages(): readonly Built[] {
+  const folder = inject('folder');
+  return readdirSync(folder, { recursive: true, encoding: 'utf8' })
+    .map((name) => name.replaceAll('\\', '/'))
+    .filter((name) => name.endsWith('.html'))
+    .sort()
+    .map((file) => ({
+      file,
+      path: file.replace(/(^|\/)index\.html$/, '$1'),
+      html: readFileSync(join(folder, file), 'utf8'),
+    }));
+}
+
+/** The pages that teach a topic: those that ask before they tell, or hold a calculator. */
+export function topicPages(): readonly Built[] {
+  return builtPages().filter(({ html }) => /\sdata-calculator="/.test(html));
+}
