@@ -191,7 +191,7 @@ export const cylinderPressure = defineCalculator({
     'No blow-by, and no charge hidden in crevices: together a few per cent of the charge.',
     'Friction falls with speed as the published quadratic does. Between half and all of the highest speed a straight line through the same end would differ by about half a bar.',
   ],
-  cautions: ['running'],
+  cautions: ['pressure', 'running'],
   sources: ['heywood-1988', 'ferguson-kirkpatrick-2016'],
   sweep: { input: 'burnStart', output: 'peakPressure' },
   solve: { input: 'heatLoss', output: 'torque' },
