@@ -67,10 +67,10 @@ export function corners(shank: DrawnShank): readonly (readonly [number, number])
 }
 
 /**
- * Radii of the two eyes [m] of the sketch: they share what the shank leaves between the centres, one part for
- * the small end and two for the big end. The page does not ask for the eyes, so they are no drawing of them.
+ * Radii of the two eyes [m] of the sketch: they share what the shank leaves between the centres, two parts for
+ * the small end and three for the big end. The page does not ask for the eyes, so they are no drawing of them.
  */
 export function eyes({ rodLength, shankLength }: DrawnShank): { small: number; big: number } {
   const rest = Math.max(rodLength - shankLength, 0.1 * rodLength);
-  return { small: rest / 3, big: (2 * rest) / 3 };
+  return { small: 0.4 * rest, big: 0.6 * rest };
 }
