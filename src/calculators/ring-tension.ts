@@ -116,6 +116,7 @@ export const ringTension = defineCalculator({
     'khurmi-gupta-machine-design-2005',
     'zeynetdinov-2004',
     'iso-6621',
+    'tomanik-1996',
   ],
   sweep: { input: 'ring1Radial', output: 'contactPressure' },
   solve: { input: 'ring1FreeGap', output: 'tangentialForce' },
