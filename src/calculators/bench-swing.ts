@@ -1,5 +1,4 @@
 import { benchSwing as inertiaOf, standardGravity } from '../core/bench-swing.ts';
-import { above } from '../core/refuse.ts';
 import { defineCalculator, optional } from './define.ts';
 import {
   platformMass,
@@ -52,17 +51,11 @@ export const benchSwing = defineCalculator({
     },
   },
   compute: (input) => {
-    const count = above('swingCount', input.swingCount);
-    const swingPeriod = above('swingTime', input.swingTime) / count;
-    const { inertia: partInertia, ...rest } = inertiaOf({
-      ...input,
-      swingPeriod,
-      platformPeriod: input.platformTime === undefined ? undefined : input.platformTime / count,
-    });
+    const { inertia: partInertia, ...rest } = inertiaOf(input);
     return {
       partInertia,
       gyration: rest.gyration,
-      swingPeriod,
+      swingPeriod: input.swingTime / input.swingCount,
       wholeInertia: rest.whole,
       takenOff: rest.taken,
       timeWeight: rest.timeSensitivity / 100,

@@ -1,5 +1,4 @@
 import { standardGravity, twoEndSwing } from '../core/bench-swing.ts';
-import { above } from '../core/refuse.ts';
 import { defineCalculator } from './define.ts';
 import { bigEndTime, edgeDistance, rodMass, rodSwingCount, smallEndTime } from './quantities.ts';
 
@@ -49,12 +48,7 @@ export const rodSwing = defineCalculator({
     },
   },
   compute: (input) => {
-    const count = above('rodSwingCount', input.rodSwingCount);
-    const { inertia, ...rest } = twoEndSwing({
-      ...input,
-      smallEndPeriod: input.smallEndTime / count,
-      bigEndPeriod: input.bigEndTime / count,
-    });
+    const { inertia, ...rest } = twoEndSwing(input);
     return {
       ...rest,
       rodInertia: inertia,

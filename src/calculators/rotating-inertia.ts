@@ -165,8 +165,8 @@ export const rotatingInertia = defineCalculator({
   ],
   assumptions: [
     'Everything bolted to the crank turns with it as one stiff piece. Twist between the parts is not in it, and a damper’s ring is taken as turning with its hub.',
-    'Cylinders are alike, and the mean over a turn of what goes up and down stands for it. In one cylinder it swings between nothing and twice that; an even number of evenly spaced cylinders leaves a ripple of a per cent or two of the whole engine.',
-    'The rod counts as its two weighed ends. Its true inertia about its own centre is about a fifth less than that model’s, which is below 0.1 % of the engine in the example.',
+    'Cylinders are alike, and the mean over a turn of what goes up and down stands for it. In one cylinder it swings between nothing and twice that. In an in-line four these swings add up, to a per cent or two of the whole engine; in a cross-plane V8 they nearly cancel.',
+    'The rod counts as its two weighed ends. Its true inertia about its own centre is about a fifth less than that model’s: 0.05 and 0.1 % of the two example engines.',
     'Camshafts, chains, belts, pumps and the generator are left out; a generator turning three times as fast counts nine times. Gear wheels and shafts after the clutch are left out too.',
     'The net torque is one constant number over the rise. A real curve and throttle make the time longer.',
     'Mass on the road is for equal energy, without loss. While the engine drives, it counts by the efficiency; on the overrun, over the efficiency.',

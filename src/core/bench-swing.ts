@@ -7,7 +7,7 @@ export const standardGravity = 9.80665;
 export type SwingRig = 'bifilar' | 'trifilar' | 'knife-edge';
 
 /**
- * What was measured. `swingMass` kg; `swingPeriod` s, one whole swing to and fro.
+ * What was measured. `swingMass` kg; `swingTime` s for `swingCount` whole swings, to and fro.
  *
  * Bifilar and trifilar: two or three upright wires of length `swingWire` [m], each `swingSpacing` [m] from the
  * axis of the swing, which runs through the part's centre of gravity; trifilar with an optional platform of
@@ -17,12 +17,14 @@ export type SwingRig = 'bifilar' | 'trifilar' | 'knife-edge';
 export interface Swing {
   readonly swingRig: SwingRig;
   readonly swingMass: number;
-  readonly swingPeriod: number;
+  readonly swingCount: number;
+  readonly swingTime: number;
   readonly swingSpacing: number;
   /** Not used on the knife edge. */
   readonly swingWire: number;
   readonly platformMass?: number | undefined;
-  readonly platformPeriod?: number | undefined;
+  /** Of as many swings, the platform empty. */
+  readonly platformTime?: number | undefined;
 }
 
 /** The part's own inertia [kg·m²] about the axis through its centre of gravity, and what went into it. */
@@ -54,12 +56,13 @@ export interface SwungInertia {
  */
 export function benchSwing(swing: Swing): SwungInertia {
   const m = above('swingMass', swing.swingMass);
-  const T = above('swingPeriod', swing.swingPeriod);
+  const n = above('swingCount', swing.swingCount);
+  const T = above('swingTime', swing.swingTime) / n;
   const s = above('swingSpacing', swing.swingSpacing);
   const g = standardGravity;
   if (swing.swingRig === 'knife-edge') {
-    const least = 2 * Math.PI * Math.sqrt(s / g);
-    above('swingPeriod', T, least, 'the time of a point mass hung that far below the edge');
+    const least = 2 * Math.PI * Math.sqrt(s / g) * n;
+    above('swingTime', swing.swingTime, least, 'the time of a point mass hung that far down');
     return finish(m, m * g * s * (T / (2 * Math.PI)) ** 2, m * s * s);
   }
   const l = above('swingWire', swing.swingWire);
@@ -71,14 +74,8 @@ export function benchSwing(swing: Swing): SwungInertia {
   const whole = part(m + platform.mass, T);
   const own = part(platform.mass, platform.period);
   if (whole <= own) {
-    const least = platform.period * Math.sqrt(platform.mass / (m + platform.mass));
-    throw new OutOfDomain(
-      'swingPeriod',
-      T,
-      'greater than',
-      least,
-      'what the platform alone explains',
-    );
+    const least = n * platform.period * Math.sqrt(platform.mass / (m + platform.mass));
+    above('swingTime', swing.swingTime, least, 'what the platform alone explains');
   }
   return finish(m, whole, own);
 }
@@ -86,12 +83,13 @@ export function benchSwing(swing: Swing): SwungInertia {
 /** Mass and time of the empty platform; undefined where neither was given. */
 function platformOf({
   platformMass,
-  platformPeriod,
+  platformTime,
+  swingCount,
 }: Swing): { readonly mass: number; readonly period: number } | undefined {
-  if (platformMass === undefined && platformPeriod === undefined) return undefined;
+  if (platformMass === undefined && platformTime === undefined) return undefined;
   const mass = atLeast('platformMass', platformMass ?? 0);
   if (mass === 0) return undefined;
-  return { mass, period: above('platformPeriod', platformPeriod ?? 0) };
+  return { mass, period: above('platformTime', platformTime ?? 0) / swingCount };
 }
 
 function finish(mass: number, whole: number, taken: number): SwungInertia {
@@ -105,12 +103,13 @@ function finish(mass: number, whole: number, taken: number): SwungInertia {
   };
 }
 
-/** A rod swung from each end in turn: distance of the two edges [m], the two times [s], mass [kg]. */
+/** A rod swung from each end in turn: distance of the two edges [m], times [s] of as many swings, mass [kg]. */
 export interface TwoEndSwing {
   readonly rodMass: number;
   readonly edgeDistance: number;
-  readonly smallEndPeriod: number;
-  readonly bigEndPeriod: number;
+  readonly rodSwingCount: number;
+  readonly smallEndTime: number;
+  readonly bigEndTime: number;
 }
 
 /** Centre of gravity and inertia of a rod swung from both ends. */
@@ -140,20 +139,21 @@ export interface TwoEndResult {
 export function twoEndSwing(swing: TwoEndSwing): TwoEndResult {
   const m = above('rodMass', swing.rodMass);
   const x = above('edgeDistance', swing.edgeDistance);
-  const string = (period: number): number => standardGravity * (period / (2 * Math.PI)) ** 2;
-  const periodOf = (length: number): number => 2 * Math.PI * Math.sqrt(length / standardGravity);
-  const L1 = string(above('smallEndPeriod', swing.smallEndPeriod));
-  const L2 = string(above('bigEndPeriod', swing.bigEndPeriod));
+  const n = above('rodSwingCount', swing.rodSwingCount);
+  const string = (time: number): number => standardGravity * (time / n / (2 * Math.PI)) ** 2;
+  const timeOf = (length: number): number => 2 * Math.PI * n * Math.sqrt(length / standardGravity);
+  const { smallEndTime, bigEndTime } = swing;
+  const L1 = string(above('smallEndTime', smallEndTime));
+  const L2 = string(above('bigEndTime', bigEndTime));
   const same = 'the time of a point mass hung as far away as the two edges are apart';
-  if (L1 === x)
-    throw new OutOfDomain('smallEndPeriod', swing.smallEndPeriod, 'less than', periodOf(x), same);
-  if (L1 > x) above('bigEndPeriod', swing.bigEndPeriod, periodOf(x), same);
+  if (L1 === x) throw new OutOfDomain('smallEndTime', smallEndTime, 'less than', timeOf(x), same);
+  if (L1 > x) above('bigEndTime', bigEndTime, timeOf(x), same);
   else {
-    below('bigEndPeriod', swing.bigEndPeriod, periodOf(x), same);
+    below('bigEndTime', bigEndTime, timeOf(x), same);
     above(
-      'bigEndPeriod',
-      swing.bigEndPeriod,
-      periodOf(x - L1),
+      'bigEndTime',
+      bigEndTime,
+      timeOf(x - L1),
       'what the small end’s time leaves for a rod of this length',
     );
   }
