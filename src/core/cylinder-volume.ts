@@ -22,8 +22,8 @@ export interface CylinderVolume {
  * Volume over the piston: V = V_c + A·r[(1 − cos θ) + λ sin²θ/(1 + √(1 − λ² sin²θ))], λ = r/L, which is the
  * exact motion of a crank and rod with no offset, written so that nothing nearly equal is subtracted.
  *
- * Neglected: an offset of pin or bore. With 0.8 mm in the example engine it moves the volume by at most 0.4 %
- * of the swept volume, half way down.
+ * Neglected: an offset of pin or bore. With 0.8 mm in the example engine it moves the volume by at most
+ * 0.1 % of the swept volume.
  *
  * Throws OutOfDomain unless bore and stroke > 0, rodLength > stroke/2, compressionRatio > 1.
  */
