@@ -9,7 +9,7 @@ export interface SteadySearch {
 /**
  * Broyden's search for a fixed point of two positive unknowns: each pass of the process also teaches how
  * fast it comes to rest, so that a slow one is carried on at once. A trial never more than triples, or falls
- * below a third of, what came out. Linear processes are settled after three passes.
+ * below a third of, what came out.
  * Source: C. G. Broyden, Mathematics of Computation 19 (1965); from memory, checked by a test.
  */
 export function steadySearch(): SteadySearch {
