@@ -118,11 +118,17 @@ export const bearingClearance = defineCalculator({
       ...length,
       label: 'Rule of 0.75 thou per inch (common practice)',
       symbol: 'c_0.75',
+      detail: true,
+      metric: 'um',
+      inch: 'thou',
     },
     practiceHigh: {
       ...length,
       label: 'Rule of 1 thou per inch (common practice)',
       symbol: 'c_1',
+      detail: true,
+      metric: 'um',
+      inch: 'thou',
     },
     pressureShop: {
       type: 'number',
@@ -205,7 +211,8 @@ export const bearingClearance = defineCalculator({
       gaugeDifference:
         input.rodClearance === undefined
           ? { absent: 'No gauge reading is entered.' }
-          : input.rodClearance - computed,
+          : // A picometre and less is the rounding of the sum.
+            Math.round((input.rodClearance - computed) * 1e12) / 1e12,
       opening: crushOpening(input),
       leastClearance: clearance - shape,
       greatestClearance: clearance + shape,

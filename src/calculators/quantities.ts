@@ -1811,7 +1811,7 @@ export const rodClearance = quantity('rodClearance', {
   hard: [0.005, 0.4],
   usual: [0.022, 0.085],
   usualPlusMinus: 0.006,
-  demo: { baseline: '0.046 mm', candidate: '0.066 mm' },
+  demo: { baseline: '', candidate: '' },
 });
 
 export const journalOutOfRound = quantity('journalOutOfRound', {

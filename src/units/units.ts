@@ -192,7 +192,7 @@ group('temperature', 'metric', [
   ['degC', '°C', 1, 'c celsius', 273.15],
 ]);
 group('temperature', 'inch', [['degF', '°F', 5 / 9, 'f fahrenheit', 459.67 / 1.8]]);
-group('expansion', 'both', [['1/K', '/K', 1]]);
+group('expansion', 'both', [['perK', '/K', 1, '1/k']]);
 group('expansion', 'metric', [['ppm/K', 'ppm/K', 1e-6, 'um/m/k um/mk ppm/c ppm/°c']]);
 group('expansion', 'inch', [['ppm/degF', 'ppm/°F', 1.8e-6, 'ppm/f uin/in/f uin/in/°f']]);
 group('time', 'both', [

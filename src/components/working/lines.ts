@@ -36,7 +36,7 @@ const coherent: Readonly<Record<Kind, string>> = {
   pressure: 'Pa',
   viscosity: 'm2/s',
   temperature: 'K',
-  expansion: '1/K',
+  expansion: 'perK',
   time: 's',
   ratio: 'ratio',
   count: 'count',
