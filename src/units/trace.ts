@@ -30,7 +30,7 @@ function refuse(say: string): NoTrace {
 }
 
 function degrees(value: number): string {
-  return `${formatNumber(value, { decimals: Math.abs(value) < 100 ? 1 : 0 })}°`;
+  return `${formatNumber(value, { decimals: Number.isInteger(value) ? 0 : 1 })}°`;
 }
 
 interface Unrolled {
@@ -83,7 +83,8 @@ function between(own: Unrolled, at: number, from: number): { value: number; inde
  * with a point or a comma as decimal sign, 0 to 720, −360 to 360 or any other 720° in a row, one cycle or many.
  *
  * The unit of pressure stands in the heading (bar, mbar, psi, kPa, hPa, MPa, Pa) or is given as `unit`.
- * Firing TDC is the multiple of 360° nearest to the greatest pressure. Several cycles are averaged. Gaps up
+ * Firing TDC is the multiple of 180° nearest to the greatest pressure, so that counters from either dead centre
+ * will do. Several cycles are averaged. Gaps up
  * to 20° are bridged by a straight line and reported; larger ones, and less than a whole cycle, are refused.
  *
  * Nothing is smoothed and no zero line is moved: a trace that goes below zero is reported as not absolute.
@@ -140,10 +141,16 @@ export function readTrace(text: string, unit?: string): Trace | NoTrace {
     0,
   );
   const cycles = Math.max(1, Math.floor(covered / 720 + 1e-9));
-  const firing = Math.round((own.angle[top] ?? 0) / 360) * 360;
+  const firing = Math.round((own.angle[top] ?? 0) / 180) * 180;
+  const after = (own.angle[top] ?? 0) - firing;
   report.push(
     `The greatest pressure stands at ${degrees(own.angle[top] ?? 0)}, so firing TDC is at ${degrees(firing)}.`,
   );
+
+  if (after < -20 || after > 60)
+    report.push(
+      `That is ${degrees(Math.abs(after))} ${after < 0 ? 'before' : 'after'} the dead centre, which no usual engine shows. Check the zero of the angle.`,
+    );
 
   // One cycle after another on the same grid. A cycle that ends a step short of 720° borrows its own beginning.
   const wrapped: Unrolled = {

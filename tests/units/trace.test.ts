@@ -96,6 +96,7 @@ describe('a trace is read whatever it looks like', () => {
     ['−180 to 540', text(points({ from: -180, to: 540, step: 1, firing: 0 }))],
     ['0 to 719', text(points({ ...usual, to: 719 }))],
     ['0 to 720 with firing at 0', text(points({ ...usual, firing: 0 }))],
+    ['0 to 720 counted from BDC', text(points({ ...usual, firing: 180 }))],
     ['0.1° steps', text(points({ ...usual, step: 0.1 }))],
   ])('%s', (_, typed) => {
     agrees(must(readTrace(typed)));
@@ -128,7 +129,7 @@ describe('what is wrong with it is said', () => {
   const say = (typed: string): string => must(readTrace(typed)).report.join(' ');
   test('a gap that can be bridged', () => {
     const gap = rows.filter(([at]) => at < 500 || at > 512);
-    expect(say(text(gap))).toMatch(/1 gap, the widest 14\.0°: bridged/u);
+    expect(say(text(gap))).toMatch(/1 gap, the widest 14°: bridged/u);
     agrees(must(readTrace(text(gap))));
   });
   test('noise, and none where there is none', () => {
@@ -143,6 +144,10 @@ describe('what is wrong with it is said', () => {
   test('an angle that goes back', () => {
     const twice = [...rows.slice(0, 50), ...rows.slice(45)];
     expect(say(text(twice))).toMatch(/5 points were left out: the angle did not rise/u);
+  });
+  test('a zero of the angle that cannot be right', () => {
+    expect(say(text(points({ ...usual, firing: 300 })))).toMatch(/46° before the dead centre/u);
+    expect(say(text(rows))).not.toMatch(/Check the zero/u);
   });
   test('pressure below zero', () => {
     expect(say(text(rows.map(([at, p]) => [at, p - 3])))).toMatch(/not absolute/u);
