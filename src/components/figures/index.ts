@@ -56,4 +56,8 @@ export const figureOf: Readonly<
     calculator: 'cylinder-pressure',
     load: async () => (await import('./PressureCurve.svelte')).default,
   },
+  'groove-section': {
+    calculator: 'gas-port',
+    load: async () => (await import('./GrooveSection.svelte')).default,
+  },
 };

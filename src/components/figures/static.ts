@@ -4,6 +4,7 @@ import ClearanceTemperature from './ClearanceTemperature.svelte';
 import CrankThrow from './CrankThrow.svelte';
 import InertiaShares from './InertiaShares.svelte';
 import InertiaTorque from './InertiaTorque.svelte';
+import GrooveSection from './GrooveSection.svelte';
 import LoadSpeed from './LoadSpeed.svelte';
 import MaterialBars from './MaterialBars.svelte';
 import Mechanism from './Mechanism.svelte';
@@ -26,6 +27,7 @@ const parts: Readonly<Record<string, Component<FigureProps>>> = {
   'ring-shapes': RingShapes,
   'pin-section': PinSection,
   'pressure-curve': PressureCurve,
+  'groove-section': GrooveSection,
 };
 
 /**
