@@ -1462,7 +1462,7 @@ export const torqueSpeed = quantity('torqueSpeed', {
 
 // The rod and its material
 
-export const sectionHeight = quantity('sectionHeight', {
+export const shankHeight = quantity('shankHeight', {
   label: 'Shank section, height in the plane of motion',
   symbol: 'H_s',
   kind: 'length',
@@ -1475,7 +1475,7 @@ export const sectionHeight = quantity('sectionHeight', {
   demo: { baseline: '20.0 mm', candidate: '27.0 mm' },
 });
 
-export const sectionWidth = quantity('sectionWidth', {
+export const shankWidth = quantity('shankWidth', {
   label: 'Shank section, width across that plane',
   symbol: 'B_s',
   kind: 'length',
@@ -1657,7 +1657,7 @@ export const assemblyTemperature = quantity('assemblyTemperature', {
   demo: { baseline: '20 degC', candidate: '20 degC' },
 });
 
-export const notchFactor = quantity('notchFactor', {
+export const rodNotchFactor = quantity('rodNotchFactor', {
   label: 'Fatigue notch factor of the shank',
   symbol: 'K_f',
   kind: 'ratio',

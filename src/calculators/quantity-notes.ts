@@ -262,11 +262,11 @@ export const quantityNotes: Readonly<Record<keyof typeof quantities, QuantityNot
   torqueSpeed: {
     measure: 'From the dynamometer.',
   },
-  sectionHeight: {
+  shankHeight: {
     measure:
       'Caliper at the thinnest place of the shank. The height lies in the plane in which the crank turns, for an I and for an H alike.',
   },
-  sectionWidth: {
+  shankWidth: {
     measure: 'Caliper at the same place, across the plane in which the crank turns.',
   },
   flangeThickness: {
@@ -297,7 +297,7 @@ export const quantityNotes: Readonly<Record<keyof typeof quantities, QuantityNot
   assemblyTemperature: {
     measure: 'Thermometer beside the parts, which have lain together long enough to agree.',
   },
-  notchFactor: {
+  rodNotchFactor: {
     measure: 'From the geometry and the finish. One for a polished shank with no step.',
   },
   rodMargin: { measure: 'A choice: what the design code, the rule book or the maker asks for.' },

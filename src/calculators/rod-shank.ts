@@ -21,8 +21,8 @@ import {
   rodLength,
   rodMassAbove,
   rodTemperature,
-  sectionHeight,
-  sectionWidth,
+  shankHeight,
+  shankWidth,
   shankArea,
   shankLength,
   shankSection,
@@ -32,7 +32,7 @@ import {
   yieldStrength,
   youngsModulus,
 } from './quantities.ts';
-import { areaFrom, sectionShape } from './rod-shank/choices.ts';
+import { areaFrom, shankShape } from './rod-shank/choices.ts';
 import { shankOutputs } from './rod-shank/outputs.ts';
 import { shankSteps } from './rod-shank/steps.ts';
 
@@ -42,9 +42,9 @@ export const rodShank = defineCalculator({
   purpose:
     'What the shank of a rod carries in pull, push and whip, how near it is to buckling, and how much longer it gets.',
   inputs: {
-    sectionShape,
-    sectionHeight,
-    sectionWidth,
+    shankShape,
+    shankHeight,
+    shankWidth,
     flangeThickness,
     webThickness,
     areaFrom,
@@ -185,6 +185,6 @@ export const rodShank = defineCalculator({
   cautions: ['rod', 'reversal', 'running'],
   sources: ['khurmi-gupta-machine-design-2005', 'shigley-mischke-2001'],
   sweep: { input: 'maxSpeed', output: 'pullStress' },
-  solve: { input: 'sectionWidth', output: 'pullStress' },
+  solve: { input: 'shankWidth', output: 'pullStress' },
   exercise: { ask: 'pullStress', tolerance: 0.01 },
 });

@@ -60,7 +60,7 @@ export interface RodMetal {
 /** What is asked of the shank, both sets alike. */
 export interface RodTargets {
   readonly rodMargin: number;
-  readonly notchFactor: number;
+  readonly rodNotchFactor: number;
   /** [m] of the whole rod at the pull. */
   readonly stretchWanted: number;
   readonly stretchFactor: number;
@@ -95,7 +95,7 @@ export interface RodAreas {
  */
 export function rodAreas(forces: RodForces, metal: RodMetal, targets: RodTargets): RodAreas {
   const j = above('rodMargin', targets.rodMargin);
-  const k = atLeast('notchFactor', targets.notchFactor, 1);
+  const k = atLeast('rodNotchFactor', targets.rodNotchFactor, 1);
   const fatigueArea = (j * k * forces.amplitude) / above('fatigueStrength', metal.fatigueStrength);
   const yieldArea = (j * forces.greatest) / above('yieldStrength', metal.yieldStrength);
   const stretchArea =

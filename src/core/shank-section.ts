@@ -9,11 +9,11 @@ export type SectionShape = 'i' | 'h';
 
 /** A cut through the shank of a rod [m], two equal flanges and a web between them, without fillets or draft. */
 export interface ShankSection {
-  readonly sectionShape: SectionShape;
+  readonly shankShape: SectionShape;
   /** In the plane in which the crank turns, whichever shape. */
-  readonly sectionHeight: number;
+  readonly shankHeight: number;
   /** Across that plane. */
-  readonly sectionWidth: number;
+  readonly shankWidth: number;
   readonly flangeThickness: number;
   readonly webThickness: number;
 }
@@ -49,9 +49,9 @@ export interface SectionProperties {
  * side they share, or a web thicker than the flange is wide. Flanges that just meet make a full rectangle.
  */
 export function shankSection(cut: ShankSection): SectionProperties {
-  const upright = cut.sectionShape === 'i';
-  const height = above('sectionHeight', cut.sectionHeight);
-  const width = above('sectionWidth', cut.sectionWidth);
+  const upright = cut.shankShape === 'i';
+  const height = above('shankHeight', cut.shankHeight);
+  const width = above('shankWidth', cut.shankWidth);
   const [d, b] = upright ? [height, width] : [width, height];
   const t = above('flangeThickness', cut.flangeThickness);
   const w = above('webThickness', cut.webThickness);

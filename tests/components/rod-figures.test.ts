@@ -38,9 +38,9 @@ describe('the drawn section', () => {
             twice += x * ny - nx * y;
           }
           const { area } = shankSection({
-            sectionShape: shape,
-            sectionHeight: drawn.height,
-            sectionWidth: drawn.width,
+            shankShape: shape,
+            shankHeight: drawn.height,
+            shankWidth: drawn.width,
             flangeThickness: drawn.flange,
             webThickness: drawn.web,
           });
@@ -58,7 +58,7 @@ describe('the drawn section', () => {
   });
 
   test('is not drawn while a number is missing', () => {
-    expect(shankOf({ input: { sectionHeight: 0.02 }, output: {} })).toBeUndefined();
+    expect(shankOf({ input: { shankHeight: 0.02 }, output: {} })).toBeUndefined();
   });
 });
 
@@ -73,7 +73,7 @@ describe('the metals on one duty', () => {
     peakPressure: 54e5,
     crankcasePressure: 101e3,
     rodMargin: 1.5,
-    notchFactor: 1.3,
+    rodNotchFactor: 1.3,
     stretchWanted: 80e-6,
     stretchFactor: 1.6,
     shankLength: 0.1,

@@ -29,7 +29,7 @@ const duty: RodDuty = {
 };
 const targets: RodTargets = {
   rodMargin: 1.5,
-  notchFactor: 1.3,
+  rodNotchFactor: 1.3,
   stretchWanted: 80e-6,
   stretchFactor: 1.6,
   shankLength: 0.1,
@@ -91,7 +91,7 @@ describe('properties', () => {
         const areas = rodAreas(forces, metal, targets);
         expect(stretchOf(areas.stretchArea, forces, metal, targets)).toBeCloseTo(80e-6, 15);
         const fatigue =
-          metal.fatigueStrength / ((targets.notchFactor * forces.amplitude) / areas.marginArea);
+          metal.fatigueStrength / ((targets.rodNotchFactor * forces.amplitude) / areas.marginArea);
         const crush = metal.yieldStrength / (forces.greatest / areas.marginArea);
         expect(Math.min(fatigue, crush)).toBeCloseTo(1.5, 10);
         expect(areas.bothArea).toBe(Math.max(areas.marginArea, areas.stretchArea));
@@ -189,7 +189,7 @@ describe('refusals', () => {
 
   it.each([
     ['no margin', { rodMargin: 0 }],
-    ['a notch factor below one', { notchFactor: 0.9 }],
+    ['a notch factor below one', { rodNotchFactor: 0.9 }],
     ['no stretch', { stretchWanted: 0 }],
     ['a stretch factor below one', { stretchFactor: 0.9 }],
     ['no shank', { shankLength: 0 }],

@@ -11,9 +11,9 @@ const real = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
 /** The example engine's two shanks, and the print-out's metal above the cut (84.2 g and 62.9 g). */
 const road: ShankDuty & ShankSection = {
-  sectionShape: 'i',
-  sectionHeight: 20 * mm,
-  sectionWidth: 15.5 * mm,
+  shankShape: 'i',
+  shankHeight: 20 * mm,
+  shankWidth: 15.5 * mm,
   flangeThickness: 4 * mm,
   webThickness: 3.6 * mm,
   stroke: 0.073,
@@ -32,8 +32,8 @@ const road: ShankDuty & ShankSection = {
 };
 const hill: ShankDuty & ShankSection = {
   ...road,
-  sectionHeight: 27 * mm,
-  sectionWidth: 19 * mm,
+  shankHeight: 27 * mm,
+  shankWidth: 19 * mm,
   flangeThickness: 6 * mm,
   webThickness: 7 * mm,
   rodLength: 0.146,
@@ -50,21 +50,21 @@ const hill: ShankDuty & ShankSection = {
 
 const anySection = fc
   .record({
-    sectionShape: fc.constantFrom('i' as const, 'h' as const),
-    sectionHeight: real(10, 40),
-    sectionWidth: real(8, 30),
+    shankShape: fc.constantFrom('i' as const, 'h' as const),
+    shankHeight: real(10, 40),
+    shankWidth: real(8, 30),
     flange: real(0.05, 0.49),
     web: real(0.05, 0.99),
   })
   .map(({ flange, web, ...rest }): ShankSection => {
     const [d, b] =
-      rest.sectionShape === 'i'
-        ? [rest.sectionHeight, rest.sectionWidth]
-        : [rest.sectionWidth, rest.sectionHeight];
+      rest.shankShape === 'i'
+        ? [rest.shankHeight, rest.shankWidth]
+        : [rest.shankWidth, rest.shankHeight];
     return {
-      sectionShape: rest.sectionShape,
-      sectionHeight: rest.sectionHeight * mm,
-      sectionWidth: rest.sectionWidth * mm,
+      shankShape: rest.shankShape,
+      shankHeight: rest.shankHeight * mm,
+      shankWidth: rest.shankWidth * mm,
       flangeThickness: flange * d * mm,
       webThickness: web * b * mm,
     };
@@ -115,9 +115,9 @@ describe('the example engine, as printed before', () => {
 describe('closed forms', () => {
   it('flanges that meet make a full rectangle', () => {
     const cut = shankSection({
-      sectionShape: 'i',
-      sectionHeight: 0.02,
-      sectionWidth: 0.012,
+      shankShape: 'i',
+      shankHeight: 0.02,
+      shankWidth: 0.012,
       flangeThickness: 0.01,
       webThickness: 0.003,
     });
@@ -127,12 +127,12 @@ describe('closed forms', () => {
   });
 
   it('an H is an I turned by a quarter', () => {
-    const i = shankSection({ ...road, sectionShape: 'i' });
+    const i = shankSection({ ...road, shankShape: 'i' });
     const h = shankSection({
       ...road,
-      sectionShape: 'h',
-      sectionHeight: road.sectionWidth,
-      sectionWidth: road.sectionHeight,
+      shankShape: 'h',
+      shankHeight: road.shankWidth,
+      shankWidth: road.shankHeight,
     });
     expect(h.secondMomentX).toBe(i.secondMomentY);
     expect(h.secondMomentY).toBe(i.secondMomentX);
@@ -174,8 +174,8 @@ describe('second routes', () => {
     fc.assert(
       fc.property(anySection, (section) => {
         const cut = shankSection(section);
-        const upright = section.sectionShape === 'i';
-        const { sectionHeight: H, sectionWidth: B, flangeThickness: t, webThickness: w } = section;
+        const upright = section.shankShape === 'i';
+        const { shankHeight: H, shankWidth: B, flangeThickness: t, webThickness: w } = section;
         const strips = 10_000;
         let area = 0;
         let second = 0;
@@ -270,16 +270,16 @@ describe('refusals', () => {
   it.each([
     ['flanges thicker than half the height', { flangeThickness: 10.1 * mm }, 'flangeThickness'],
     ['a web wider than the flange', { webThickness: 15.6 * mm }, 'webThickness'],
-    ['no height', { sectionHeight: 0 }, 'sectionHeight'],
+    ['no height', { shankHeight: 0 }, 'shankHeight'],
     ['no web', { webThickness: 0 }, 'webThickness'],
     [
       'an H whose flanges are thicker than half the width',
-      { sectionShape: 'h' as const, flangeThickness: 8 * mm },
+      { shankShape: 'h' as const, flangeThickness: 8 * mm },
       'flangeThickness',
     ],
     [
       'an H whose web is thicker than its height',
-      { sectionShape: 'h' as const, webThickness: 20.1 * mm },
+      { shankShape: 'h' as const, webThickness: 20.1 * mm },
       'webThickness',
     ],
   ])('%s does not close', (_, change, quantity) => {

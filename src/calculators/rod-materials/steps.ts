@@ -22,7 +22,7 @@ export const materialSteps: readonly Step[] = [
   },
   {
     of: 'fatigueArea',
-    formula: 'rodMargin * notchFactor * amplitudeForce / materialFatigue',
+    formula: 'rodMargin * rodNotchFactor * amplitudeForce / materialFatigue',
     say: 'The section at which the amplitude, raised by the notch, is the fatigue strength over the margin.',
     units: mm,
   },

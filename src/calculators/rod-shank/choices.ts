@@ -2,9 +2,9 @@ import type { SectionShape } from '../../core/shank-section.ts';
 import type { ChoiceEntry } from '../define.ts';
 
 /** Which way the flanges lie. */
-export const sectionShape: ChoiceEntry<SectionShape> = {
+export const shankShape: ChoiceEntry<SectionShape> = {
   type: 'choice',
-  name: 'sectionShape',
+  name: 'shankShape',
   label: 'Shape of the shank',
   symbol: 'I or H',
   options: {

@@ -63,7 +63,7 @@ export const shankSteps: readonly Step[] = [
   },
   {
     of: 'modulusX',
-    formula: 'secondMomentX / (sectionHeight / 2)',
+    formula: 'secondMomentX / (shankHeight / 2)',
     say: 'The second moment over the distance of the outermost fibre.',
     units: mm,
   },

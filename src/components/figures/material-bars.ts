@@ -31,7 +31,7 @@ const dutyNames = [
 ] as const satisfies readonly (keyof RodDuty)[];
 const targetNames = [
   'rodMargin',
-  'notchFactor',
+  'rodNotchFactor',
   'stretchWanted',
   'stretchFactor',
   'shankLength',

@@ -20,8 +20,8 @@ export function shankOf(set: {
   readonly output: Readonly<Record<string, Result>> | undefined;
 }): DrawnShank | undefined {
   const read = (name: string): number | undefined => numberOf(set.input, name);
-  const height = read('sectionHeight');
-  const width = read('sectionWidth');
+  const height = read('shankHeight');
+  const width = read('shankWidth');
   const flange = read('flangeThickness');
   const web = read('webThickness');
   const rodLength = read('rodLength');
@@ -37,7 +37,7 @@ export function shankOf(set: {
     whipPlace === undefined
   )
     return undefined;
-  const shape = set.input?.['sectionShape'] === 'h' ? 'h' : 'i';
+  const shape = set.input?.['shankShape'] === 'h' ? 'h' : 'i';
   return { shape, height, width, flange, web, rodLength, shankLength, whipPlace };
 }
 
