@@ -82,7 +82,7 @@ export const ringSecond = defineCalculator({
       kind: 'ratio',
       of: (_, { thickness }) => thickness,
       possible: [10, 60],
-      tested: [23.82, 23.82],
+      tested: [23.815, 23.816],
     },
   ],
   assumptions: [

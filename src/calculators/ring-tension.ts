@@ -106,7 +106,7 @@ export const ringTension = defineCalculator({
       kind: 'ratio',
       of: (_, { thickness }) => thickness,
       possible: [10, 60],
-      tested: [25.86, 31.21],
+      tested: [25.857, 31.207],
     },
   ],
   assumptions: [...ringAssumptions],

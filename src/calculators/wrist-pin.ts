@@ -124,7 +124,7 @@ export const wristPin = defineCalculator({
       id: 'old-limits',
       holds: (_, { bending, smallEndPressure, bossPressure }) =>
         bending <= 250e6 && smallEndPressure <= 60e6 && bossPressure <= 50e6,
-      say: 'At least one number lies above the values the cited textbook gives for engines of its day (bending to 250 MPa, small end to 60 MPa, bosses to 50 MPa). Today’s racing pins do so as a rule, with better steel, coatings and a short service life. Outside a stated range means outside what was tried there; it is not a forecast of failure.',
+      say: 'At least one number lies above the values the cited textbook gives for engines of its day (bending to 250 MPa, small end to 60 MPa, bosses to 50 MPa). Racing pins often do, with other steels, coatings and a short service life. Outside a stated range means outside what was tried there; it is not a forecast of failure.',
     },
     {
       id: 'boss-aluminium',
@@ -156,7 +156,7 @@ export const wristPin = defineCalculator({
       kind: 'ratio',
       of: (_, { boreRatio }) => boreRatio,
       possible: [0, 1],
-      tested: [0.5909, 0.9512],
+      tested: [0.5909, 0.6819],
     },
   ],
   assumptions: [

@@ -802,6 +802,14 @@ export const routes: readonly Route[] = [
   {
     topic: 'wrist-pin',
     kind: 'second route',
+    say: 'The same ring against the numbers of a general finite-element program’s verification page (the femorph-solver project, 0.20.2), which was read.',
+    file: 'tests/core/wrist-pin.test.ts',
+    test: 'gives the movement of a printed pinched ring',
+    legs: [],
+  },
+  {
+    topic: 'wrist-pin',
+    kind: 'second route',
     say: 'Every printed formula, worked by a general mathematics library for 1000 random engines, against the site’s own code, to 1 part in 10¹².',
     file: 'tests/calculators/working.test.ts',
     test: 'the step of $of gives what compute gives',

@@ -269,6 +269,12 @@ describe('ovalization', () => {
     expect(flatByPoints(pin, 1) / unit).toBeCloseTo(0.1488, 4);
     expect(ovalByPoints(pin, 1) / unit).toBeCloseTo(0.1366, 4);
   });
+  // The femorph-solver project, documentation 0.20.2, Verification: pinched ring (read): mean radius 0.1 m,
+  // 5 mm thick, 10 mm wide, 200 GPa, 10 N; each loaded point moves in by 3.57e-5 m.
+  it('gives the movement of a printed pinched ring', () => {
+    const pin: OvalPin = { pinDiameter: 0.205, pinBore: 0.195, pinLength: 0.01, pinModulus: 2e11 };
+    expect(flatByPoints(pin, 10) / 2 / 3.57e-5).toBeCloseTo(1, 3);
+  });
   it('stretch and shear of the wall add to the flattening, the more the thicker it is', () => {
     const gain = (α: number) => flatByPoints(oval(α), 1, true) / flatByPoints(oval(α), 1);
     expect(gain(0.99)).toBeCloseTo(1, 3);

@@ -47,7 +47,7 @@ export const ringOutputs = {
   },
   conformability: {
     ...ratio,
-    label: 'Conformability, F_t r²/(E I)',
+    label: 'Conformability (ring parameter)',
     symbol: 'K',
     phrase: 'The conformability',
   },
