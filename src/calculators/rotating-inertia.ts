@@ -1,4 +1,4 @@
-import { reciprocatingShare, torqueOfTurn } from '../core/inertia-torque.ts';
+import { torqueOfTurn } from '../core/inertia-torque.ts';
 import { atLeast } from '../core/refuse.ts';
 import {
   engineInertia,
@@ -113,7 +113,7 @@ export const rotatingInertia = defineCalculator({
       energyHeight: energyHeld / (liftedMass * gravity),
       meanTorque: withoutRounding(turn.mean, turn.amplitude),
       torqueAmplitude: turn.amplitude,
-      reciprocatingShare: reciprocatingShare(input),
+      reciprocatingShare: inertia.share,
       flywheelComputed: ring?.inertia ?? measured,
       flywheelMass: ring?.mass ?? measured,
       flywheelRoad: inertia.flywheel * perInertia,

@@ -36,6 +36,8 @@ export interface EngineInertia {
   readonly clutch: number;
   readonly flywheel: number;
   readonly total: number;
+  /** The share with which a mass going up and down counts at the throw; see {@link reciprocatingShare}. */
+  readonly share: number;
 }
 
 /** Mass [kg] that goes up and down in one cylinder: piston, pin, rings, locks, small end as weighed. */
@@ -89,6 +91,7 @@ export function engineInertia(parts: MovingParts, turning: TurningParts): Engine
     clutch,
     flywheel,
     total: crank + bigEnds + reciprocating + damper + clutch + flywheel,
+    share,
   };
 }
 

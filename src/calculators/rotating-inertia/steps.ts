@@ -56,12 +56,12 @@ export const inertiaSteps: readonly Step[] = [
   },
   {
     of: 'wheelShare',
-    formula: '(flywheelPart + clutchInertia) / totalInertia',
+    formula: 'flywheelPart / totalInertia + clutchInertia / totalInertia',
     say: 'Flywheel and clutch beside the whole.',
   },
   {
     of: 'movingShare',
-    formula: '(bigEndsPart + reciprocatingPart) / totalInertia',
+    formula: 'bigEndsPart / totalInertia + reciprocatingPart / totalInertia',
     say: 'Pistons, pins, rings and rods beside the whole.',
   },
   {
@@ -108,7 +108,7 @@ export const inertiaSteps: readonly Step[] = [
   },
   {
     of: 'movingRoad',
-    formula: '(bigEndsPart + reciprocatingPart) * roadFactor',
+    formula: 'movingShare * equivalentMass',
     say: 'Of it, pistons, pins, rings and rods.',
   },
   {
