@@ -304,14 +304,15 @@ export const quantityNotes: Readonly<Record<keyof typeof quantities, QuantityNot
   stretchWanted: { measure: 'A choice: what the clearance to the head can spare.' },
   endFactor: {
     measure:
-      '1 where both ends turn freely, as a rod does in the plane of motion; 0.5 where both are held, as it nearly is across that plane; 2 where one is free.',
+      'From how the ends are held: 1 where both ends turn freely, as a rod does in the plane of motion; 0.5 where both are held, as it nearly is across that plane; 2 where one is free.',
   },
   gyrationRadius: {
     measure:
       'Root of second moment over area, from the dimensions of the section. A quarter of the diameter for a round bar.',
   },
   rankineDivisor: {
-    measure: '7500 for mild steel, 9000 for wrought iron, 1600 for cast iron in textbooks.',
+    measure:
+      'From the textbook: 7500 for mild steel, 9000 for wrought iron, 1600 for cast iron in textbooks.',
   },
   rodHousing: {
     measure: 'Dial bore gauge with the bolts tightened as for running, in line with the beam.',
