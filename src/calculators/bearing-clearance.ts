@@ -256,13 +256,13 @@ export const bearingClearance = defineCalculator({
   ],
   validity: [
     {
-      id: 'ring',
-      label: 'Outside over bore of the housing',
-      symbol: 'D_ho/D_h',
-      kind: 'ratio',
-      of: ({ housingOutside, rodHousing }) => housingOutside / rodHousing,
-      possible: [1, 3],
-      tested: [1.2, 1.25],
+      id: 'diameter',
+      label: 'Crankpin diameter',
+      symbol: 'D_p',
+      kind: 'length',
+      of: ({ crankpinDiameter }) => crankpinDiameter,
+      possible: [0.005, 0.4],
+      tested: [0.0254, 0.2998],
     },
   ],
   assumptions: [

@@ -198,7 +198,7 @@ export const bearingCrush = defineCalculator({
     {
       id: 'ring',
       label: 'Outside over bore of the housing',
-      symbol: 'D_ho/D_h',
+      symbol: 'q_h',
       kind: 'ratio',
       of: ({ housingOutside, rodHousing }) => housingOutside / rodHousing,
       possible: [1, 3],
@@ -214,7 +214,12 @@ export const bearingCrush = defineCalculator({
     'Poisson’s ratio of the shell’s back is 0.3. The moduli are those of the shop’s temperature; at 150 °C aluminium has lost about 5 %.',
   ],
   cautions: ['bearing'],
-  sources: ['neale-tribology-handbook', 'ugural-fenster-2003', 'shigley-budynas-solutions', 'kopeliovich-crush-height'],
+  sources: [
+    'neale-tribology-handbook',
+    'ugural-fenster-2003',
+    'shigley-budynas-solutions',
+    'kopeliovich-crush-height',
+  ],
   sweep: { input: 'rodTemperature', output: 'pressureHot' },
   solve: { input: 'crushHeight', output: 'pressureHot' },
   exercise: { ask: 'jointForce', tolerance: 0.01 },

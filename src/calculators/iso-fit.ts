@@ -3,8 +3,7 @@ import { defineCalculator } from './define.ts';
 import { gradeOf, holeGrade, shaftGrade, toleranceSteps } from './iso-fit/grades.ts';
 import { fitDiameter } from './quantities.ts';
 
-const length = { type: 'number', kind: 'length' } as const;
-const small = { ...length, metric: 'um', inch: 'in' } as const;
+const small = { type: 'number', kind: 'length', metric: 'um', inch: 'thou' } as const;
 const units = { units: { length: 'mm' } } as const;
 
 /** Limits of H holes and h shafts by ISO 286-1, and the clearance of a pair. */
@@ -25,10 +24,10 @@ export const isoFit = defineCalculator({
     leastClearance: { ...small, label: 'Least clearance of the pair', symbol: 'c_min' },
     holeTolerance: { ...small, label: 'Tolerance of the hole', symbol: 'T_H' },
     shaftTolerance: { ...small, label: 'Tolerance of the shaft', symbol: 'T_h' },
-    holeGreatest: { ...length, label: 'Greatest hole', symbol: 'D_max' },
-    holeLeast: { ...length, label: 'Least hole', symbol: 'D_min' },
-    shaftGreatest: { ...length, label: 'Greatest shaft', symbol: 'd_max' },
-    shaftLeast: { ...length, label: 'Least shaft', symbol: 'd_min' },
+    holeUpper: { ...small, label: 'Upper deviation of the hole', symbol: 'ES' },
+    holeLower: { ...small, label: 'Lower deviation of the hole', symbol: 'EI' },
+    shaftUpper: { ...small, label: 'Upper deviation of the shaft', symbol: 'es' },
+    shaftLower: { ...small, label: 'Lower deviation of the shaft', symbol: 'ei' },
     sixByFormula: {
       ...small,
       label: 'Grade 6 by the formula behind the table',
@@ -43,7 +42,7 @@ export const isoFit = defineCalculator({
     // The formula wants the geometric mean of the step; the first one is taken to begin at 1 mm.
     const mean = Math.sqrt(Math.max(step.above, 1e-3) * step.upTo);
     return {
-      ...fitLimits(fitDiameter, holeTolerance, shaftTolerance),
+      ...fitLimits(holeTolerance, shaftTolerance),
       holeTolerance,
       shaftTolerance,
       sixByFormula: 10 * toleranceUnit(mean),
@@ -63,26 +62,42 @@ export const isoFit = defineCalculator({
       source: 'iso-286-1-table',
     },
     {
+      of: 'holeUpper',
+      formula: 'holeTolerance',
+      say: 'An H hole begins at the nominal diameter and goes up by its tolerance.',
+      ...units,
+    },
+    {
+      of: 'shaftLower',
+      formula: '-shaftTolerance',
+      say: 'An h shaft ends at the nominal diameter and goes down by its own.',
+      ...units,
+    },
+    {
       of: 'holeGreatest',
-      formula: 'fitDiameter + holeTolerance',
-      say: 'An H hole begins at the nominal diameter and goes up.',
+      symbol: 'D_max',
+      kind: 'length',
+      formula: 'fitDiameter + holeUpper',
+      say: 'The greatest hole. The least is the nominal diameter itself.',
       ...units,
     },
     {
       of: 'shaftLeast',
-      formula: 'fitDiameter - shaftTolerance',
-      say: 'An h shaft ends at the nominal diameter and goes down.',
+      symbol: 'd_min',
+      kind: 'length',
+      formula: 'fitDiameter + shaftLower',
+      say: 'The least shaft. The greatest is the nominal diameter itself.',
       ...units,
     },
     {
       of: 'leastClearance',
-      formula: 'holeLeast - shaftGreatest',
+      formula: 'holeLower - shaftUpper',
       say: 'The smallest hole on the largest shaft: both are the nominal diameter.',
       ...units,
     },
     {
       of: 'greatestClearance',
-      formula: 'holeTolerance + shaftTolerance',
+      formula: 'holeUpper - shaftLower',
       say: 'The largest hole on the smallest shaft.',
       ...units,
     },
@@ -113,6 +128,6 @@ export const isoFit = defineCalculator({
   cautions: ['bearing'],
   sources: ['iso-286-1-table', 'machine-drawing-narayana'],
   sweep: { input: 'fitDiameter', output: 'greatestClearance' },
-  solve: { input: 'fitDiameter', output: 'holeGreatest' },
+  solve: { input: 'fitDiameter', output: 'greatestClearance' },
   exercise: { ask: 'greatestClearance', tolerance: 0.01 },
 });

@@ -25,28 +25,24 @@ export function toleranceStep<S extends ToleranceStep>(
   return found;
 }
 
-/** Limits [m] of a hole H and a shaft h of one nominal diameter, and what lies between them. */
+/** Limit deviations [m] of a hole H and a shaft h from their nominal diameter, and what lies between. */
 export interface FitLimits {
-  readonly holeLeast: number;
-  readonly holeGreatest: number;
-  readonly shaftLeast: number;
-  readonly shaftGreatest: number;
+  readonly holeUpper: number;
+  readonly holeLower: number;
+  readonly shaftUpper: number;
+  readonly shaftLower: number;
   /** Least hole on greatest shaft: 0 for H and h, whatever the grades. */
   readonly leastClearance: number;
   readonly greatestClearance: number;
 }
 
-/** H holes begin at the nominal diameter and go up by the tolerance; h shafts end there and go down. */
-export function fitLimits(
-  fitDiameter: number,
-  holeTolerance: number,
-  shaftTolerance: number,
-): FitLimits {
+/** H holes begin at the nominal diameter and go up by their tolerance [m]; h shafts end there and go down. */
+export function fitLimits(holeTolerance: number, shaftTolerance: number): FitLimits {
   return {
-    holeLeast: fitDiameter,
-    holeGreatest: fitDiameter + holeTolerance,
-    shaftLeast: fitDiameter - shaftTolerance,
-    shaftGreatest: fitDiameter,
+    holeUpper: holeTolerance,
+    holeLower: 0,
+    shaftUpper: 0,
+    shaftLower: -shaftTolerance,
     leastClearance: 0,
     greatestClearance: holeTolerance + shaftTolerance,
   };
