@@ -29,6 +29,8 @@ export default defineConfig({
           globalSetup: ['tests/site/global-setup.ts'],
           testTimeout: 60_000,
           hookTimeout: 60_000,
+          // A page on a busy machine may take its time to answer; what is waited for still has to come.
+          expect: { poll: { timeout: 10_000 } },
         },
       },
     ],

@@ -10,6 +10,7 @@ import {
   says,
   seen,
   shows,
+  stored,
   type SetId,
 } from './support/form.ts';
 import { useSite } from './support/site.ts';
@@ -166,7 +167,7 @@ describe('what cannot be used', () => {
 
     // Nothing is lost: it is there after a reload, and mending it brings the result back.
     await page.reload();
-    expect(await field(page, path, name, set).inputValue()).toBe(text);
+    await expect.poll(() => field(page, path, name, set).inputValue()).toBe(text);
   });
 
   it('is mended by a good number', async () => {
@@ -295,10 +296,9 @@ describe('storage', () => {
   });
 
   it('that is really full is named, and what was there stays', async () => {
-    const reader = await site.reader();
-    const first = await reader.open('bobweight/');
-    await enter(field(first, 'bobweight', 'ringMass', 'baseline'), '33.3');
-    await first.evaluate(() => {
+    const page = await site.open('bobweight/');
+    await put(field(page, 'bobweight', 'ringMass', 'baseline'), '33.3');
+    await page.evaluate(() => {
       let size = 1 << 20;
       for (let part = 0; size > 0; part += 1) {
         try {
@@ -308,9 +308,9 @@ describe('storage', () => {
         }
       }
     });
-    await first.close();
-    const page = await reader.open('bobweight/');
+    const notebook = await stored(page);
     await goesOn(page, 'The storage of this browser is full.');
+    expect(await stored(page)).toEqual(notebook);
     expect(await field(page, 'bobweight', 'ringMass', 'baseline').inputValue()).toBe('33.3');
   });
 

@@ -120,7 +120,8 @@ describe('without JavaScript', () => {
 
   it('numbers in prose stand too', async () => {
     const page = await site.open('piston-motion/', { javaScriptEnabled: false });
-    const slots = page.locator('[data-v]');
+    // A slot for the other system of units has nothing to say while its own would be the same.
+    const slots = page.locator('[data-v]:not([data-also])');
     expect(await slots.count()).toBeGreaterThan(10);
     const empty = await slots.evaluateAll((found) =>
       found
