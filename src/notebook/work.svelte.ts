@@ -20,7 +20,7 @@ export class SetWork {
   readonly id: SetId;
   #last: Good | undefined;
   readonly #read = rememberingReader();
-  /** The evaluation of a slow model, as of the last time the keys were quiet. */
+  /** A slow model's evaluation, as of the last time the keys were quiet; the server's only one. */
   #settled: Evaluation | undefined = $state.raw(undefined);
   readonly #evaluation: Evaluation = $derived.by(() => this.#settled ?? this.#evaluate());
   readonly #good: Good | undefined = $derived.by(() => {
@@ -34,10 +34,11 @@ export class SetWork {
   constructor(calculator: AnyCalculator, id: SetId) {
     this.#calculator = calculator;
     this.id = id;
-    if (calculator.pace === 'idle') this.#settled = this.#evaluate();
+    // On the server nothing is typed, and a derived value would be worked anew at every reading.
+    const server = typeof window === 'undefined';
+    if (calculator.pace === 'idle' || server) this.#settled = this.#evaluate();
     // A slow model's ± comes later in the browser; the server has the time to print it.
-    if (calculator.pace !== 'idle' || typeof window === 'undefined')
-      this.uncertainty = this.#propagate();
+    if (calculator.pace !== 'idle' || server) this.uncertainty = this.#propagate();
   }
 
   #evaluate(): Evaluation {
