@@ -25,18 +25,31 @@ export const pressureSteps: readonly Step[] = [
     say: 'What is left above the piston at TDC, from the geometric ratio.',
   },
   {
-    of: 'closingRise',
-    symbol: 'x_IVC',
+    of: 'closingCrank',
+    symbol: 'x_crank',
     kind: 'length',
-    formula:
-      'stroke / 2 * (1 + cos(intakeClose)) + rodLength * (1 - sqrt(1 - (stroke / 2 / rodLength * sin(intakeClose))^2))',
-    say: 'How far the piston is below TDC when the intake closes; the angle counts from BDC.',
+    formula: 'stroke / 2 * (1 + cos(intakeClose))',
+    say: 'How far the crank alone leaves the piston below TDC when the intake closes; the angle counts from BDC.',
+  },
+  {
+    of: 'closingTilt',
+    symbol: 'σ',
+    kind: 'ratio',
+    formula: 'stroke / (2 * rodLength) * sin(intakeClose)',
+    say: 'The sine of the angle at which the rod leans then.',
+  },
+  {
+    of: 'closingRod',
+    symbol: 'x_rod',
+    kind: 'length',
+    formula: 'rodLength * (1 - sqrt(1 - closingTilt^2))',
+    say: 'What the leaning rod adds.',
   },
   {
     of: 'closingVolume',
     symbol: 'V_IVC',
     kind: 'volume',
-    formula: 'clearance + pi / 4 * bore^2 * closingRise',
+    formula: 'clearance + pi / 4 * bore^2 * (closingCrank + closingRod)',
     say: 'The volume in which the charge is shut in.',
   },
   {
@@ -128,9 +141,15 @@ export const pressureSteps: readonly Step[] = [
     source: 'heywood-1988',
   },
   {
+    of: 'frictionTop',
+    symbol: 'p_fr,top',
+    kind: 'pressure',
+    formula: '100000 * (0.97 + 0.15 * topNumber + 0.05 * topNumber^2)',
+    say: 'The same quadratic at the highest speed.',
+  },
+  {
     of: 'friction',
-    formula:
-      'frictionMep * (0.97 + 0.15 * speedNumber + 0.05 * speedNumber^2) / (0.97 + 0.15 * topNumber + 0.05 * topNumber^2)',
+    formula: 'frictionMep * frictionPublished / frictionTop',
     say: 'Your friction at the highest speed, brought down to this speed by the shape of that quadratic.',
   },
   {
