@@ -8,8 +8,8 @@ export const portKind = {
   label: 'Gas ports are',
   symbol: 'K_po',
   options: {
-    crown: 'holes from the crown',
-    lateral: 'half-round slots in the groove’s upper face',
+    crown: 'holes from crown',
+    lateral: 'half-round slots',
   },
   demo: { baseline: 'crown', candidate: 'crown' },
 } as const satisfies ChoiceEntry<PortKind>;
@@ -21,9 +21,9 @@ export const ringSeat = {
   label: 'The top ring',
   symbol: 'K_r',
   options: {
-    free: 'moves as the forces tell it',
-    lower: 'is held on its lower flank',
-    shut: 'has its upper side clearance shut (oil, carbon)',
+    free: 'moves freely',
+    lower: 'is held low',
+    shut: 'has no gap above it',
   },
   demo: { baseline: 'free', candidate: 'free' },
 } as const satisfies ChoiceEntry<RingSeat>;

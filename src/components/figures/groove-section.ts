@@ -32,7 +32,8 @@ export type Variant = (typeof variants)[number]['id'];
 export const strokePlaces = [
   { label: 'Compression', at: -60 },
   { label: 'Firing TDC', at: 0 },
-  { label: 'Power', at: 40 },
+  { label: 'Peak', at: 15 },
+  { label: 'Power', at: 60 },
   { label: 'Exhaust', at: 270 },
   { label: 'Overlap TDC', at: 360 },
   { label: 'Intake', at: 440 },
