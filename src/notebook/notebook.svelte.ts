@@ -1,5 +1,5 @@
 import type { Entry, SetId } from '../calculators/define.ts';
-import * as quantities from '../calculators/quantities.ts';
+import { dictionary, loadDictionary } from './dictionary.ts';
 import { admit, settle, shownIn, written, type Shown } from './settle.ts';
 import {
   jobKey,
@@ -40,10 +40,6 @@ export interface Offer {
 }
 
 type Writable = Record<SetId, Record<string, StoredValue>>;
-
-const dictionary: ReadonlyMap<string, Entry> = new Map(
-  Object.values(quantities).map((entry) => [entry.name, entry]),
-);
 
 function copied(values: SetValues): Writable {
   return { baseline: { ...values.baseline }, candidate: { ...values.candidate } };
@@ -151,7 +147,7 @@ export class Notebook {
   /** Takes a value out, so that the example stands there again. */
   clear(set: SetId, name: string): void {
     if (this.#world === undefined) return;
-    const entry = dictionary.get(name);
+    const entry = dictionary().get(name);
     const home = entry === undefined ? set : homeSet(set, entry);
     delete this.#values[home][name];
     if (this.#visit !== undefined) {
@@ -201,7 +197,7 @@ export class Notebook {
 
   /** What opening a file's contents would do. Changes nothing. */
   offer(contents: Contents, problems: readonly string[] = []): Offer {
-    const admitted = admit(contents.values, dictionary, true);
+    const admitted = admit(contents.values, dictionary(), true);
     return {
       contents: { job: contents.job, values: admitted.values },
       numbers: countValues(admitted.values),
@@ -236,7 +232,7 @@ export class Notebook {
       entries,
       (set, entry) => this.value(set, entry),
       this.#visit?.values ?? emptyContents().values,
-      dictionary,
+      dictionary(),
     );
   }
 
@@ -260,7 +256,7 @@ export class Notebook {
   arrive(again: boolean): void {
     const hash = this.#world?.hash() ?? '';
     if (again && this.#visit?.from === hash) return;
-    const arrival = arrive(hash, dictionary);
+    const arrival = arrive(hash, dictionary());
     if (arrival === undefined) return;
     this.#refusal = 'say' in arrival ? arrival.say : undefined;
     if ('say' in arrival) return;
@@ -312,18 +308,31 @@ export class Notebook {
  * The one notebook of the page. It is opened as the module loads, before any field can write: a number typed
  * before the page's code arrived must not find an empty notebook and wipe what is stored.
  */
+if (typeof window !== 'undefined' && namesFromOutside()) await loadDictionary();
 export const notebook = new Notebook(typeof window === 'undefined' ? undefined : browserWorld());
+
+/** True when the address or the tab's storage brings names that this page's calculators may not know. */
+function namesFromOutside(): boolean {
+  try {
+    return location.hash.includes('=') || sessionStorage.getItem(visitKey) !== null;
+  } catch {
+    // Storage is forbidden: the address alone can bring any.
+    return location.hash.includes('=');
+  }
+}
 
 if (typeof window !== 'undefined') {
   window.addEventListener('storage', ({ key, storageArea }) => {
     if (isShared(storageArea)) notebook.follow(key);
   });
   window.addEventListener('hashchange', () => {
-    notebook.arrive(false);
+    void loadDictionary().then(() => notebook.arrive(false));
   });
   window.addEventListener('pageshow', ({ persisted }) => {
     if (!persisted) return;
-    notebook.reread();
-    notebook.arrive(true);
+    void loadDictionary().then(() => {
+      notebook.reread();
+      notebook.arrive(true);
+    });
   });
 }

@@ -2,11 +2,13 @@ import { describe, expect, test } from 'vitest';
 import { optional, type ChoiceEntry } from '../../src/calculators/define.ts';
 import * as quantities from '../../src/calculators/quantities.ts';
 import { readField } from '../../src/notebook/evaluation.ts';
+import { loadDictionary } from '../../src/notebook/dictionary.ts';
 import { decodeLink } from '../../src/notebook/link.ts';
 import { Notebook } from '../../src/notebook/notebook.svelte.ts';
 import { valueKey } from '../../src/notebook/storage.ts';
 import { FakeStorage, FakeTab } from './fake-world.ts';
 
+await loadDictionary();
 const { bore, stroke, pistonMass, pinOffset, crankAngle, crankpinDiameter, bigEndReadings } =
   quantities;
 const customersLink =
