@@ -30,7 +30,29 @@ export default defineConfig({
     }),
   },
   // Scripts stay in files: a page then holds no inline code that the policy must make room for.
-  vite: { build: { assetsInlineLimit: 0 }, plugins: [leanDeclarations()] },
+  vite: {
+    build: { assetsInlineLimit: 0 },
+    environments: {
+      client: {
+        build: {
+          rolldownOptions: {
+            output: {
+              codeSplitting: {
+                // Each subject of the dictionary by itself, for the pages that use it.
+                groups: [
+                  {
+                    test: /calculators[\\/]quantities[\\/]/,
+                    name: (id) => `quantities-${id.replace(/^.*[\\/]([a-z-]+)\.ts.*$/, '$1')}`,
+                  },
+                ],
+              },
+            },
+          },
+        },
+      },
+    },
+    plugins: [leanDeclarations()],
+  },
   security: {
     csp: {
       directives: [

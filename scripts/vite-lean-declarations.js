@@ -4,24 +4,27 @@ import { sep } from 'node:path';
 const buildOnly = new Set(['steps', 'assumptions', 'cautions', 'sources', 'exercise', 'purpose']);
 
 /**
- * A Vite plugin that empties these members of every `defineCalculator({...})` in the code for browsers, so
- * that a page sends what computes and not what explains; the explanation already stands in its HTML.
+ * A Vite plugin for the code of browsers: a page sends what computes and not what explains, which already
+ * stands in its HTML. It empties the members above of every `defineCalculator({...})`, and says that core,
+ * units and calculators do nothing when they are merely imported, so that a page fetches only the subjects
+ * of the dictionary that it uses.
  *
  * @returns {import('vite').Plugin}
  */
 export function leanDeclarations() {
-  const folder = `${sep}src${sep}calculators${sep}`;
+  const pure = ['core', 'units', 'calculators'].map((layer) => `${sep}src${sep}${layer}${sep}`);
   return {
     name: 'throwbook-lean-declarations',
     // After TypeScript is gone, so that the code parses as it will run.
     enforce: 'post',
     apply: 'build',
     transform(code, id) {
-      if (this.environment.name !== 'client' || !id.includes(folder)) return null;
-      if (!code.includes('defineCalculator(')) return null;
+      if (this.environment.name !== 'client' || !pure.some((layer) => id.includes(layer)))
+        return null;
       /** @type {{ start: number, end: number, empty: string }[]} */
       const cuts = [];
-      for (const declaration of declarations(this.parse(code))) {
+      const declared = code.includes('defineCalculator(') ? declarations(this.parse(code)) : [];
+      for (const declaration of declared) {
         for (const member of declaration.properties) {
           if (member.type !== 'Property' || member.computed || member.key.type !== 'Identifier')
             continue;
@@ -31,11 +34,10 @@ export function leanDeclarations() {
           cuts.push({ start: member.start, end: member.end, empty: `${name}: ${empty}` });
         }
       }
-      if (cuts.length === 0) return null;
       let lean = code;
       for (const { start, end, empty } of cuts.sort((a, b) => b.start - a.start))
         lean = lean.slice(0, start) + empty + lean.slice(end);
-      return { code: lean, map: null };
+      return { code: lean, map: null, moduleSideEffects: false };
     },
   };
 }
