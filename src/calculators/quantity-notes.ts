@@ -619,7 +619,7 @@ export const quantityNotes: Readonly<Record<keyof typeof quantities, QuantityNot
     measure: 'From a gas table; 287 for air.',
   },
   orificeArea: {
-    measure: 'π/4 of the drill’s diameter squared.',
+    measure: 'A drilled hole has π/4 of its diameter squared.',
   },
   vesselVolume: {
     measure: 'Filled with a liquid and weighed, or calculated.',
