@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { halves, parts, segmentsOf, spread } from '../../src/components/figures/bobweight-bar.ts';
+import { spread } from '../../src/components/chart/stacked-bars.ts';
+import { halves, parts, segmentsOf } from '../../src/components/figures/bobweight-bar.ts';
 import { pullOf, squareLaw } from '../../src/components/figures/load-speed.ts';
 import { geometryOf, poseAt, withinTurn } from '../../src/components/figures/mechanism.ts';
 import { numberOf, pointsOf, staleNote } from '../../src/components/figures/read.ts';
@@ -92,7 +93,7 @@ describe('the bar of a bobweight', () => {
     const segments = segmentsOf(set({}, { ...output, locksCarried: 0, shells: -0.01 }));
     const shells = must(segments[1]);
     expect(shells.to - shells.from).toBe(0);
-    expect(shells.mass).toBe(-0.01);
+    expect(shells.value).toBe(-0.01);
   });
 
   test('letters are moved apart, stay in order and inside', () => {

@@ -12,7 +12,7 @@ describe('the bar of an engine’s inertia', () => {
 
   test('without a result there is nothing to draw', () => {
     const segments = inertiaSegments({ input: undefined, output: undefined, stale: false });
-    expect(segments.every(({ mass, to }) => mass === 0 && to === 0)).toBe(true);
+    expect(segments.every(({ value, to }) => value === 0 && to === 0)).toBe(true);
   });
 
   test('each part is an output of the calculator, with a letter of its own', () => {

@@ -13,9 +13,9 @@ function short(value: number): string {
 
 /**
  * The `d` attribute of a curve. Points that are not finite open a gap. Of a long list every n-th point is
- * drawn, at most about `most`, and always the last; the data itself is not thinned.
+ * drawn, at most about `most` (one in two degrees of a cycle), and always the last; the data itself is not thinned.
  */
-export function curvePath(points: Points, x: Scale, y: Scale, most = 121): string {
+export function curvePath(points: Points, x: Scale, y: Scale, most = 361): string {
   const n = Math.min(points.x.length, points.y.length);
   const stride = Math.max(1, Math.ceil((n - 1) / (most - 1)));
   let path = '';

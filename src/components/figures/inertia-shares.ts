@@ -1,3 +1,4 @@
+import { laidEndToEnd, type BarSegment } from '../chart/stacked-bars.ts';
 import { numberOf } from './read.ts';
 import type { FigureSet } from './types.ts';
 
@@ -10,22 +11,14 @@ export const inertiaParts = [
   { output: 'movingRoad', label: 'pistons and rods', letter: 'e' },
 ] as const;
 
-/** One part as it lies in the bar: from where to where, as mass on the road [kg]. */
-export interface InertiaSegment {
-  readonly label: string;
-  readonly letter: string;
-  readonly mass: number;
-  readonly from: number;
-  readonly to: number;
-}
-
-/** The parts laid end to end; nothing where there is no result. */
-export function inertiaSegments(set: FigureSet): InertiaSegment[] {
-  let end = 0;
-  return inertiaParts.map(({ output, label, letter }) => {
-    const mass = numberOf(set.output, output) ?? 0;
-    const from = end;
-    end += mass;
-    return { label, letter, mass, from, to: end };
-  });
+/** The parts laid end to end, as mass on the road [kg]; nothing where there is no result. */
+export function inertiaSegments(set: FigureSet): BarSegment[] {
+  return laidEndToEnd(
+    inertiaParts.map(({ output, label, letter }) => ({
+      label,
+      letter,
+      value: numberOf(set.output, output) ?? 0,
+      fill: 'lines',
+    })),
+  );
 }
