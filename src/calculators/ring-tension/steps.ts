@@ -1,6 +1,9 @@
 import type { RingName } from '../../core/ring-tension.ts';
 import type { Step } from '../define.ts';
 
+/** N, mm and MPa fit together: 1 MPa is 1 N on 1 mm². */
+const newtonMillimetre = { length: 'mm', pressure: 'MPa', secondMoment: 'mm4' } as const;
+
 /** The working of one ring, from the gap to the stress; `name` is the first half of its quantities' names. */
 export function ringSteps(name: RingName): readonly Step[] {
   const [height, radial, modulus, freeGap, gap] = [
@@ -37,27 +40,32 @@ export function ringSteps(name: RingName): readonly Step[] {
       of: 'tangentialForce',
       formula: `closure * ${modulus} * sectionMoment / (3 * pi * meanRadius^3)`,
       say: 'The bending moments of all sections together close the gap by this much for each newton along the ring.',
+      units: newtonMillimetre,
     },
     {
       of: 'contactPressure',
       formula: `2 * tangentialForce / (bore * ${height})`,
       say: 'Half a ring is pushed off the wall by pressure on its shadow, d times h, and held by the force at both its cut faces.',
+      units: newtonMillimetre,
       source: 'piston-ring-manual-2008',
     },
     {
       of: 'placeStress',
       formula: `12 * tangentialForce * meanRadius / (${height} * ${radial}^2)`,
       say: 'Opposite the gap the moment is twice the force times the radius; the section resists it with h a²/6.',
+      units: newtonMillimetre,
     },
     {
       of: 'fittingStress',
       formula: `${modulus} * ${radial} * (ringOpening - ${freeGap}) / (3 * pi * meanRadius^2)`,
       say: 'Opening bends the other way by the same law: from the free gap to the gap that passes the piston.',
+      units: newtonMillimetre,
     },
     {
       of: 'conformability',
       formula: `tangentialForce * meanRadius^2 / (${modulus} * sectionMoment)`,
       say: 'The spring set against the stiffness it must overcome to follow a bore that is not round.',
+      units: newtonMillimetre,
     },
     {
       of: 'followedOval',

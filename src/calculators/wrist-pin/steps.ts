@@ -1,6 +1,13 @@
 import type { Step } from '../define.ts';
 
 const mm = { length: 'mm' } as const;
+/** N, mm and MPa fit together: 1 MPa is 1 N on 1 mm². */
+const newtonMillimetre = {
+  ...mm,
+  pressure: 'MPa',
+  volume: 'mm3',
+  secondMoment: 'mm4',
+} as const;
 
 /** The working of the wrist pin: body, loads, pressures, stresses, ovalization. */
 export const pinSteps: readonly Step[] = [
@@ -82,12 +89,14 @@ export const pinSteps: readonly Step[] = [
     formula:
       'pushLoad * (pinLength + 2 * bossGap - 1.5 * smallEndWidth) / (1.2 * (1 - boreRatio^4) * pinDiameter^3)',
     say: 'Each boss pushes hardest at its inner edge and not at all at the pin’s end. The 1.2 is 12 times a section modulus rounded to 0.1 d³.',
+    units: newtonMillimetre,
     source: 'kolchin-demidov-1984',
   },
   {
     of: 'bendingMiddle',
     formula: 'pushLoad * (pinLength + bossGap - smallEndWidth) / (8 * sectionModulus)',
     say: 'The same with each boss taken as one support in its middle: the longest span there can be.',
+    units: newtonMillimetre,
     source: 'khurmi-gupta-machine-design-2005',
   },
   {
@@ -114,6 +123,7 @@ export const pinSteps: readonly Step[] = [
     formula:
       '8 * pushLoad * (1 + gapRatio + gapRatio^2) / (3 * pi * (1 - gapRatio^4) * pinDiameter^2)',
     say: 'Half of the load crosses each gap; shear is greatest at the middle line of the section.',
+    units: newtonMillimetre,
     source: 'kolchin-demidov-1984',
   },
   {
@@ -121,6 +131,7 @@ export const pinSteps: readonly Step[] = [
     formula:
       '1.35 * pushLoad / (pinModulus * pinLength) * ((1 + boreRatio) / (1 - boreRatio))^3 * (0.1 - (boreRatio - 0.4)^3)',
     say: 'A ring’s law with a correction found by test. It is stated for bore ratios from 0.40 to 0.80 only.',
+    units: newtonMillimetre,
     source: 'kolchin-demidov-1984',
   },
   {
@@ -148,12 +159,14 @@ export const pinSteps: readonly Step[] = [
     of: 'ovalPoints',
     formula: '(2 / pi - 0.5) * pushLoad * ringRadius^3 / (pinModulus * ringMoment)',
     say: 'Two opposite point loads widen a thin ring by 0.1366 of this product.',
+    units: newtonMillimetre,
     source: 'roark-young-budynas-2002',
   },
   {
     of: 'flatPoints',
     formula: '(pi / 4 - 2 / pi) * pushLoad * ringRadius^3 / (pinModulus * ringMoment)',
     say: 'And flatten it along the load by 0.1488 of it.',
+    units: newtonMillimetre,
     source: 'roark-young-budynas-2002',
   },
   {
