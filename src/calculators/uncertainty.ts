@@ -37,9 +37,12 @@ export interface Propagation {
   result(): PropagatedOutputs;
 }
 
-/** Half of up − down, or 0 where the two differ by no more than the rounding of their computation. */
+/**
+ * Half of up − down, or 0 where the two differ by no more than rounding may make of them. A sum of
+ * harmonics loses some digits of its smallest terms; a share of 1e-10 is far below any measurement.
+ */
 function halfDifference(up: number, down: number): number {
-  const rounding = 1e-13 * Math.max(Math.abs(up), Math.abs(down));
+  const rounding = 1e-10 * Math.max(Math.abs(up), Math.abs(down));
   return Math.abs(up - down) <= rounding ? 0 : (up - down) / 2;
 }
 

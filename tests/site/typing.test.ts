@@ -281,6 +281,10 @@ it('metric and inch a hundred times change nothing', async () => {
   const travel = result(page, motion, 'travel', 'candidate');
   await metric.focus();
   await shows(travel, 73.025, 'mm');
+  // Both lengths were typed without ±, so that the last ± to be worked out is none.
+  await expect
+    .poll(async () => (await results(page, motion))['lambda candidate'], { timeout: 10_000 })
+    .not.toContain('±');
   const before = { kept: await stored(page), shown: await results(page, motion) };
   for (let turn = 0; turn < 50; turn += 1) {
     await page.keyboard.press('ArrowRight');
