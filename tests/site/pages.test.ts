@@ -47,8 +47,14 @@ function overflow(page: Page): Promise<readonly string[]> {
   return page.evaluate(() => {
     const { scrollWidth, clientWidth } = document.documentElement;
     if (scrollWidth <= clientWidth) return [];
+    // What scrolls or is cut inside a part of its own is no fault of the page.
+    const held = (part: Element): boolean => {
+      for (let at = part.parentElement; at !== null; at = at.parentElement)
+        if (getComputedStyle(at).overflowX !== 'visible') return true;
+      return false;
+    };
     const wide = [...document.querySelectorAll('body *')].filter(
-      (part) => part.getBoundingClientRect().right > clientWidth + 0.5,
+      (part) => part.getBoundingClientRect().right > clientWidth + 0.5 && !held(part),
     );
     return [
       `${String(scrollWidth)} px`,
