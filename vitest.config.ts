@@ -8,6 +8,8 @@ import { defineConfig } from 'vitest/config';
 export default defineConfig({
   plugins: [svelte({ configFile: false, compilerOptions: { runes: true } })],
   test: {
+    // Tests in a browser mostly wait for it; leaving a core free, as is usual, would double their time on two.
+    maxWorkers: '100%',
     projects: [
       {
         extends: true,
