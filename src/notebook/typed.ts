@@ -85,7 +85,8 @@ export function exampleOf(set: SetId, entry: Entry): StoredValue {
     typed === undefined
       ? { text, unit: entry.metric }
       : { text: typed.number, unit: typed.unit ?? entry.metric };
-  if (entry.usualPlusMinus === undefined) return value;
+  // What can be left out adds no doubt of its own to a result until the reader gives it some.
+  if (entry.usualPlusMinus === undefined || entry.optional === true) return value;
   const digits = String(entry.usualPlusMinus);
   const plusMinus =
     value.unit === entry.rangeUnit ? digits : `${digits} ${unitOf(entry.rangeUnit).symbol}`;
