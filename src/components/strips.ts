@@ -59,6 +59,17 @@ export function stripValue(strip: Strip, set: StripSet): number | undefined {
   return Number.isFinite(value) ? value : undefined;
 }
 
+const known = new WeakMap<ParentNode, Map<string, readonly Element[]>>();
+
+/** The strips at a place: sought once, since they stand in the page's fixed part. */
+function stripsOf(root: ParentNode, place: string): readonly Element[] {
+  const ofRoot = known.get(root) ?? new Map<string, readonly Element[]>();
+  known.set(root, ofRoot);
+  const strips = ofRoot.get(place) ?? [...root.querySelectorAll(place)];
+  ofRoot.set(place, strips);
+  return strips;
+}
+
 /**
  * Moves the reader's marks on a calculator's strips and says in words where they stand.
  *
@@ -72,7 +83,7 @@ export function markStrips(
 ): void {
   for (const strip of calculator.validity) {
     const place = `[data-strip="${calculator.id}.${strip.id}"]`;
-    for (const drawn of root.querySelectorAll(place)) {
+    for (const drawn of stripsOf(root, place)) {
       for (const bound of drawn.querySelectorAll<HTMLElement>('[data-si]'))
         bound.textContent = stripNumber(Number(bound.dataset['si']), strip.kind, system);
       for (const [id, set] of Object.entries(sets)) {
