@@ -171,14 +171,14 @@ describe('links', () => {
 
   it('no page is an island: each can be reached from the first', () => {
     const reached = new Set<string>();
-    const todo = [''];
-    for (let path = todo.pop(); path !== undefined; path = todo.pop()) {
+    const waiting = [''];
+    for (let path = waiting.pop(); path !== undefined; path = waiting.pop()) {
       if (reached.has(path)) continue;
       reached.add(path);
       const html = pages.find((page) => page.path === path)?.html ?? '';
       for (const [, link = ''] of html.matchAll(/<a\b[^>]*?\shref="([^"]*)"/g)) {
         const url = new URL(link.replaceAll('&amp;', '&'), new URL(path, base));
-        if (url.origin === base.origin) todo.push(url.pathname.slice(base.pathname.length));
+        if (url.origin === base.origin) waiting.push(url.pathname.slice(base.pathname.length));
       }
     }
     const missing = pages.filter(({ path }) => path !== '404.html' && !reached.has(path));

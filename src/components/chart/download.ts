@@ -1,3 +1,5 @@
+import { saveText } from '../save-text.ts';
+
 /** What a stylesheet decides of a drawing; a file that leaves the page must carry it itself. */
 const drawn = [
   'fill',
@@ -53,26 +55,13 @@ export function csvText(rows: readonly (readonly string[])[]): string {
   return rows.map((row) => row.map(cell).join(',')).join('\r\n') + '\r\n';
 }
 
-/** Hands the reader a file made in the page; nothing is sent anywhere. */
-export function saveFile(text: string, type: string, name: string): void {
-  const url = URL.createObjectURL(new Blob([text], { type }));
-  const link = document.createElement('a');
-  link.href = url;
-  link.download = name;
-  link.click();
-  // The browser reads the blob after the click returns.
-  setTimeout(() => {
-    URL.revokeObjectURL(url);
-  }, 10_000);
-}
-
 /** Saves the drawing `node` as `name`.svg. */
 export function downloadSvg(node: SVGSVGElement, name: string): void {
-  saveFile(svgText(node), 'image/svg+xml', `${name}.svg`);
+  saveText(`${name}.svg`, 'image/svg+xml', svgText(node));
 }
 
 /** Saves the rows as `name`.csv. */
 export function downloadCsv(rows: readonly (readonly string[])[], name: string): void {
   // The mark at the start lets spreadsheet programs see that the text is UTF-8.
-  saveFile(`\uFEFF${csvText(rows)}`, 'text/csv', `${name}.csv`);
+  saveText(`${name}.csv`, 'text/csv', `\uFEFF${csvText(rows)}`);
 }
