@@ -7,9 +7,15 @@ import remarkMath from 'remark-math';
 import { rehypePlain } from './scripts/rehype-plain.js';
 import { remarkDisplayMath } from './scripts/remark-display-math.js';
 import { leanDeclarations } from './scripts/vite-lean-declarations.js';
+import { withoutPreloads } from './scripts/vite-without-preloads.js';
 
 // A host that serves the site below its root says so when it builds: THROWBOOK_BASE=/reference/
 const base = process.env['THROWBOOK_BASE'] ?? '/';
+
+// What figures are drawn with, and what only their lists of choices need.
+const form = /components[\\/](?:form|results(?![\\/]Shares))[\\/]/;
+const drawing =
+  /components[\\/](?:chart|figures)[\\/]|core[\\/]math[\\/]|bindings[\\/](?:select|size)/;
 
 export default defineConfig({
   base,
@@ -31,19 +37,34 @@ export default defineConfig({
   },
   // Scripts stay in files: a page then holds no inline code that the policy must make room for.
   vite: {
-    build: { assetsInlineLimit: 0 },
+    // One style sheet for the site: a second page fetches none, and no script need name the sheet of a part.
+    build: { assetsInlineLimit: 0, cssCodeSplit: false },
     environments: {
       client: {
         build: {
           rolldownOptions: {
             output: {
               codeSplitting: {
-                // Each subject of the dictionary by itself, for the pages that use it.
+                // A group takes along what its modules import, unless a group before it has it.
                 groups: [
+                  // The few bytes that every page begins with must not bring the rest along.
+                  { name: 'first', test: /preload-helper|components[\\/]replay/, priority: 5 },
+                  { name: 'entry', test: /quantities[\\/]entry/, priority: 5 },
+                  // Each subject of the dictionary by itself, for the pages that use it.
                   {
                     test: /calculators[\\/]quantities[\\/]/,
                     name: (id) => `quantities-${id.replace(/^.*[\\/]([a-z-]+)\.ts.*$/, '$1')}`,
+                    priority: 4,
                   },
+                  // What most pages share is one file: it packs better than forty, and is fetched at once.
+                  {
+                    name: 'common',
+                    test: (id) => !drawing.test(id),
+                    minShareCount: 8,
+                    priority: 3,
+                  },
+                  // And what every calculator is made of is another.
+                  { name: 'calculator', test: form, priority: 2 },
                 ],
               },
             },
@@ -51,7 +72,7 @@ export default defineConfig({
         },
       },
     },
-    plugins: [leanDeclarations()],
+    plugins: [leanDeclarations(), withoutPreloads()],
   },
   security: {
     csp: {

@@ -1,0 +1,14 @@
+/**
+ * A Vite plugin that keeps lists of files to fetch ahead out of the code of browsers. Vite writes one for every
+ * part that is fetched when wanted: with each calculator of the site they grow on every page, and their hashed
+ * names do not pack. (Astro passes this option of Vite to no browser build, so it is set here.)
+ *
+ * @returns {import('vite').Plugin}
+ */
+export function withoutPreloads() {
+  return {
+    name: 'throwbook-without-preloads',
+    configEnvironment: (name) =>
+      name === 'client' ? { build: { modulePreload: false } } : undefined,
+  };
+}
