@@ -1,11 +1,13 @@
 import { hydrate } from 'svelte';
 import { bobweight } from '../calculators/bobweight.ts';
+import { opened } from '../notebook/notebook.svelte.ts';
 import { Work } from '../notebook/work.svelte.ts';
 import HomeTry from './HomeTry.svelte';
 
 /** Brings the first page's calculator to life in the server's HTML. */
 const target = document.querySelector<HTMLElement>('[data-home-try]');
 if (target !== null) {
+  await opened;
   hydrate(HomeTry, {
     target,
     props: { work: new Work(bobweight), href: target.dataset['href'] ?? '' },

@@ -3,6 +3,7 @@ import { OutOfDomain } from '../core/refuse.ts';
 import { formatQuantity } from '../units/format.ts';
 import { readList, readPlusMinus, readQuantity, type Suggestion } from '../units/read.ts';
 import { unitOf } from '../units/units.ts';
+import { readAs } from './settle.ts';
 import { contextOf } from './typed.ts';
 import { sameValue, type StoredValue } from './values.ts';
 
@@ -57,7 +58,7 @@ export function readField(entry: Entry, stored: StoredValue): FieldState {
       suggestions: [],
     };
   }
-  const read = readQuantity(stored.text, context);
+  const read = readAs(entry, stored.text, stored.unit);
   if (!read.ok) return { problem: read.say, suggestions: read.suggestions };
   const remark =
     read.question ??

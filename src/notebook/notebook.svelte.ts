@@ -1,6 +1,6 @@
 import type { Entry, SetId } from '../calculators/define.ts';
-import { dictionary, loadDictionary } from './dictionary.ts';
-import { admit, settle, shownIn, written, type Shown } from './settle.ts';
+import { dictionary, links, loadDictionary } from './dictionary.ts';
+import { settle, shownIn, written, type Shown } from './settle.ts';
 import {
   jobKey,
   openShelf,
@@ -13,7 +13,7 @@ import {
   visitKey,
   type Shelf,
 } from './storage.ts';
-import { share, type Shared } from './sharing.ts';
+import type { Shared } from './sharing.ts';
 import { exampleOf } from './typed.ts';
 import {
   countValues,
@@ -26,7 +26,7 @@ import {
   type SetValues,
   type StoredValue,
 } from './values.ts';
-import { arrive, countReplaced, overlaid, parseVisit, writeVisit, type Visit } from './visit.ts';
+import type { Visit } from './visit.ts';
 import { browserWorld, isShared, type World } from './world.ts';
 
 /** What a file would change, to be shown before it is opened. */
@@ -62,14 +62,28 @@ export class Notebook {
   #refusal: string | undefined = $state();
   #shelfNotice: string | undefined = $state();
   #previous = $state(false);
+  #changes = 0;
+  #revision = $state(0);
 
   constructor(world?: World) {
     this.#world = world;
     this.#shelf = openShelf(() => world?.local());
     this.#tab = openShelf(() => world?.session());
-    if (world === undefined) return;
-    this.reread();
-    this.arrive(world.revisited);
+    if (world !== undefined) this.#readOwn();
+  }
+
+  /**
+   * Shows the numbers of the link in the address, or of the visit that goes on in this tab, if there are any. Needs
+   * {@link loadDictionary} to have run.
+   */
+  open(): void {
+    this.#readVisit();
+    this.arrive(this.#world?.revisited ?? false);
+  }
+
+  /** Grows with everything that can change a value or how it is shown; for what follows later, and not at once. */
+  get revision(): number {
+    return this.#revision;
   }
 
   /** The system that fields are shown in. Stored values do not change with it. */
@@ -79,6 +93,7 @@ export class Notebook {
   setSystem(system: 'metric' | 'inch'): void {
     if (this.#world === undefined) return;
     this.#system = system;
+    this.#changed();
     this.#keep(systemKey, system);
   }
 
@@ -135,6 +150,7 @@ export class Notebook {
       this.#values[home][name] === undefined ? { text: before.text, unit: before.unit } : before;
     const value = written(own, patch, entry, this.display(home, entry));
     this.#values[home][name] = value;
+    this.#changed();
     if (this.#visit !== undefined) {
       this.#keepVisit();
       return;
@@ -150,6 +166,7 @@ export class Notebook {
     const entry = dictionary().get(name);
     const home = entry === undefined ? set : homeSet(set, entry);
     delete this.#values[home][name];
+    this.#changed();
     if (this.#visit !== undefined) {
       this.#keepVisit();
       return;
@@ -164,19 +181,20 @@ export class Notebook {
   }
   /** How many of the reader's own values {@link keepVisit} would change. */
   get visitReplaces(): number {
-    return this.#visit === undefined ? 0 : countReplaced(this.#own, this.#visit.values);
+    return this.#visit === undefined ? 0 : links().countReplaced(this.#own, this.#visit.values);
   }
   /** Writes the visit's numbers over the reader's own, name by name; returns how many of their own changed. */
   keepVisit(): number {
     if (this.#visit === undefined) return 0;
     const replaced = this.visitReplaces;
-    this.#replace(overlaid(this.#ownContents, this.#visit));
+    this.#replace(links().overlaid(this.#ownContents, this.#visit));
     this.leaveVisit();
     return replaced;
   }
   /** Returns to the reader's own numbers; those of the link are dropped. */
   leaveVisit(): void {
     this.#visit = undefined;
+    this.#changed();
     this.#tab.remove(visitKey);
     this.#world?.dropHash();
   }
@@ -197,7 +215,7 @@ export class Notebook {
 
   /** What opening a file's contents would do. Changes nothing. */
   offer(contents: Contents, problems: readonly string[] = []): Offer {
-    const admitted = admit(contents.values, dictionary(), true);
+    const admitted = links().admit(contents.values, dictionary(), true);
     return {
       contents: { job: contents.job, values: admitted.values },
       numbers: countValues(admitted.values),
@@ -216,7 +234,7 @@ export class Notebook {
   }
   /** Brings back the notebook that was put away last, and puts the present one away instead. */
   restorePrevious(): void {
-    const previous = parseVisit(this.#shelf.get(previousKey));
+    const previous = links().parseVisit(this.#shelf.get(previousKey));
     if (previous !== undefined) this.#replace(previous);
   }
 
@@ -226,26 +244,21 @@ export class Notebook {
    * `problems` says what whoever opens it would be told.
    */
   linkFor(entries: readonly Entry[]): Shared {
-    return share(
+    return links().share(
       this.#world?.address() ?? '',
       this.job,
       entries,
       (set, entry) => this.value(set, entry),
       this.#visit?.values ?? emptyContents().values,
-      dictionary(),
+      // Without a visit there are no names but the page's own, and the whole dictionary need not be fetched.
+      new Map([...dictionary(), ...entries.map((entry) => [entry.name, entry] as const)]),
     );
   }
 
-  /** Reads everything stored anew: at the start, and when the page comes back from the browser's cache. */
+  /** Reads everything stored anew, when the page comes back from the browser's cache. Needs {@link loadDictionary}. */
   reread(): void {
-    const found = readShelf(this.#shelf);
-    this.#own = copied(found.values);
-    this.#ownJob = found.job;
-    this.#system = found.system;
-    this.#damaged = { ...found.damaged };
-    this.#previous = this.#shelf.get(previousKey) !== undefined;
-    const visit = parseVisit(this.#tab.get(visitKey));
-    this.#visit = visit === undefined ? undefined : { ...visit, values: copied(visit.values) };
+    this.#readOwn();
+    this.#readVisit();
   }
 
   /**
@@ -255,12 +268,14 @@ export class Notebook {
    */
   arrive(again: boolean): void {
     const hash = this.#world?.hash() ?? '';
+    if (!hash.includes('=')) return;
     if (again && this.#visit?.from === hash) return;
-    const arrival = arrive(hash, dictionary());
+    const arrival = links().arrive(hash, dictionary());
     if (arrival === undefined) return;
     this.#refusal = 'say' in arrival ? arrival.say : undefined;
     if ('say' in arrival) return;
     this.#visit = { ...arrival.visit, values: copied(arrival.visit.values) };
+    this.#changed();
     this.#keepVisit();
   }
 
@@ -269,9 +284,7 @@ export class Notebook {
     const place = key === null ? undefined : placeOf(key);
     if (key !== null) this.#shelf.forget(key);
     if (key === null || place === undefined) {
-      const visit = this.#visit;
-      this.reread();
-      this.#visit = visit;
+      this.#readOwn();
       return;
     }
     const json = this.#shelf.get(key);
@@ -279,6 +292,7 @@ export class Notebook {
     delete this.#damaged[key];
     if (value === undefined) delete this.#own[place.set][place.name];
     else this.#own[place.set][place.name] = value;
+    this.#changed();
   }
 
   get #values(): Writable {
@@ -287,29 +301,54 @@ export class Notebook {
   get #ownContents(): Contents {
     return { job: this.#ownJob, values: copied(this.#own) };
   }
+  #changed(): void {
+    // Counted beside the state, so that a write inside an effect does not make the effect depend on it.
+    this.#changes += 1;
+    this.#revision = this.#changes;
+  }
   #keep(key: string, text: string): void {
     this.#shelf.set(key, text);
     this.#shelfNotice = this.#shelf.notice;
   }
   #keepVisit(): void {
     // The tab's storage only carries a visit to other pages; where it is refused, this page still has it.
-    if (this.#visit !== undefined) this.#tab.set(visitKey, writeVisit(this.#visit));
+    if (this.#visit !== undefined) this.#tab.set(visitKey, links().writeVisit(this.#visit));
+  }
+  #readOwn(): void {
+    const found = readShelf(this.#shelf);
+    this.#own = copied(found.values);
+    this.#ownJob = found.job;
+    this.#system = found.system;
+    this.#damaged = { ...found.damaged };
+    this.#previous = this.#shelf.get(previousKey) !== undefined;
+    this.#changed();
+  }
+  #readVisit(): void {
+    const visiting = this.#tab.get(visitKey);
+    const visit = visiting === undefined ? undefined : links().parseVisit(visiting);
+    this.#visit = visit === undefined ? undefined : { ...visit, values: copied(visit.values) };
+    this.#changed();
   }
   #replace(contents: Contents): void {
-    const visit = this.#visit;
     replaceOnShelf(this.#shelf, contents);
-    this.reread();
-    this.#visit = visit;
+    this.#readOwn();
     this.#shelfNotice = this.#shelf.notice;
   }
 }
 
 /**
- * The one notebook of the page. It is opened as the module loads, before any field can write: a number typed
- * before the page's code arrived must not find an empty notebook and wipe what is stored.
+ * The one notebook of the page. It holds the reader's own numbers as the module loads, before any field can write: a
+ * number typed before the page's code arrived must not find an empty notebook and wipe what is stored.
  */
-if (typeof window !== 'undefined' && namesFromOutside()) await loadDictionary();
 export const notebook = new Notebook(typeof window === 'undefined' ? undefined : browserWorld());
+
+/** Done when the numbers of a link are there as well; nothing of the page may come to life before. */
+export const opened: Promise<void> =
+  typeof window !== 'undefined' && namesFromOutside()
+    ? loadDictionary().then(() => {
+        notebook.open();
+      })
+    : Promise.resolve();
 
 /** True when the address or the tab's storage brings names that this page's calculators may not know. */
 function namesFromOutside(): boolean {

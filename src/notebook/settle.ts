@@ -3,7 +3,7 @@ import { convertTyped, formatPlain } from '../units/format.ts';
 import { readList, readQuantity } from '../units/read.ts';
 import { unitOf, units } from '../units/units.ts';
 import { contextOf, takeApart, takeApartAs, unitSpelled } from './typed.ts';
-import { bothSets, setsOf, tidyValue, type SetValues, type StoredValue } from './values.ts';
+import { tidyValue, type StoredValue } from './values.ts';
 
 /** What a field shows. */
 export interface Shown {
@@ -61,9 +61,28 @@ function unitTyped({ text, unit }: StoredValue, entry: NumberEntry | ListEntry):
   return reading.ok ? reading.unit : unit;
 }
 
-function readAs(entry: NumberEntry | ListEntry, text: string, unit: string) {
+type Reading = ReturnType<typeof readQuantity> | ReturnType<typeof readList>;
+
+let last:
+  { entry: NumberEntry | ListEntry; text: string; unit: string; reading: Reading } | undefined;
+
+/**
+ * Reads text as the entry asks: one number, or the readings of a list. The last reading is kept, since what is
+ * typed is read once to be stored and once more to be worked.
+ */
+export function readAs(
+  entry: NumberEntry,
+  text: string,
+  unit: string,
+): ReturnType<typeof readQuantity>;
+export function readAs(entry: NumberEntry | ListEntry, text: string, unit: string): Reading;
+export function readAs(entry: NumberEntry | ListEntry, text: string, unit: string): Reading {
+  if (last?.entry === entry && last.text === text && last.unit === unit) return last.reading;
   const context = contextOf(entry, unit);
-  return entry.type === 'list' ? readList(text, context, entry.most) : readQuantity(text, context);
+  const reading =
+    entry.type === 'list' ? readList(text, context, entry.most) : readQuantity(text, context);
+  last = { entry, text, unit, reading };
+  return reading;
 }
 
 /** Marks a unit that was put behind a ± here: nobody types it, so what was typed can be shown again. */
@@ -131,57 +150,4 @@ function bare(plusMinus: string, unit: string): string {
   const [typed = '', tail, ...more] = plusMinus.split(noBreak);
   const own = tail !== undefined && more.length === 0 && unitSpelled(tail, unit) === unit;
   return own ? typed : plusMinus;
-}
-
-/** Values let in from outside, and a sentence for each that this dictionary cannot use. */
-export interface Admitted {
-  readonly values: SetValues;
-  readonly problems: readonly string[];
-}
-
-/**
- * Judges values from a link or a file by the dictionary. Unknown names are named and kept, so that passing
- * the numbers on loses nothing. What cannot be read is named, and left out unless `keepUnreadable`.
- */
-export function admit(
-  values: SetValues,
-  dictionary: ReadonlyMap<string, Entry>,
-  keepUnreadable: boolean,
-): Admitted {
-  const kept: Record<'baseline' | 'candidate', Record<string, StoredValue>> = {
-    baseline: {},
-    candidate: {},
-  };
-  const problems: string[] = [];
-  const unknown = new Set<string>();
-  for (const set of bothSets) {
-    for (const [name, value] of Object.entries(values[set])) {
-      const entry = dictionary.get(name);
-      const fault = entry === undefined ? undefined : faultOf(value, entry);
-      if (entry === undefined) unknown.add(name);
-      else if (!setsOf(entry).includes(set)) {
-        problems.push(`${entry.label} serves both sets at once; its second value is not used.`);
-        continue;
-      }
-      if (fault !== undefined) problems.push(`${entry?.label ?? name} (${set}): ${fault}`);
-      if (fault === undefined || keepUnreadable) kept[set][name] = value;
-    }
-  }
-  for (const name of unknown) {
-    problems.push(`“${name}” is no quantity known here. It is kept, but nothing uses it.`);
-  }
-  return { values: kept, problems };
-}
-
-/** Why a value cannot be used; undefined when it can, or when its field is merely empty. */
-function faultOf(value: StoredValue, entry: Entry): string | undefined {
-  if (entry.type === 'choice') {
-    return Object.hasOwn(entry.options, value.text)
-      ? undefined
-      : `“${value.text}” is not one of ${Object.values(entry.options).join(', ')}.`;
-  }
-  if (value.text.trim() === '') return undefined;
-  const { text, unit } = settle(value, entry);
-  const reading = readAs(entry, text, unit);
-  return reading.ok ? undefined : reading.say;
 }

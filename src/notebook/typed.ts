@@ -72,11 +72,21 @@ export function takeApartAs(entry: Entry, stored: StoredValue): Typed | undefine
   return reading.ok ? takeApart(stored.text, context.unit, reading.value) : undefined;
 }
 
+const examples = new WeakMap<Entry, Partial<Record<SetId, StoredValue>>>();
+
 /**
  * The invented example that stands in a field until the reader writes there, with the ordinary shop
- * uncertainty of such a measurement as its ±.
+ * uncertainty of such a measurement as its ±. The same object each time: most fields hold it at most keys.
  */
 export function exampleOf(set: SetId, entry: Entry): StoredValue {
+  const known = examples.get(entry) ?? {};
+  if (known[set] !== undefined) return known[set];
+  const example = makeExample(set, entry);
+  examples.set(entry, { ...known, [set]: example });
+  return example;
+}
+
+function makeExample(set: SetId, entry: Entry): StoredValue {
   const text = entry.demo[set];
   if (entry.type === 'choice') return { text, unit: '' };
   if (entry.type === 'list') return { text, unit: entry.metric };

@@ -51,7 +51,8 @@ export function setsOf(entry: Entry): readonly SetId[] {
 
 /** True when two values read the same: same text, unit and ±. */
 export function sameValue(one: StoredValue | undefined, other: StoredValue | undefined): boolean {
-  if (one === undefined || other === undefined) return one === other;
+  if (one === other) return true;
+  if (one === undefined || other === undefined) return false;
   return (
     one.text === other.text &&
     one.unit === other.unit &&

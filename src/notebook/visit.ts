@@ -1,6 +1,6 @@
 import type { Entry } from '../calculators/define.ts';
+import { admit } from './admit.ts';
 import { decodeLink } from './link.ts';
-import { admit } from './settle.ts';
 import {
   asValue,
   bothSets,

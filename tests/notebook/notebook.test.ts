@@ -8,6 +8,13 @@ import { Notebook } from '../../src/notebook/notebook.svelte.ts';
 import { valueKey } from '../../src/notebook/storage.ts';
 import { FakeStorage, FakeTab } from './fake-world.ts';
 
+/** A notebook as a page of that tab opens it, with the numbers of a link if there are any. */
+function bookIn(tab: FakeTab): Notebook {
+  const book = new Notebook(tab);
+  book.open();
+  return book;
+}
+
 await loadDictionary();
 const { bore, stroke, pistonMass, pinOffset, crankAngle, crankpinDiameter, bigEndReadings } =
   quantities;
@@ -15,7 +22,7 @@ const customersLink =
   '#job=No.17&pistonMass=495.2g:0.1,398.6g:0.1&crankpinDiameter=2.100in,1-7/8in&v=1';
 
 function typed(tab: FakeTab): Notebook {
-  const book = new Notebook(tab);
+  const book = bookIn(tab);
   book.put('baseline', 'pistonMass', { text: '500', unit: 'g' }, pistonMass);
   book.put('baseline', 'bore', { text: '91.00', unit: 'mm' }, bore);
   book.job = 'My own';
@@ -24,7 +31,7 @@ function typed(tab: FakeTab): Notebook {
 
 describe('the reader’s own numbers', () => {
   test('are the invented example until something is typed', () => {
-    const book = new Notebook(new FakeTab());
+    const book = bookIn(new FakeTab());
     const example = { text: '428.0', unit: 'g', plusMinus: '0.1' };
     expect(book.value('baseline', pistonMass)).toEqual(example);
     expect(book.isExample('baseline', pistonMass)).toBe(true);
@@ -42,13 +49,13 @@ describe('the reader’s own numbers', () => {
   test('come back on the next page and in the next tab', () => {
     const tab = new FakeTab();
     typed(tab);
-    const next = new Notebook(new FakeTab(tab.shared));
+    const next = bookIn(new FakeTab(tab.shared));
     expect(next.value('baseline', pistonMass).text).toBe('500');
     expect(next.job).toBe('My own');
   });
 
   test('stay as typed, readable or not, also when the field is emptied', () => {
-    const book = new Notebook(new FakeTab());
+    const book = bookIn(new FakeTab());
     for (const text of ['', 'abc', '1 7/', ' 47,96 mm ']) {
       book.put('baseline', 'bore', { text }, bore);
       expect(book.value('baseline', bore).text).toBe(text);
@@ -57,7 +64,7 @@ describe('the reader’s own numbers', () => {
   });
 
   test('take the unit that was typed behind the number', () => {
-    const book = new Notebook(new FakeTab());
+    const book = bookIn(new FakeTab());
     book.put('baseline', 'bore', { text: '3.563 in', unit: 'mm' }, bore);
     expect(book.value('baseline', bore)).toEqual({ text: '3.563 in', unit: 'in' });
     book.put('baseline', 'bigEndReadings', { text: '14.8; 14.9 oz' }, bigEndReadings);
@@ -65,7 +72,7 @@ describe('the reader’s own numbers', () => {
   });
 
   test('one value serves both sets where the entry says so', () => {
-    const book = new Notebook(new FakeTab());
+    const book = bookIn(new FakeTab());
     book.put('candidate', 'crankAngle', { text: '75' }, crankAngle);
     expect(book.value('baseline', crankAngle).text).toBe('75');
     expect(book.isExample('candidate', crankAngle)).toBe(false);
@@ -112,7 +119,7 @@ describe('the reader’s own numbers', () => {
   test('storage forbidden: the same, and links work', () => {
     const tab = new FakeTab(new FakeStorage(), customersLink);
     tab.forbidden = true;
-    const book = new Notebook(tab);
+    const book = bookIn(tab);
     expect(book.value('baseline', pistonMass).text).toBe('495.2');
     book.leaveVisit();
     book.put('baseline', 'bore', { text: '91' }, bore);
@@ -125,7 +132,7 @@ describe('the reader’s own numbers', () => {
     typed(tab);
     const key = valueKey('baseline', 'bore');
     tab.shared.kept.set(key, '{"text":');
-    const book = new Notebook(tab);
+    const book = bookIn(tab);
     expect(book.notice).toContain('bore (baseline) is damaged');
     expect(book.value('baseline', bore).text).toBe('90.50');
     expect(book.value('baseline', pistonMass).text).toBe('500');
@@ -138,7 +145,7 @@ describe('the reader’s own numbers', () => {
   test('a stored unit of another kind is left for the parser to name, never misread', () => {
     const tab = new FakeTab();
     tab.shared.kept.set(valueKey('baseline', 'pistonMass'), '{"text":"40","unit":"in"}');
-    expect(new Notebook(tab).value('baseline', pistonMass)).toEqual({ text: '40 in', unit: 'g' });
+    expect(bookIn(tab).value('baseline', pistonMass)).toEqual({ text: '40 in', unit: 'g' });
   });
 });
 
@@ -159,7 +166,7 @@ describe('metric and inch', () => {
   });
 
   test('a field shows the typed text in its own system, a conversion in the other', () => {
-    const book = new Notebook(new FakeTab());
+    const book = bookIn(new FakeTab());
     book.put('baseline', 'bore', { text: '90.50', plusMinus: '0.02' }, bore);
     expect(book.display('baseline', bore)).toEqual({
       text: '90.50',
@@ -180,7 +187,7 @@ describe('metric and inch', () => {
   });
 
   test('a ± typed beside a converted number is in the unit shown, and keeps its meaning', () => {
-    const book = new Notebook(new FakeTab());
+    const book = bookIn(new FakeTab());
     book.put('baseline', 'bore', { text: '90.50' }, bore);
     book.setSystem('inch');
     book.put('baseline', 'bore', { plusMinus: '0.001' }, bore);
@@ -204,7 +211,7 @@ describe('metric and inch', () => {
 
   test('a ± is shown as it stands while it is typed, key by key', () => {
     for (const system of ['metric', 'inch'] as const) {
-      const book = new Notebook(new FakeTab());
+      const book = bookIn(new FakeTab());
       book.put('baseline', 'bore', { text: '90.50' }, bore);
       book.setSystem(system);
       for (const text of [
@@ -227,14 +234,14 @@ describe('metric and inch', () => {
   });
 
   test('a bare ± does not change its size when the number is typed anew in another unit', () => {
-    const book = new Notebook(new FakeTab());
+    const book = bookIn(new FakeTab());
     book.put('baseline', 'bore', { text: '90.50', plusMinus: '0.02' }, bore);
     book.put('baseline', 'bore', { text: '3.563 in' }, bore);
     expect(book.value('baseline', bore).plusMinus).toBe('0.02\u00a0mm');
   });
 
   test('the same digits read in another unit take their ± along', () => {
-    const book = new Notebook(new FakeTab());
+    const book = bookIn(new FakeTab());
     book.put('baseline', 'bore', { text: '3.563', unit: 'mm', plusMinus: '0.001' }, bore);
     book.put('baseline', 'bore', { text: '3.563', unit: 'in' }, bore);
     expect(book.value('baseline', bore)).toEqual({ text: '3.563', unit: 'in', plusMinus: '0.001' });
@@ -246,7 +253,7 @@ describe('visiting a link', () => {
     const shared = new FakeStorage();
     typed(new FakeTab(shared));
     const before = new Map(shared.kept);
-    const book = new Notebook(new FakeTab(shared, customersLink));
+    const book = bookIn(new FakeTab(shared, customersLink));
     expect(book.visiting).toMatchObject({ job: 'No.17', problems: [] });
     expect(book.value('baseline', pistonMass)).toEqual({
       text: '495.2',
@@ -272,7 +279,7 @@ describe('visiting a link', () => {
   test('what the link does not name is the example, or empty where it can be done without', () => {
     const shared = new FakeStorage();
     typed(new FakeTab(shared));
-    const book = new Notebook(new FakeTab(shared, customersLink));
+    const book = bookIn(new FakeTab(shared, customersLink));
     expect(book.value('baseline', bore).text).toBe('90.50');
     expect(book.isExample('baseline', bore)).toBe(true);
     expect(book.value('baseline', optional(pinOffset))).toEqual({ text: '', unit: 'mm' });
@@ -281,24 +288,24 @@ describe('visiting a link', () => {
 
   test('follows the reader to other pages of the tab, and stays out of other tabs', () => {
     const tab = new FakeTab(new FakeStorage(), customersLink);
-    new Notebook(tab).put('baseline', 'pistonMass', { text: '490' }, pistonMass);
+    bookIn(tab).put('baseline', 'pistonMass', { text: '490' }, pistonMass);
     tab.fragment = '';
-    expect(new Notebook(tab).value('baseline', pistonMass).text).toBe('490');
-    expect(new Notebook(new FakeTab(tab.shared)).visiting).toBeUndefined();
+    expect(bookIn(tab).value('baseline', pistonMass).text).toBe('490');
+    expect(bookIn(new FakeTab(tab.shared)).visiting).toBeUndefined();
   });
 
   test('a reload keeps what was tried; opening the link again starts from the link', () => {
     const tab = new FakeTab(new FakeStorage(), customersLink);
-    new Notebook(tab).put('baseline', 'pistonMass', { text: '490' }, pistonMass);
+    bookIn(tab).put('baseline', 'pistonMass', { text: '490' }, pistonMass);
     tab.revisited = true;
-    expect(new Notebook(tab).value('baseline', pistonMass).text).toBe('490');
+    expect(bookIn(tab).value('baseline', pistonMass).text).toBe('490');
     tab.revisited = false;
-    expect(new Notebook(tab).value('baseline', pistonMass).text).toBe('495.2');
+    expect(bookIn(tab).value('baseline', pistonMass).text).toBe('495.2');
   });
 
   test('a second link in the same tab takes the place of the first', () => {
     const tab = new FakeTab(new FakeStorage(), customersLink);
-    const book = new Notebook(tab);
+    const book = bookIn(tab);
     tab.fragment = '#pistonMass=300g,200g&v=1';
     book.arrive(false);
     expect(book.value('baseline', pistonMass).text).toBe('300');
@@ -312,7 +319,7 @@ describe('visiting a link', () => {
     const shared = new FakeStorage();
     typed(new FakeTab(shared));
     const tab = new FakeTab(shared, customersLink);
-    const book = new Notebook(tab);
+    const book = bookIn(tab);
     expect(book.visitReplaces).toBe(1);
     expect(book.keepVisit()).toBe(1);
     expect(book.visiting).toBeUndefined();
@@ -320,7 +327,7 @@ describe('visiting a link', () => {
     expect(book.value('baseline', pistonMass).text).toBe('495.2');
     expect(book.value('baseline', bore).text).toBe('91.00');
     expect(book.job).toBe('No.17');
-    const later = new Notebook(new FakeTab(shared));
+    const later = bookIn(new FakeTab(shared));
     expect(later.value('candidate', crankpinDiameter).text).toBe('1 7/8');
     expect(later.canRestore).toBe(true);
     later.restorePrevious();
@@ -332,14 +339,14 @@ describe('visiting a link', () => {
   test('a number that the link repeats is not counted as replaced', () => {
     const shared = new FakeStorage();
     typed(new FakeTab(shared));
-    const book = new Notebook(new FakeTab(shared, '#pistonMass=500g,1g&bore=92mm,1mm&v=1'));
+    const book = bookIn(new FakeTab(shared, '#pistonMass=500g,1g&bore=92mm,1mm&v=1'));
     expect(book.visitReplaces).toBe(1);
   });
 
   test('a link with damage names it and gives the rest', () => {
     const link =
       '#pistonMass=40in,398.6g&bore=abc,90mm&futureThing=12mm,13mm&crankAngle=40deg,50deg&stroke=73mm,73mm&v=1';
-    const book = new Notebook(new FakeTab(new FakeStorage(), link));
+    const book = bookIn(new FakeTab(new FakeStorage(), link));
     const problems = book.visiting?.problems ?? [];
     expect(problems).toHaveLength(4);
     expect(problems[0]).toMatch(/^Piston, bare \(baseline\): .*a length/);
@@ -355,7 +362,7 @@ describe('visiting a link', () => {
 
   test('what nothing here knows travels on with the next link', () => {
     const link = '#futureThing=12mm:0.1,13mm&bore=90mm,91mm&v=1';
-    const book = new Notebook(new FakeTab(new FakeStorage(), link));
+    const book = bookIn(new FakeTab(new FakeStorage(), link));
     expect(book.linkFor([bore]).href).toContain('&futureThing=12mm:0.1,13mm&v=1');
   });
 
@@ -368,7 +375,7 @@ describe('visiting a link', () => {
       '#x=',
       '#utm_source=chat',
     ]) {
-      const book = new Notebook(new FakeTab(shared, fragment));
+      const book = bookIn(new FakeTab(shared, fragment));
       expect(book.visiting).toBeUndefined();
       expect(book.notice).toMatch(/link/);
       expect(book.value('baseline', pistonMass).text).toBe('500');
@@ -379,8 +386,8 @@ describe('visiting a link', () => {
     for (const json of ['', '{', '5', '{"values":5}']) {
       const tab = new FakeTab();
       tab.own.kept.set('throwbook/1/visit', json);
-      expect(() => new Notebook(tab)).not.toThrow();
-      expect(new Notebook(tab).visiting).toBeUndefined();
+      expect(() => bookIn(tab)).not.toThrow();
+      expect(bookIn(tab).visiting).toBeUndefined();
     }
   });
 });
@@ -398,7 +405,7 @@ describe('sharing', () => {
       'https://shop.example/bobweight/#job=My-own&pistonMass=500g,318.0g:0.1&bore=91.00mm,3-9/16in&crankAngle=40deg' +
         '&bigEndReadings=421.0;421.5;421.1;420.9;421.5g,300.0;300.4;299.8;300.3;300.0g&v=1',
     );
-    const theirs = new Notebook(new FakeTab(new FakeStorage(), href.slice(href.indexOf('#'))));
+    const theirs = bookIn(new FakeTab(new FakeStorage(), href.slice(href.indexOf('#'))));
     for (const entry of entries) {
       for (const set of ['baseline', 'candidate'] as const) {
         expect(theirs.linkFor([entry]).href).toBe(book.linkFor([entry]).href);
@@ -427,7 +434,7 @@ describe('sharing', () => {
       options: { four: 'four-stroke', two: 'two-stroke' },
       demo: { baseline: 'four', candidate: 'two' },
     };
-    const book = new Notebook(new FakeTab());
+    const book = bookIn(new FakeTab());
     expect(book.linkFor([choice]).href).toContain('#strokesPerCycle=four,two&v=1');
     expect(book.display('candidate', choice)).toMatchObject({ text: 'two', unit: '' });
   });
@@ -461,7 +468,7 @@ describe('opening a file', () => {
     expect(book.contents).toEqual(contents);
   });
   test('ends a visit', () => {
-    const book = new Notebook(new FakeTab(new FakeStorage(), customersLink));
+    const book = bookIn(new FakeTab(new FakeStorage(), customersLink));
     expect(Object.keys(book.contents.values.baseline)).toEqual(['pistonMass', 'crankpinDiameter']);
     book.accept(book.offer(contents));
     expect(book.visiting).toBeUndefined();

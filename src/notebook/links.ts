@@ -1,0 +1,7 @@
+/**
+ * All that links, visits and files need of the notebook: one module, so that the browser fetches it as one when
+ * numbers come from outside or go there. Most readers of a page never need it.
+ */
+export { admit } from './admit.ts';
+export { share } from './sharing.ts';
+export { arrive, countReplaced, overlaid, parseVisit, writeVisit } from './visit.ts';
