@@ -3,7 +3,8 @@ import { unitFor } from '../calculators/output-unit.ts';
 import { formatQuantity } from '../units/format.ts';
 import type { Kind, System } from '../units/kinds.ts';
 import { type Operand, workPostfix } from './postfix.ts';
-import { markStrips, type StripSet } from './strips.ts';
+import { type Block, watchScreen } from './on-screen.ts';
+import { Strips, type StripSet } from './strips.ts';
 
 /** Inputs and outputs of one set together, in SI; empty while the set has none. */
 export type SlotValues = Readonly<Record<string, Value | Result>>;
@@ -130,10 +131,10 @@ function isEmpty(values: SlotValues): boolean {
   return Object.keys(values).length === 0;
 }
 
-/** Fillings that wait, by calculator: nobody sees a slot inside a closed fold. */
+/** Fillings that wait, by calculator: nobody sees a slot inside a closed fold or off the screen. */
 const waiting = new Map<string, () => void>();
 let timer: ReturnType<typeof setTimeout> | undefined;
-/** How long after the last key the folded slots are filled (ms). */
+/** How long after the last key they are filled (ms). */
 const quiet = 200;
 
 function fillWaiting(): void {
@@ -155,94 +156,138 @@ function fillLater(id: string, fill: () => void): void {
   timer = setTimeout(fillWaiting, quiet);
 }
 
-/** Writes the slots given, in their order, so that each value on the way finds those before it. */
+/**
+ * Writes the slots that `isWanted` picks. All are gone through in their order, so that each value on the way finds
+ * those before it.
+ */
 function fill(
-  slots: Iterable<HTMLElement>,
+  places: readonly Place[],
+  isWanted: (place: Place) => boolean,
   calculator: AnyCalculator,
   sets: Readonly<Record<string, SlotValues>>,
   system: System,
 ): void {
   const all: Record<string, SlotValues> = { ...sets };
-  for (const slot of slots) {
-    const [, name = '', set = ''] = (slot.dataset['v'] ?? '').split('.');
-    const { postfix } = slot.dataset;
+  for (const place of places) {
+    const { marks, name, set, text: node } = place;
+    const { postfix } = marks;
+    if (postfix === undefined && !isWanted(place)) continue;
     let values = all[set] ?? {};
     if (isEmpty(values)) continue;
     if (postfix !== undefined) {
       const value = valueOnTheWay(postfix, calculator, values);
       values = { ...values, [name]: value };
       all[set] = values;
+      if (!isWanted(place)) continue;
     }
-    const text = slotContent(slot.dataset, name, calculator, values, system);
-    if (slot.textContent !== text) slot.textContent = text;
+    const text = slotContent(marks, name, calculator, values, system);
+    if (node.data !== text) node.data = text;
   }
 }
 
-/** A slot, and the folds it stands in. */
+/** A slot, how it is marked, and what hides it. */
 interface Place {
-  readonly slot: HTMLElement;
+  readonly marks: SlotMarks & { readonly postfix?: string | undefined };
+  readonly name: string;
+  readonly set: string;
+  /** The text itself: changing it in place costs the page less than a new one. */
+  readonly text: Text;
   readonly folds: readonly HTMLDetailsElement[];
+  readonly block: Block;
 }
 
-const known = new WeakMap<ParentNode, Map<string, readonly Place[]>>();
+function foldsAround(slot: Element): readonly HTMLDetailsElement[] {
+  const folds: HTMLDetailsElement[] = [];
+  let fold = slot.closest('details');
+  while (fold !== null) {
+    folds.push(fold);
+    fold = fold.parentElement?.closest('details') ?? null;
+  }
+  return folds;
+}
 
-/** The slots of a calculator: sought once, since they stand in the page's fixed text. */
-function placesOf(root: ParentNode, id: string): readonly Place[] {
-  const ofRoot = known.get(root) ?? new Map<string, readonly Place[]>();
-  known.set(root, ofRoot);
-  const found = ofRoot.get(id);
-  if (found !== undefined) return found;
-  const places = [...root.querySelectorAll<HTMLElement>(`[data-v^="${id}."]`)].map((slot) => {
-    const folds: HTMLDetailsElement[] = [];
-    let fold = slot.closest('details');
-    while (fold !== null) {
-      folds.push(fold);
-      fold = fold.parentElement?.closest('details') ?? null;
-    }
-    return { slot, folds };
-  });
-  ofRoot.set(id, places);
-  return places;
+function textOf(slot: HTMLElement): Text {
+  const { firstChild } = slot;
+  if (firstChild instanceof Text && slot.childNodes.length === 1) return firstChild;
+  const text = document.createTextNode(slot.textContent);
+  slot.replaceChildren(text);
+  return text;
 }
 
 /**
- * Writes a calculator's numbers into every slot of it: `data-v="calculator.name.set"` with a fixed unit in
- * `data-unit` or else the reader's, `data-figures` and `data-guarded`. A slot with `data-postfix` is a value
- * on the way to a result, worked here. `set` is baseline, candidate, or `both` for a comparison. The marks on
- * the calculator's validity strips move with them. Slots inside a closed fold follow when it is opened, when the
- * page is printed, or once the keys are quiet.
- *
- * @param root where to look; the page
- * @param sets SI values of inputs and outputs; an empty set leaves its slots as they are
+ * The slots and the validity strips of one calculator, wherever the page has them. They are sought once, since
+ * they stand in the page's fixed text.
  */
-export function fillSlots(
-  root: ParentNode,
-  calculator: AnyCalculator,
-  sets: SlotSets,
-  system: System,
-): void {
-  const baseline = isEmpty(sets.baseline) ? undefined : parted(calculator, sets.baseline);
-  const candidate = isEmpty(sets.candidate) ? undefined : parted(calculator, sets.candidate);
-  const isWhole = baseline !== undefined && candidate !== undefined;
-  const both = isWhole ? calculator.compare?.({ baseline, candidate }) : undefined;
-  const all = { ...sets, both: both ?? {} };
-  const places = placesOf(root, calculator.id);
-  const slots = places.map(({ slot }) => slot);
-  const folded = places
-    .filter(({ folds }) => folds.some((fold) => !fold.open))
-    .map(({ slot }) => slot);
-  const hidden = new Set(folded);
-  fill(
-    slots.filter((slot) => !hidden.has(slot)),
-    calculator,
-    all,
-    system,
-  );
-  if (folded.length > 0) fillLater(calculator.id, () => fill(folded, calculator, all, system));
-  markStrips(
-    root,
-    calculator,
-    { ...(baseline && { baseline }), ...(candidate && { candidate }) },
-    system,
-  );
+export class Slots {
+  readonly #calculator: AnyCalculator;
+  readonly #places: readonly Place[];
+  readonly #strips: Strips;
+  readonly #blocks = new Map<Element, Block>();
+  readonly #tell: (seen: boolean) => void;
+
+  /**
+   * @param root where to look; the page
+   * @param tell hears whether any of it is on the screen, each time that may have changed
+   */
+  constructor(root: ParentNode, calculator: AnyCalculator, tell: (seen: boolean) => void) {
+    this.#calculator = calculator;
+    this.#tell = tell;
+    const slots = root.querySelectorAll<HTMLElement>(`[data-v^="${calculator.id}."]`);
+    this.#places = [...slots].map((slot) => {
+      const [, name = '', set = ''] = (slot.dataset['v'] ?? '').split('.');
+      const marks = { ...slot.dataset };
+      return {
+        marks,
+        name,
+        set,
+        text: textOf(slot),
+        folds: foldsAround(slot),
+        block: this.#blockOf(slot),
+      };
+    });
+    this.#strips = new Strips(root, calculator, (strip) => this.#blockOf(strip));
+    if (this.#blocks.size === 0) tell(false);
+  }
+
+  #blockOf(slot: Element): Block {
+    const around = slot.closest('p, li, table, figure, section, details, dl') ?? slot;
+    const known = this.#blocks.get(around);
+    if (known !== undefined) return known;
+    const block: Block = { seen: true };
+    this.#blocks.set(around, block);
+    watchScreen(around, (seen) => {
+      block.seen = seen;
+      if (seen) fillWaiting();
+      this.#tell([...this.#blocks.values()].some((each) => each.seen));
+    });
+    return block;
+  }
+
+  /**
+   * Writes the numbers: `data-v="calculator.name.set"` with a fixed unit in `data-unit` or else the reader's,
+   * `data-figures` and `data-guarded`. A slot with `data-postfix` is a value on the way to a result, worked here.
+   * `set` is baseline, candidate, or `both` for a comparison. The marks on the validity strips move with them. What
+   * is folded away or off the screen follows when it is opened or approached, when the page is printed, or once
+   * the keys are quiet.
+   *
+   * @param sets SI values of inputs and outputs; an empty set leaves its slots as they are
+   */
+  fill(sets: SlotSets, system: System): void {
+    const calculator = this.#calculator;
+    const baseline = isEmpty(sets.baseline) ? undefined : parted(calculator, sets.baseline);
+    const candidate = isEmpty(sets.candidate) ? undefined : parted(calculator, sets.candidate);
+    const isWhole = baseline !== undefined && candidate !== undefined;
+    const both = isWhole ? calculator.compare?.({ baseline, candidate }) : undefined;
+    const all = { ...sets, both: both ?? {} };
+    const strips = { ...(baseline && { baseline }), ...(candidate && { candidate }) };
+    const isSeen = ({ block, folds }: Place): boolean =>
+      block.seen && folds.every((fold) => fold.open);
+    fill(this.#places, isSeen, calculator, all, system);
+    this.#strips.mark(strips, system, ({ seen }) => seen);
+    if (this.#places.every(isSeen) && this.#strips.every(({ seen }) => seen)) return;
+    fillLater(calculator.id, () => {
+      fill(this.#places, () => true, calculator, all, system);
+      this.#strips.mark(strips, system, () => true);
+    });
+  }
 }

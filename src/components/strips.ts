@@ -2,6 +2,7 @@ import type { AnyCalculator, Result, SetId, Value } from '../calculators/define.
 import { unitFor } from '../calculators/output-unit.ts';
 import { formatQuantity } from '../units/format.ts';
 import type { Kind, System } from '../units/kinds.ts';
+import type { Block } from './on-screen.ts';
 
 type Strip = AnyCalculator['validity'][number];
 
@@ -59,43 +60,68 @@ export function stripValue(strip: Strip, set: StripSet): number | undefined {
   return Number.isFinite(value) ? value : undefined;
 }
 
-const known = new WeakMap<ParentNode, Map<string, readonly Element[]>>();
-
-/** The strips at a place: sought once, since they stand in the page's fixed part. */
-function stripsOf(root: ParentNode, place: string): readonly Element[] {
-  const ofRoot = known.get(root) ?? new Map<string, readonly Element[]>();
-  known.set(root, ofRoot);
-  const strips = ofRoot.get(place) ?? [...root.querySelectorAll(place)];
-  ofRoot.set(place, strips);
-  return strips;
+/** A strip of the page's fixed text, and the parts of it that move. */
+interface Drawn {
+  readonly strip: Strip;
+  readonly block: Block;
+  readonly bounds: readonly { readonly si: number; readonly node: Element }[];
+  readonly marks: Readonly<Record<string, Element | null>>;
+  readonly places: Readonly<Record<string, Element | null>>;
 }
 
-/**
- * Moves the reader's marks on a calculator's strips and says in words where they stand.
- *
- * @param sets sets without numbers are left out; their marks stay as they are
- */
-export function markStrips(
-  root: ParentNode,
-  calculator: AnyCalculator,
-  sets: Readonly<Partial<Record<SetId, StripSet>>>,
-  system: System,
-): void {
-  for (const strip of calculator.validity) {
-    const place = `[data-strip="${calculator.id}.${strip.id}"]`;
-    for (const drawn of stripsOf(root, place)) {
-      for (const bound of drawn.querySelectorAll<HTMLElement>('[data-si]'))
-        bound.textContent = stripNumber(Number(bound.dataset['si']), strip.kind, system);
+function write(node: Element | null | undefined, text: string): void {
+  if (node && node.textContent !== text) node.textContent = text;
+}
+
+/** The validity strips of one calculator. They are sought once, since they stand in the page's fixed part. */
+export class Strips {
+  readonly #drawn: readonly Drawn[];
+
+  /** @param blockOf gives the stretch of the page that a strip stands in */
+  constructor(root: ParentNode, calculator: AnyCalculator, blockOf: (strip: Element) => Block) {
+    this.#drawn = calculator.validity.flatMap((strip) =>
+      [...root.querySelectorAll(`[data-strip="${calculator.id}.${strip.id}"]`)].map((drawn) => ({
+        strip,
+        block: blockOf(drawn),
+        bounds: [...drawn.querySelectorAll<HTMLElement>('[data-si]')].map((node) => ({
+          si: Number(node.dataset['si']),
+          node,
+        })),
+        marks: pair((set) => drawn.querySelector(`[data-mark="${set}"]`)),
+        places: pair((set) => drawn.querySelector(`[data-place="${set}"]`)),
+      })),
+    );
+  }
+
+  /** True when every strip stands in a block of that sort. */
+  every(isSo: (block: Block) => boolean): boolean {
+    return this.#drawn.every(({ block }) => isSo(block));
+  }
+
+  /**
+   * Moves the reader's marks on the strips and says in words where they stand.
+   *
+   * @param sets sets without numbers are left out; their marks stay as they are
+   * @param isWanted picks the strips by where they stand
+   */
+  mark(
+    sets: Readonly<Partial<Record<SetId, StripSet>>>,
+    system: System,
+    isWanted: (block: Block) => boolean,
+  ): void {
+    for (const { strip, block, bounds, marks, places } of this.#drawn) {
+      if (!isWanted(block)) continue;
+      for (const { si, node } of bounds) write(node, stripNumber(si, strip.kind, system));
       for (const [id, set] of Object.entries(sets)) {
         const value = stripValue(strip, set);
         if (value === undefined) continue;
-        drawn
-          .querySelector(`[data-mark="${id}"]`)
-          ?.setAttribute('transform', `translate(${stripPlace(strip, value)} 0)`);
-        const words = drawn.querySelector(`[data-place="${id}"]`);
-        if (words !== null)
-          words.textContent = `${stripNumber(value, strip.kind, system)}, ${stripWords(strip, value)}`;
+        marks[id]?.setAttribute('transform', `translate(${stripPlace(strip, value)} 0)`);
+        write(places[id], `${stripNumber(value, strip.kind, system)}, ${stripWords(strip, value)}`);
       }
     }
   }
+}
+
+function pair<T>(find: (set: SetId) => T): Readonly<Record<SetId, T>> {
+  return { baseline: find('baseline'), candidate: find('candidate') };
 }

@@ -1,3 +1,4 @@
+import { untrack } from 'svelte';
 import type { Absent, AnyCalculator, Entry, Result, SetId, Value } from '../calculators/define.ts';
 import { propagate, propagation, type PropagatedOutputs } from '../calculators/uncertainty.ts';
 import { evaluate, rememberingReader, type Evaluation } from './evaluation.ts';
@@ -10,12 +11,37 @@ interface Good {
   readonly plusMinus: Readonly<Record<string, number>>;
 }
 
+/** One set as a part of the page sees it. */
+export interface SetView {
+  readonly evaluation: Evaluation;
+  /** The inputs of the result shown: the present ones, or the last that gave a result. */
+  readonly input: Readonly<Record<string, Value>> | undefined;
+  /** The result shown. */
+  readonly output: Readonly<Record<string, Result>> | undefined;
+  /** True when the result shown is not of the numbers that stand in the fields. */
+  readonly stale: boolean;
+  /** The ± of every output; absent while it is being worked out, and without a ± in the inputs. */
+  readonly uncertainty: PropagatedOutputs | undefined;
+}
+
+/** Both sets worked through one calculator, as a part of the page sees them. */
+export interface WorkView {
+  readonly calculator: AnyCalculator;
+  readonly sets: Readonly<Record<SetId, SetView>>;
+  /** Results that need both sets; absent while one of them has none. */
+  readonly comparison: Readonly<Record<string, number | Absent>> | undefined;
+  /** The reader's system of units. */
+  readonly system: 'metric' | 'inch';
+  /** Writes a value into the notebook as if the reader had typed it. */
+  put(set: SetId, name: string, text: string, unit: string): void;
+}
+
 /** How long after the last key the ± is worked out, and how long one slice of that work may take (ms). */
 const quiet = 120;
 const slice = 6;
 
 /** One of the two sets, worked through one calculator, live. */
-export class SetWork {
+export class SetWork implements SetView {
   readonly #calculator: AnyCalculator;
   readonly id: SetId;
   #last: Good | undefined;
@@ -48,15 +74,12 @@ export class SetWork {
   get evaluation(): Evaluation {
     return this.#evaluation;
   }
-  /** The inputs of the result shown: the present ones, or the last that gave a result. */
   get input(): Readonly<Record<string, Value>> | undefined {
     return this.#good?.input;
   }
-  /** The result shown. */
   get output(): Readonly<Record<string, Result>> | undefined {
     return this.#good?.output;
   }
-  /** True when the result shown is not of the numbers that stand in the fields. */
   get stale(): boolean {
     return this.#evaluation.output === undefined;
   }
@@ -69,29 +92,38 @@ export class SetWork {
   }
 
   /**
-   * Follows the result shown: works its ± out in short slices once the keys are quiet. A last good result
-   * keeps its ±. Call inside an effect root.
+   * Follows the notebook: once the keys are quiet, works the ± of the result shown out in short slices. A last
+   * good result keeps its ±. Call inside an effect root.
    */
   follow(): void {
     if (this.#calculator.pace === 'idle') this.#settle();
+    let worked: Good | undefined;
     $effect(() => {
-      const { input, plusMinus } = this.#good ?? {};
-      if (input === undefined || plusMinus === undefined || Object.keys(plusMinus).length === 0) {
-        this.uncertainty = undefined;
-        return undefined;
-      }
-      const run = propagation(this.#calculator, input, plusMinus);
-      const names = [...run.inputs];
-      let timer = setTimeout(work, quiet);
-      const keep = (uncertainty: PropagatedOutputs): void => {
-        this.uncertainty = uncertainty;
-      };
-      function work(): void {
-        const end = performance.now() + slice;
-        while (names.length > 0 && performance.now() < end) run.step(names.shift() ?? '');
-        if (names.length > 0) timer = setTimeout(work, 0);
-        else keep(run.result());
-      }
+      // What changed is asked when the keys are quiet: to know it now, a set that nobody sees would be worked.
+      void notebook.revision;
+      void this.#settled;
+      let timer = setTimeout(() => {
+        const good = untrack(() => this.#good);
+        if (good === worked) return;
+        const keep = (uncertainty: PropagatedOutputs | undefined): void => {
+          worked = good;
+          this.uncertainty = uncertainty;
+        };
+        const { input, plusMinus } = good ?? {};
+        if (input === undefined || plusMinus === undefined || Object.keys(plusMinus).length === 0) {
+          keep(undefined);
+          return;
+        }
+        const run = propagation(this.#calculator, input, plusMinus);
+        const names = [...run.inputs];
+        const work = (): void => {
+          const end = performance.now() + slice;
+          while (names.length > 0 && performance.now() < end) run.step(names.shift() ?? '');
+          if (names.length > 0) timer = setTimeout(work, 0);
+          else keep(run.result());
+        };
+        work();
+      }, quiet);
       return () => {
         clearTimeout(timer);
       };
@@ -118,7 +150,7 @@ export class SetWork {
 }
 
 /** Both sets of the notebook worked through one calculator; shared by its form, figures and prose. */
-export class Work {
+export class Work implements WorkView {
   readonly calculator: AnyCalculator;
   readonly sets: Readonly<Record<SetId, SetWork>>;
   readonly #comparison: Readonly<Record<string, number | Absent>> | undefined = $derived.by(() =>
@@ -133,7 +165,6 @@ export class Work {
     };
   }
 
-  /** Results that need both sets; absent while one of them has none. */
   get comparison(): Readonly<Record<string, number | Absent>> | undefined {
     return this.#comparison;
   }
@@ -149,12 +180,10 @@ export class Work {
     });
   }
 
-  /** The reader's system of units. */
   get system(): 'metric' | 'inch' {
     return notebook.system;
   }
 
-  /** Writes a value into the notebook as if the reader had typed it. */
   put(set: SetId, name: string, text: string, unit: string): void {
     const entry: Entry | undefined = this.calculator.inputs[name];
     if (entry === undefined) return;

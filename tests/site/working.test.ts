@@ -1,5 +1,6 @@
 import { type Browser, chromium, type Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
+import { alive } from './support/site.ts';
 
 let browser: Browser;
 let page: Page;
@@ -11,7 +12,7 @@ beforeAll(async () => {
   });
   page = await browser.newPage();
   await page.goto(`${inject('address')}bobweight/`);
-  await page.locator('[data-calculator="bobweight"][data-alive]').waitFor();
+  await alive(page);
 });
 afterAll(async () => {
   await browser.close();

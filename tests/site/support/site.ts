@@ -109,8 +109,9 @@ function watch(context: BrowserContext, troubles: string[]): void {
   });
 }
 
-/** Waits until every calculator, figure and bar of the page answers. */
+/** Moves the pointer over every calculator, figure and bar of the page, and waits until each answers. */
 export async function alive(page: Page): Promise<void> {
+  await touchAll(page);
   await page.waitForFunction(
     () =>
       [
@@ -120,4 +121,14 @@ export async function alive(page: Page): Promise<void> {
       ].every((island) => island.hasAttribute('data-alive') || island.matches('[data-static]')) &&
       !document.documentElement.hasAttribute('data-pending'),
   );
+}
+
+/** Says to every part of the page that a pointer is over it: what a part needs is fetched then. */
+export async function touchAll(page: Page): Promise<void> {
+  await page.evaluate(() => {
+    for (const part of document.querySelectorAll(
+      '[data-calculator], [data-figure], [data-notebook-bar]',
+    ))
+      part.dispatchEvent(new PointerEvent('pointerover', { bubbles: true }));
+  });
 }

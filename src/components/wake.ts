@@ -1,0 +1,85 @@
+import { remember } from './replay.ts';
+
+/*
+ * The only code that every page with calculators begins with. As long as nobody has written anything, the server's
+ * HTML already shows the right numbers, so a calculator is fetched and brought to life when it is seen, a figure and
+ * the notebook bar when they are touched. The reader's own numbers, from this device or a link, concern all parts at once; the first number
+ * written on the page does too, and then the rest follows when the browser is idle.
+ */
+const alive = () => import('./alive.svelte.ts');
+
+const parts = [
+  ...document.querySelectorAll<HTMLElement>(
+    '[data-calculator], [data-figure], [data-notebook-bar]',
+  ),
+];
+const asleep = new Set(parts);
+const deeds = ['click', 'input', 'change'] as const;
+const touches = ['pointerover', 'pointerdown', 'focusin'] as const;
+
+/** What the numbers in prose and the strips belong to, though the page may have no part of that calculator. */
+const numbered = new Set(
+  [...document.querySelectorAll<HTMLElement>('[data-v], [data-strip]')].map(
+    ({ dataset }) => (dataset['v'] ?? dataset['strip'] ?? '').split('.')[0] ?? '',
+  ),
+);
+const isReaders = document.documentElement.hasAttribute('data-pending');
+
+function idle(run: () => void): void {
+  if ('requestIdleCallback' in window) requestIdleCallback(run, { timeout: 2000 });
+  else setTimeout(run, 200);
+}
+
+const screen = new IntersectionObserver((entries) => {
+  for (const { isIntersecting, target } of entries)
+    if (isIntersecting && target instanceof HTMLElement) void wake(target);
+});
+
+function note(event: Event): void {
+  if (event.currentTarget instanceof HTMLElement) remember(event.currentTarget, event);
+}
+function touch({ currentTarget }: Event): void {
+  if (currentTarget instanceof HTMLElement) void wake(currentTarget);
+}
+
+let followed = false;
+async function wake(part: HTMLElement): Promise<void> {
+  if (!asleep.delete(part)) return;
+  screen.unobserve(part);
+  for (const kind of touches) part.removeEventListener(kind, touch);
+  const { atFirstChange, bringUp } = await alive();
+  if (!followed) atFirstChange(numbered, isReaders, () => idle(wakeAll));
+  followed = true;
+  await bringUp(part);
+  for (const kind of deeds) part.removeEventListener(kind, note);
+}
+
+let woken = false;
+function wakeAll(): void {
+  if (woken) return;
+  woken = true;
+  // What can be seen comes first.
+  const here = [...asleep].filter((part) => {
+    const { top, bottom } = part.getBoundingClientRect();
+    return bottom > 0 && top < innerHeight;
+  });
+  for (const part of here) void wake(part);
+  idle(() => {
+    for (const part of asleep) void wake(part);
+  });
+}
+
+for (const part of parts) {
+  for (const kind of deeds) part.addEventListener(kind, note);
+  for (const kind of touches) part.addEventListener(kind, touch);
+  // A form is there to be written in; a figure and the bar are looked at, and most readers leave them at that.
+  if (part.dataset['calculator'] !== undefined) screen.observe(part);
+}
+if (isReaders) wakeAll();
+window.addEventListener('storage', wakeAll);
+window.addEventListener('pageshow', ({ persisted }) => {
+  if (persisted) wakeAll();
+});
+window.addEventListener('hashchange', () => {
+  if (location.hash.includes('=')) wakeAll();
+});

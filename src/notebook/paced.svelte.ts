@@ -1,0 +1,106 @@
+import { untrack } from 'svelte';
+import type { SetId } from '../calculators/define.ts';
+import { notebook } from './notebook.svelte.ts';
+import type { SetView, WorkView } from './work.svelte.ts';
+
+/** How long after the last change a part that is off the screen follows (ms). */
+const quiet = 150;
+
+/**
+ * Says when a part of the page follows the notebook: at every key while it can be seen, else once the keys are
+ * quiet. What nobody sees costs nothing while somebody types.
+ */
+export class Pace {
+  /** True while the part is on the screen, or so near that it may be the next moment. */
+  seen = $state(true);
+  #turn = $state(0);
+
+  constructor(seen = true) {
+    this.seen = seen;
+  }
+
+  /** What `read` gives: live while seen, else as of the last time that {@link catchUp} ran. For a derived value. */
+  now<T>(read: () => T): T {
+    if (this.seen) return read();
+    void this.#turn;
+    return untrack(read);
+  }
+
+  /** Makes the part follow now, seen or not: the page is about to be printed, or the keys have become quiet. */
+  catchUp(): void {
+    this.#turn += 1;
+  }
+
+  /** Catches up once the keys have been quiet. Call inside an effect root. */
+  follow(): void {
+    $effect(() => {
+      void notebook.revision;
+      if (this.seen) return undefined;
+      const timer = setTimeout(() => {
+        this.catchUp();
+      }, quiet);
+      return () => {
+        clearTimeout(timer);
+      };
+    });
+  }
+}
+
+class PacedSet implements SetView {
+  readonly #set: SetView;
+  readonly #pace: Pace;
+  readonly #evaluation = $derived.by(() => this.#pace.now(() => this.#set.evaluation));
+  readonly #input = $derived.by(() => this.#pace.now(() => this.#set.input));
+  readonly #output = $derived.by(() => this.#pace.now(() => this.#set.output));
+  readonly #stale = $derived.by(() => this.#pace.now(() => this.#set.stale));
+  readonly #uncertainty = $derived.by(() => this.#pace.now(() => this.#set.uncertainty));
+
+  constructor(set: SetView, pace: Pace) {
+    this.#set = set;
+    this.#pace = pace;
+  }
+  get evaluation(): SetView['evaluation'] {
+    return this.#evaluation;
+  }
+  get input(): SetView['input'] {
+    return this.#input;
+  }
+  get output(): SetView['output'] {
+    return this.#output;
+  }
+  get stale(): boolean {
+    return this.#stale;
+  }
+  get uncertainty(): SetView['uncertainty'] {
+    return this.#uncertainty;
+  }
+}
+
+/** A work as one part of the page sees it, at that part's own {@link Pace}. */
+export class PacedWork implements WorkView {
+  readonly #work: WorkView;
+  readonly calculator: WorkView['calculator'];
+  readonly sets: Readonly<Record<SetId, SetView>>;
+  readonly #pace: Pace;
+  readonly #comparison = $derived.by(() => this.#pace.now(() => this.#work.comparison));
+  readonly #system = $derived.by(() => this.#pace.now(() => this.#work.system));
+
+  constructor(work: WorkView, pace: Pace) {
+    this.#work = work;
+    this.#pace = pace;
+    this.calculator = work.calculator;
+    this.sets = {
+      baseline: new PacedSet(work.sets.baseline, pace),
+      candidate: new PacedSet(work.sets.candidate, pace),
+    };
+  }
+  get comparison(): WorkView['comparison'] {
+    return this.#comparison;
+  }
+  get system(): WorkView['system'] {
+    return this.#system;
+  }
+  put(set: SetId, name: string, text: string, unit: string): void {
+    this.#work.put(set, name, text, unit);
+  }
+}
