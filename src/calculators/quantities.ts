@@ -1,7 +1,6 @@
 /**
  * The dictionary of quantities: one name for each, everywhere. A file a subject, so that a page sends what
- * it uses and little else;
- * how each is measured stands in `quantity-notes.ts`, which only the build reads.
+ * it uses and little else; how each is measured stands in `quantity-notes.ts`, which only the build reads.
  *
  * Ranges and shop uncertainties are a practitioner's judgement for road, performance and race petrol
  * engines from one to twelve cylinders: common practice, no source. Demo values are invented.

@@ -109,7 +109,7 @@ export function printedNumber(text: string): number {
 }
 
 /** One line a problem: the file, the case and the field, and what is wrong with it. */
-function complain(
+export function complain(
   file: string,
   data: unknown,
   issues: readonly [v.BaseIssue<unknown>, ...v.BaseIssue<unknown>[]],
