@@ -12,8 +12,9 @@ import { withoutPreloads } from './scripts/vite-without-preloads.js';
 // A host that serves the site below its root says so when it builds: THROWBOOK_BASE=/reference/
 const base = process.env['THROWBOOK_BASE'] ?? '/';
 
-// What figures are drawn with, and what only their lists of choices need.
+// What every calculator is made of.
 const form = /components[\\/](?:form|results(?![\\/]Shares))[\\/]/;
+// What figures are drawn with, and what only their lists of choices need.
 const drawing =
   /components[\\/](?:chart|figures)[\\/]|core[\\/]math[\\/]|bindings[\\/](?:select|size)/;
 

@@ -7,10 +7,10 @@ interface Deed {
 type Field = HTMLInputElement | HTMLSelectElement | HTMLTextAreaElement | HTMLButtonElement;
 
 const deeds = new WeakMap<HTMLElement, Map<Field, Deed>>();
+const all = 'input, select, textarea, button, summary';
 
 function fieldOf(target: EventTarget | null): Field | undefined {
-  const field =
-    target instanceof Element ? target.closest('input, select, textarea, button') : null;
+  const field = target instanceof Element ? target.closest(all) : null;
   const isField =
     field instanceof HTMLInputElement ||
     field instanceof HTMLSelectElement ||
@@ -19,14 +19,25 @@ function fieldOf(target: EventTarget | null): Field | undefined {
   return isField ? field : undefined;
 }
 
-/** Remembers a `click`, `input` or `change` in a part of the page that has no code yet. */
-export function remember(part: HTMLElement, { type, target }: Event): void {
+/** The element of `part` that stands where `element` stands in another drawing of it. */
+function counterpart<Kind extends Element>(part: HTMLElement, drawn: Element, element: Kind): Kind {
+  const place = [...drawn.querySelectorAll(all)].indexOf(element);
+  // Both are the same HTML but for the width, so the kind is the same as well.
+  return ([...part.querySelectorAll(all)][place] ?? element) as Kind;
+}
+
+/**
+ * Remembers a `click`, `input` or `change` in a part of the page that has no code yet, or in the server's wide
+ * drawing of it.
+ */
+export function remember(part: HTMLElement, { type, target, currentTarget }: Event): void {
   const field = fieldOf(target);
   // A click on a field says nothing that its other events do not say better.
   if (field === undefined || (type === 'click') !== field instanceof HTMLButtonElement) return;
   const known = deeds.get(part) ?? new Map<Field, Deed>();
   deeds.set(part, known);
-  known.set(field, {
+  const drawn = currentTarget instanceof Element ? currentTarget : part;
+  known.set(drawn === part ? field : counterpart(part, drawn, field), {
     value: field.value,
     checked: field instanceof HTMLInputElement && field.checked,
   });
@@ -34,9 +45,18 @@ export function remember(part: HTMLElement, { type, target }: Event): void {
 
 /**
  * Says what was remembered of a part again to its code, now that it is there: bringing HTML to life may set a field
- * back to what it was made with.
+ * back to what it was made with. The server's wide drawing of the part leaves, and what was open in it or had the
+ * focus is so in the part.
  */
 export function replay(part: HTMLElement): void {
+  const wide = part.nextElementSibling;
+  if (wide?.matches('.figure-wide') === true) {
+    const focus = wide.querySelector<HTMLElement>(':focus');
+    for (const summary of wide.querySelectorAll('details[open] > summary'))
+      counterpart(part, wide, summary).closest('details')?.setAttribute('open', '');
+    if (focus !== null) counterpart(part, wide, focus).focus({ preventScroll: true });
+    wide.remove();
+  }
   const focused = document.activeElement;
   if (focused !== null && part.contains(focused)) focused.dispatchEvent(new FocusEvent('focus'));
   for (const [field, { value, checked }] of deeds.get(part) ?? []) {

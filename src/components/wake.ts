@@ -14,6 +14,12 @@ const parts = [
   ),
 ];
 const asleep = new Set(parts);
+
+/** The server's drawing of a figure for a wide page stands beside the figure itself. */
+function drawingsOf(part: HTMLElement): readonly Element[] {
+  const wide = part.nextElementSibling;
+  return wide?.matches('.figure-wide') === true ? [part, wide] : [part];
+}
 const deeds = ['click', 'input', 'change'] as const;
 const touches = ['pointerover', 'pointerdown', 'focusin'] as const;
 
@@ -35,11 +41,16 @@ const screen = new IntersectionObserver((entries) => {
     if (isIntersecting && target instanceof HTMLElement) void wake(target);
 });
 
-function note(event: Event): void {
-  if (event.currentTarget instanceof HTMLElement) remember(event.currentTarget, event);
+function partOf({ currentTarget }: Event): HTMLElement | undefined {
+  return parts.find((part) => drawingsOf(part).some((drawing) => drawing === currentTarget));
 }
-function touch({ currentTarget }: Event): void {
-  if (currentTarget instanceof HTMLElement) void wake(currentTarget);
+function note(event: Event): void {
+  const part = partOf(event);
+  if (part !== undefined) remember(part, event);
+}
+function touch(event: Event): void {
+  const part = partOf(event);
+  if (part !== undefined) void wake(part);
 }
 
 let followed = false;
@@ -70,8 +81,10 @@ function wakeAll(): void {
 }
 
 for (const part of parts) {
-  for (const kind of deeds) part.addEventListener(kind, note);
-  for (const kind of touches) part.addEventListener(kind, touch);
+  for (const drawing of drawingsOf(part)) {
+    for (const kind of deeds) drawing.addEventListener(kind, note);
+    for (const kind of touches) drawing.addEventListener(kind, touch);
+  }
   // A form is there to be written in; a figure and the bar are looked at, and most readers leave them at that.
   if (part.dataset['calculator'] !== undefined) screen.observe(part);
 }

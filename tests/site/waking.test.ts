@@ -99,6 +99,25 @@ describe('a page that nobody has written on', () => {
 });
 
 describe('what is done before the code has arrived', () => {
+  it('counts in the drawing for a wide page as well, and that drawing leaves', async () => {
+    const { context } = await site.reader(desk);
+    const page = await context.newPage();
+    const release = await holdBack(page);
+    await page.goto('reversal-load/');
+    const figure = page.locator('[data-figure="load-speed"]');
+    const wide = page.locator('.figure-wide').filter({ has: page.locator('select') });
+    expect(await figure.isVisible()).toBe(false);
+    await wide.locator('select').selectOption({ index: 2 });
+    const wanted = await wide.locator('select').inputValue();
+    await wide.locator('summary').first().click();
+    release();
+    await expect.poll(() => figure.getAttribute('data-alive')).toBe('');
+    expect(await wide.count()).toBe(0);
+    expect(await figure.isVisible()).toBe(true);
+    expect(await figure.locator('select').inputValue()).toBe(wanted);
+    expect(await figure.locator('details').first().getAttribute('open')).not.toBeNull();
+  });
+
   it('is not lost: a number, a unit, a button, a system of units', async () => {
     const { context } = await site.reader(desk);
     const page = await context.newPage();

@@ -30,10 +30,16 @@ const parts: Readonly<Record<string, Component<FigureProps>>> = {
   'groove-section': GrooveSection,
 };
 
-/**
- * The same figures for the server, which renders them all and sends none of their code. Typed as functions
- * of their props, which is how an .astro file sees a component.
- */
-export const figures = parts as unknown as Readonly<
-  Record<string, (props: FigureProps) => unknown>
->;
+/** Drawings that stand in half of a wide page, beside their curves, and are as wide there as on a phone. */
+const inHalves = new Set(['mechanism', 'groove-section']);
+
+/** A figure as an .astro file sees it: a function of its props. */
+type Drawn = (props: FigureProps) => unknown;
+
+/** The same figures for the server, which renders them all and sends none of their code. */
+export const figures = parts as unknown as Readonly<Record<string, Drawn>>;
+
+/** The component to give to `WideFigure`, where a wide page has room for another drawing than a phone. */
+export function wideFigure(id: string): Component<FigureProps> | undefined {
+  return inHalves.has(id) ? undefined : parts[id];
+}
