@@ -19,11 +19,13 @@ const declarations = import.meta.glob<Readonly<Record<string, AnyCalculator>>>([
 
 const works = new Map<string, Promise<Work>>();
 const paces: Pace[] = [];
+let fillProse = (): void => undefined;
 
 // Whoever prints sees the numbers of now on every sheet.
 window.addEventListener('beforeprint', () => {
   for (const pace of paces) pace.catchUp();
   flushSync();
+  fillProse();
 });
 
 /** A pace that follows in the background; whoever asks for it says when its part is seen. */
@@ -52,7 +54,8 @@ async function make(id: string): Promise<Work> {
 
 /** Lets the numbers in prose and the validity strips of one calculator follow it. */
 async function fill(id: string): Promise<void> {
-  const [{ Slots }, work] = await Promise.all([import('./slots.ts'), workOf(id)]);
+  const [{ fillWaiting, Slots }, work] = await Promise.all([import('./slots.ts'), workOf(id)]);
+  fillProse = fillWaiting;
   const pace = makePace();
   const slots = new Slots(document, work.calculator, (seen) => {
     pace.seen = seen;

@@ -137,7 +137,8 @@ let timer: ReturnType<typeof setTimeout> | undefined;
 /** How long after the last key they are filled (ms). */
 const quiet = 200;
 
-function fillWaiting(): void {
+/** Writes what waits, at once. */
+export function fillWaiting(): void {
   clearTimeout(timer);
   timer = undefined;
   const all = [...waiting.values()];
@@ -147,9 +148,8 @@ function fillWaiting(): void {
 
 function fillLater(id: string, fill: () => void): void {
   if (waiting.size === 0) {
-    // Whoever opens a fold or prints the page first sees the numbers of now.
+    // Whoever opens a fold first sees the numbers of now.
     document.addEventListener('toggle', fillWaiting, { capture: true, once: true });
-    window.addEventListener('beforeprint', fillWaiting, { once: true });
   }
   waiting.set(id, fill);
   clearTimeout(timer);
@@ -284,6 +284,7 @@ export class Slots {
       block.seen && folds.every((fold) => fold.open);
     fill(this.#places, isSeen, calculator, all, system);
     this.#strips.mark(strips, system, ({ seen }) => seen);
+    waiting.delete(calculator.id);
     if (this.#places.every(isSeen) && this.#strips.every(({ seen }) => seen)) return;
     fillLater(calculator.id, () => {
       fill(this.#places, () => true, calculator, all, system);

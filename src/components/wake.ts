@@ -1,10 +1,11 @@
 import { remember } from './replay.ts';
 
 /*
- * The only code that every page with calculators begins with. As long as nobody has written anything, the server's
- * HTML already shows the right numbers, so a calculator is fetched and brought to life when it is seen, a figure and
- * the notebook bar when they are touched. The reader's own numbers, from this device or a link, concern all parts at once; the first number
- * written on the page does too, and then the rest follows when the browser is idle.
+ * The only code that every page with calculators begins with. As long as nobody has written anything, the
+ * server's HTML already shows the right numbers, so a calculator is fetched and brought to life when it is seen, a
+ * figure and the notebook bar when they are touched. The reader's own numbers, from this device or a link, concern
+ * all parts at once; the first number written on the page does too, and then the rest follows when the browser is
+ * idle.
  */
 const alive = () => import('./alive.svelte.ts');
 
@@ -20,6 +21,7 @@ function drawingsOf(part: HTMLElement): readonly Element[] {
   const wide = part.nextElementSibling;
   return wide?.matches('.figure-wide') === true ? [part, wide] : [part];
 }
+
 const deeds = ['click', 'input', 'change'] as const;
 const touches = ['pointerover', 'pointerdown', 'focusin'] as const;
 
@@ -53,16 +55,33 @@ function touch(event: Event): void {
   if (part !== undefined) void wake(part);
 }
 
+let told = false;
+/** A browser does not fetch the same code twice for one page, so only loading the page again helps. */
+function tellUnfetched(part: HTMLElement): void {
+  if (told) return;
+  told = true;
+  const words = document.createElement('p');
+  words.className = 'stale-note';
+  words.setAttribute('role', 'alert');
+  words.textContent =
+    'A part of this page could not be fetched, so its numbers stay as they are. Check the connection and load the page again.';
+  part.before(words);
+}
+
 let followed = false;
 async function wake(part: HTMLElement): Promise<void> {
   if (!asleep.delete(part)) return;
+  try {
+    const { atFirstChange, bringUp } = await alive();
+    if (!followed) atFirstChange(numbered, isReaders, () => idle(wakeAll));
+    followed = true;
+    await bringUp(part);
+  } catch {
+    tellUnfetched(part);
+  }
   screen.unobserve(part);
-  for (const kind of touches) part.removeEventListener(kind, touch);
-  const { atFirstChange, bringUp } = await alive();
-  if (!followed) atFirstChange(numbered, isReaders, () => idle(wakeAll));
-  followed = true;
-  await bringUp(part);
   for (const kind of deeds) part.removeEventListener(kind, note);
+  for (const kind of touches) part.removeEventListener(kind, touch);
 }
 
 let woken = false;

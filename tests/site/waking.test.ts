@@ -98,6 +98,40 @@ describe('a page that nobody has written on', () => {
   });
 });
 
+it('says so when its code cannot be fetched', async () => {
+  const { context } = await site.reader(desk);
+  const page = await context.newPage();
+  await page.route(/alive\.svelte.*\.js$/, (route) => route.abort());
+  await page.goto('bobweight/', { waitUntil: 'networkidle' });
+  await page.getByRole('button', { name: 'Copy link' }).click();
+  await expect
+    .poll(() => page.getByRole('alert').textContent())
+    .toContain('Check the connection and load the page again.');
+  site.forgive(/ERR_FAILED/);
+});
+
+it('shows the numbers of now to whoever prints, wherever they stand', async () => {
+  const page = await site.open('bobweight/', desk);
+  const box = field(page, 'bobweight', 'pistonMass', 'baseline');
+  await enter(box, '490');
+  const inProse = page.locator('[data-v="bobweight.bobweight.baseline"]:not([data-also])');
+  await expect
+    .poll(async () => (await inProse.allTextContents()).filter((text) => !/^\s*1747/.test(text)))
+    .toEqual([]);
+  await box.focus();
+  const printed = await box.evaluate(async (input: HTMLInputElement) => {
+    input.value = '500';
+    input.dispatchEvent(new InputEvent('input', { bubbles: true }));
+    await Promise.resolve();
+    window.dispatchEvent(new Event('beforeprint'));
+    return [
+      ...document.querySelectorAll('[data-v="bobweight.bobweight.baseline"]:not([data-also])'),
+    ].map((slot) => slot.textContent);
+  });
+  expect(printed.length).toBeGreaterThan(3);
+  expect(printed.filter((text) => !/^\s*1757/.test(text))).toEqual([]);
+});
+
 describe('what is done before the code has arrived', () => {
   it('counts in the drawing for a wide page as well, and that drawing leaves', async () => {
     const { context } = await site.reader(desk);
