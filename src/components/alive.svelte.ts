@@ -1,7 +1,7 @@
 import { flushSync, hydrate, type Component } from 'svelte';
 import type { AnyCalculator, Entry } from '../calculators/define.ts';
 import { notebook, opened } from '../notebook/notebook.svelte.ts';
-import { Pace, PacedWork } from '../notebook/paced.svelte.ts';
+import { catchUpAll, Pace, PacedWork } from '../notebook/paced.svelte.ts';
 import { Work } from '../notebook/work.svelte.ts';
 import { watchScreen } from './on-screen.ts';
 import { replay } from './replay.ts';
@@ -18,12 +18,11 @@ const declarations = import.meta.glob<Readonly<Record<string, AnyCalculator>>>([
 ]);
 
 const works = new Map<string, Promise<Work>>();
-const paces: Pace[] = [];
 let fillProse = (): void => undefined;
 
 // Whoever prints sees the numbers of now on every sheet.
 window.addEventListener('beforeprint', () => {
-  for (const pace of paces) pace.catchUp();
+  catchUpAll();
   flushSync();
   fillProse();
 });
@@ -31,7 +30,6 @@ window.addEventListener('beforeprint', () => {
 /** A pace that follows in the background; whoever asks for it says when its part is seen. */
 function makePace(): Pace {
   const pace = new Pace();
-  paces.push(pace);
   $effect.root(() => {
     pace.follow();
   });

@@ -6,6 +6,13 @@ import type { SetView, WorkView } from './work.svelte.ts';
 /** How long after the last change a part that is off the screen follows (ms). */
 const quiet = 150;
 
+const all = new Set<Pace>();
+
+/** Makes every part of the page follow now: it is about to be printed. */
+export function catchUpAll(): void {
+  for (const pace of all) pace.catchUp();
+}
+
 /**
  * Says when a part of the page follows the notebook: at every key while it can be seen, else once the keys are
  * quiet. What nobody sees costs nothing while somebody types.
@@ -17,6 +24,8 @@ export class Pace {
 
   constructor(seen = true) {
     this.seen = seen;
+    // On the server every page of every reader would stay in it.
+    if (typeof window !== 'undefined') all.add(this);
   }
 
   /** What `read` gives: live while seen, else as of the last time that {@link catchUp} ran. For a derived value. */
@@ -26,7 +35,7 @@ export class Pace {
     return untrack(read);
   }
 
-  /** Makes the part follow now, seen or not: the page is about to be printed, or the keys have become quiet. */
+  /** Makes the part follow now, seen or not. */
   catchUp(): void {
     this.#turn += 1;
   }
