@@ -94,13 +94,16 @@ export class PacedWork implements WorkView {
   readonly #comparison = $derived.by(() => this.#pace.now(() => this.#work.comparison));
   readonly #system = $derived.by(() => this.#pace.now(() => this.#work.system));
 
+  /** @param work where it is one part's view already, the part within follows what that view follows */
   constructor(work: WorkView, pace: Pace) {
-    this.#work = work;
+    // Behind another view it might catch up before that view does, and never hear of it.
+    const followed = work instanceof PacedWork ? work.#work : work;
+    this.#work = followed;
     this.#pace = pace;
-    this.calculator = work.calculator;
+    this.calculator = followed.calculator;
     this.sets = {
-      baseline: new PacedSet(work.sets.baseline, pace),
-      candidate: new PacedSet(work.sets.candidate, pace),
+      baseline: new PacedSet(followed.sets.baseline, pace),
+      candidate: new PacedSet(followed.sets.candidate, pace),
     };
   }
   get comparison(): WorkView['comparison'] {
