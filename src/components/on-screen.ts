@@ -8,18 +8,12 @@ export interface Block {
   seen: boolean;
 }
 
-/** So near to the screen that a flick of the finger may bring it there before anything could be redrawn. */
-const near = '150px';
-
-/** Tells each time an element comes onto the screen (or near it) and leaves it; once at the beginning too. */
+/** Tells each time an element comes onto the screen and leaves it; once at the beginning too. */
 export function watchScreen(target: Element, tell: Tell): void {
-  observer ??= new IntersectionObserver(
-    (entries) => {
-      for (const { target: seen, isIntersecting } of entries)
-        for (const listener of listeners.get(seen) ?? []) listener(isIntersecting);
-    },
-    { rootMargin: near },
-  );
+  observer ??= new IntersectionObserver((entries) => {
+    for (const { target: seen, isIntersecting } of entries)
+      for (const listener of listeners.get(seen) ?? []) listener(isIntersecting);
+  });
   const known = listeners.get(target);
   if (known !== undefined) known.push(tell);
   else listeners.set(target, [tell]);

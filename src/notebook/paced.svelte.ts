@@ -18,7 +18,7 @@ export function catchUpAll(): void {
  * quiet. What nobody sees costs nothing while somebody types.
  */
 export class Pace {
-  /** True while the part is on the screen, or so near that it may be the next moment. */
+  /** True while the part is on the screen. */
   seen = $state(true);
   #turn = $state(0);
 
