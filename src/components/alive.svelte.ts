@@ -4,7 +4,7 @@ import { notebook, opened } from '../notebook/notebook.svelte.ts';
 import { catchUpAll, Pace, PacedWork } from '../notebook/paced.svelte.ts';
 import { Work } from '../notebook/work.svelte.ts';
 import { watchScreen } from './on-screen.ts';
-import { replay } from './replay.ts';
+import { holdSelection, replay } from './replay.ts';
 
 /**
  * Brings parts of the server's HTML to life in place: calculators, figures, the notebook bar and the numbers in
@@ -94,10 +94,13 @@ function enliven<Props extends Record<string, unknown>>(
   target: HTMLElement,
   props: Props,
 ): void {
+  const select = holdSelection(target);
   hydrate(part, { target, props });
   flushSync();
   target.setAttribute('data-alive', '');
   replay(target);
+  flushSync();
+  select();
 }
 
 /** The quantities of the page's calculators, for the link; each once, in the order of the page. */

@@ -43,6 +43,19 @@ export function remember(part: HTMLElement, { type, target, currentTarget }: Eve
   });
 }
 
+/** Notes what is selected in the field that is being written in, and gives a function that selects it again. */
+export function holdSelection(part: HTMLElement): () => void {
+  const field = document.activeElement;
+  const isText =
+    (field instanceof HTMLInputElement && field.type === 'text') ||
+    field instanceof HTMLTextAreaElement;
+  if (!isText || !part.contains(field)) return () => undefined;
+  const { value, selectionStart, selectionEnd } = field;
+  return () => {
+    if (field.value === value) field.setSelectionRange(selectionStart, selectionEnd);
+  };
+}
+
 /**
  * Says what was remembered of a part again to its code, now that it is there: bringing HTML to life may set a field
  * back to what it was made with. The server's wide drawing of the part leaves, and what was open in it or had the

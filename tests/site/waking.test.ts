@@ -174,6 +174,22 @@ describe('what is done before the code has arrived', () => {
       .toMatch(/1753/);
   });
 
+  it('stays selected, so that what is typed takes its place', async () => {
+    const { context } = await site.reader(desk);
+    const page = await context.newPage();
+    const release = await holdBack(page);
+    await page.goto('rod-weighing/');
+    const mass = field(page, 'rod-weighing', 'rodMass', 'baseline');
+    await mass.click();
+    await page.keyboard.press('Control+A');
+    release();
+    await expect
+      .poll(() => page.locator('[data-calculator="rod-weighing"]').getAttribute('data-alive'))
+      .toBe('');
+    await page.keyboard.type('600');
+    expect(await mass.inputValue()).toBe('600');
+  });
+
   it('goes on as it was typed, also in the middle of a number', async () => {
     const { context } = await site.reader(desk);
     const page = await context.newPage();
