@@ -1,7 +1,5 @@
 import * as v from 'valibot';
-import { complain } from './case.ts';
-
-const words = v.pipe(v.string('must be text'), v.trim(), v.nonEmpty('must say something'));
+import { complain, sentence } from './case.ts';
 
 const route = v.strictObject({
   kind: v.picklist(
@@ -9,12 +7,12 @@ const route = v.strictObject({
     'must be second route, closed form or property',
   ),
   /** What is compared with what, for the reader. */
-  say: words,
+  say: sentence,
   /** The test's file and its name in it, word for word; a test of its own asserts that it is there. */
-  file: words,
-  test: words,
+  file: sentence,
+  test: sentence,
   /** Outputs it stands for, as `calculator.output`: another leg for values that are only remembered. */
-  legs: v.optional(v.array(words), []),
+  legs: v.optional(v.array(sentence), []),
 });
 
 /** A way to the same answer that shares no published number: a second method, a limit, a law that must hold. */

@@ -19,6 +19,12 @@ function fieldOf(target: EventTarget | null): Field | undefined {
   return isField ? field : undefined;
 }
 
+/** The server's drawing of a figure for a wide page, which stands beside the figure itself. */
+export function wideDrawingOf(part: HTMLElement): Element | undefined {
+  const next = part.nextElementSibling;
+  return next?.matches('.figure-wide') === true ? next : undefined;
+}
+
 /** The element of `part` that stands where `element` stands in another drawing of it. */
 function counterpart<Kind extends Element>(part: HTMLElement, drawn: Element, element: Kind): Kind {
   const place = [...drawn.querySelectorAll(all)].indexOf(element);
@@ -62,8 +68,8 @@ export function holdSelection(part: HTMLElement): () => void {
  * focus is so in the part.
  */
 export function replay(part: HTMLElement): void {
-  const wide = part.nextElementSibling;
-  if (wide?.matches('.figure-wide') === true) {
+  const wide = wideDrawingOf(part);
+  if (wide !== undefined) {
     const focus = wide.querySelector<HTMLElement>(':focus');
     for (const summary of wide.querySelectorAll('details[open] > summary'))
       counterpart(part, wide, summary).closest('details')?.setAttribute('open', '');

@@ -1,4 +1,4 @@
-import { remember } from './replay.ts';
+import { remember, wideDrawingOf } from './replay.ts';
 
 /*
  * The only code that every page with calculators begins with. As long as nobody has written anything, the
@@ -16,10 +16,10 @@ const parts = [
 ];
 const asleep = new Set(parts);
 
-/** The server's drawing of a figure for a wide page stands beside the figure itself. */
+/** A part, and the server's wide drawing of it where there is one. */
 function drawingsOf(part: HTMLElement): readonly Element[] {
-  const wide = part.nextElementSibling;
-  return wide?.matches('.figure-wide') === true ? [part, wide] : [part];
+  const wide = wideDrawingOf(part);
+  return wide === undefined ? [part] : [part, wide];
 }
 
 const deeds = ['click', 'input', 'change'] as const;

@@ -1,7 +1,7 @@
 import type { AnyCalculator, Entry, NumberEntry, Result, Value } from '../calculators/define.ts';
 import { OutOfDomain } from '../core/refuse.ts';
 import { formatQuantity } from '../units/format.ts';
-import { readList, readPlusMinus, readQuantity, type Suggestion } from '../units/read.ts';
+import { readPlusMinus, readQuantity, type Suggestion } from '../units/read.ts';
 import { unitOf } from '../units/units.ts';
 import { readAs } from './settle.ts';
 import { contextOf } from './typed.ts';
@@ -48,9 +48,8 @@ export function readField(entry: Entry, stored: StoredValue): FieldState {
     };
   }
   if (entry.optional === true && stored.text.trim() === '') return { suggestions: [] };
-  const context = contextOf(entry, stored.unit);
   if (entry.type === 'list') {
-    const read = readList(stored.text, context, entry.most);
+    const read = readAs(entry, stored.text, stored.unit);
     if (!read.ok) return { problem: read.say, suggestions: read.suggestions };
     return {
       value: read.si,
@@ -60,6 +59,7 @@ export function readField(entry: Entry, stored: StoredValue): FieldState {
   }
   const read = readAs(entry, stored.text, stored.unit);
   if (!read.ok) return { problem: read.say, suggestions: read.suggestions };
+  const context = contextOf(entry, stored.unit);
   const remark =
     read.question ??
     unusual(context.usual, read.si, read.unit) ??

@@ -75,6 +75,7 @@ export function readAs(
   text: string,
   unit: string,
 ): ReturnType<typeof readQuantity>;
+export function readAs(entry: ListEntry, text: string, unit: string): ReturnType<typeof readList>;
 export function readAs(entry: NumberEntry | ListEntry, text: string, unit: string): Reading;
 export function readAs(entry: NumberEntry | ListEntry, text: string, unit: string): Reading {
   if (last?.entry === entry && last.text === text && last.unit === unit) return last.reading;

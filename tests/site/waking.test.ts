@@ -26,8 +26,10 @@ async function asleep(page: Page): Promise<number> {
     .count();
 }
 
-/** Holds the code of the page's parts back until the function given back is called. */
-async function holdBack(page: Page): Promise<() => void> {
+/** Opens a page whose parts get no code until the function given with it is called. */
+async function openHeldBack(path: string): Promise<{ page: Page; release: () => void }> {
+  const { context } = await site.reader(desk);
+  const page = await context.newPage();
   let release = (): void => undefined;
   const wait = new Promise<void>((done) => {
     release = done;
@@ -36,7 +38,8 @@ async function holdBack(page: Page): Promise<() => void> {
     await wait;
     await route.continue();
   });
-  return release;
+  await page.goto(path);
+  return { page, release };
 }
 
 describe('a page that nobody has written on', () => {
@@ -134,10 +137,7 @@ it('shows the numbers of now to whoever prints, wherever they stand', async () =
 
 describe('what is done before the code has arrived', () => {
   it('counts in the drawing for a wide page as well, and that drawing leaves', async () => {
-    const { context } = await site.reader(desk);
-    const page = await context.newPage();
-    const release = await holdBack(page);
-    await page.goto('reversal-load/');
+    const { page, release } = await openHeldBack('reversal-load/');
     const figure = page.locator('[data-figure="load-speed"]');
     const wide = page.locator('.figure-wide').filter({ has: page.locator('select') });
     expect(await figure.isVisible()).toBe(false);
@@ -153,10 +153,7 @@ describe('what is done before the code has arrived', () => {
   });
 
   it('is not lost: a number, a unit, a button, a system of units', async () => {
-    const { context } = await site.reader(desk);
-    const page = await context.newPage();
-    const release = await holdBack(page);
-    await page.goto('bobweight/');
+    const { page, release } = await openHeldBack('bobweight/');
     const mass = field(page, 'bobweight', 'pistonMass', 'baseline');
     await mass.fill('17.5');
     await mass.locator('xpath=..').getByRole('combobox').selectOption('oz');
@@ -175,10 +172,7 @@ describe('what is done before the code has arrived', () => {
   });
 
   it('stays selected, so that what is typed takes its place', async () => {
-    const { context } = await site.reader(desk);
-    const page = await context.newPage();
-    const release = await holdBack(page);
-    await page.goto('rod-weighing/');
+    const { page, release } = await openHeldBack('rod-weighing/');
     const mass = field(page, 'rod-weighing', 'rodMass', 'baseline');
     await mass.click();
     await page.keyboard.press('Control+A');
@@ -191,10 +185,7 @@ describe('what is done before the code has arrived', () => {
   });
 
   it('goes on as it was typed, also in the middle of a number', async () => {
-    const { context } = await site.reader(desk);
-    const page = await context.newPage();
-    const release = await holdBack(page);
-    await page.goto('bobweight/');
+    const { page, release } = await openHeldBack('bobweight/');
     const mass = field(page, 'bobweight', 'pistonMass', 'baseline');
     await mass.click();
     await page.keyboard.press('Control+A');
