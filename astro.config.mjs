@@ -4,16 +4,16 @@ import svelte from '@astrojs/svelte';
 import { defineConfig } from 'astro/config';
 import rehypeKatex from 'rehype-katex';
 import remarkMath from 'remark-math';
-import { rehypePlain } from './scripts/rehype-plain.js';
-import { remarkDisplayMath } from './scripts/remark-display-math.js';
-import { leanDeclarations } from './scripts/vite-lean-declarations.js';
-import { withoutPreloads } from './scripts/vite-without-preloads.js';
+import { rehypePlain } from './src/build/rehype-plain.js';
+import { remarkDisplayMath } from './src/build/remark-display-math.js';
+import { leanDeclarations } from './src/build/vite-lean-declarations.js';
+import { withoutPreloads } from './src/build/vite-without-preloads.js';
 
 // A host that serves the site below its root says so when it builds: THROWBOOK_BASE=/reference/
 const base = process.env['THROWBOOK_BASE'] ?? '/';
 
 // What every calculator is made of.
-const form = /components[\\/](?:form|results(?![\\/]Shares))[\\/]/;
+const form = /components[\\/](?:form|calculator|results(?![\\/]Shares))[\\/]/;
 // What figures are drawn with, and what only their lists of choices need.
 const drawing =
   /components[\\/](?:chart|figures)[\\/]|core[\\/]math[\\/]|bindings[\\/](?:select|size)/;
@@ -49,7 +49,7 @@ export default defineConfig({
                 // A group takes along what its modules import, unless a group before it has it.
                 groups: [
                   // The few bytes that every page begins with must not bring the rest along.
-                  { name: 'first', test: /preload-helper|components[\\/]replay/, priority: 5 },
+                  { name: 'first', test: /preload-helper|waking[\\/]replay/, priority: 5 },
                   { name: 'entry', test: /quantities[\\/]entry/, priority: 5 },
                   // Each subject of the dictionary by itself, for the pages that use it.
                   {

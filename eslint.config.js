@@ -74,7 +74,7 @@ export default defineConfig(
     rules: { 'svelte/prefer-svelte-reactivity': 'off' },
   },
   {
-    files: ['scripts/**/*.js', '*.config.{js,mjs,ts}'],
+    files: ['src/build/**/*.js', '*.config.{js,mjs,ts}'],
     languageOptions: { globals: globals.node },
   },
   { files: ['public/**/*.js'], languageOptions: { globals: globals.browser } },
@@ -97,7 +97,8 @@ export default defineConfig(
     [
       'src/components/**/*.{svelte,svelte.ts}',
       'src/components/**/*.astro/*.{js,ts}',
-      'src/components/{slots,hydrate*}.ts',
+      'src/components/{bar,card,chart,form,home,results,tools,waking}/**/*.ts',
+      'src/components/slots/slots.ts',
     ],
     clientPatterns,
   ),

@@ -17,7 +17,7 @@ export default defineConfig({
           name: 'unit',
           environment: 'node',
           include: [
-            'tests/{core,units,calculators,notebook,content,components}/**/*.test.ts',
+            'tests/{build,core,units,calculators,notebook,content,components}/**/*.test.ts',
             'tests/runtime.test.ts',
           ],
         },

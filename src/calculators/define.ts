@@ -1,4 +1,5 @@
 import type { Kind } from '../units/kinds.ts';
+import type { OnTheWay, Step, Working } from './step.ts';
 
 /** The two sets a reader lays side by side: what came out, and what goes in. */
 export type SetId = 'baseline' | 'candidate';
@@ -140,29 +141,24 @@ export type Output<O extends Record<string, OutputEntry>> = {
       : Series;
 };
 
-/** Refuses keys that were computed but not declared: TypeScript does not do so on a callback's result. */
-type Exact<R, O> = R & { readonly [K in Exclude<keyof R, keyof O>]: never };
-
 /**
- * One line of the working. `formula` is an expression over input names, output names and the `of` of
- * earlier steps, in SI. At build it becomes the line of symbols and the line of numbers; a test evaluates
- * it against `compute`, so that the printed formula cannot drift from the code. A step that is no
- * expression (a search, an integral) gives `tex` instead and shows no numbers.
+ * Refuses keys that were computed but not declared: TypeScript does not do so on a callback's result. The
+ * sentence is what its message then ends with.
  */
-export interface Step {
-  /** An output's name, or a name of its own for a value on the way (then `symbol` and `kind` are given). */
-  readonly of: string;
-  readonly symbol?: string;
-  readonly kind?: Kind;
-  readonly formula?: string;
-  readonly tex?: string;
-  /** The formula in words. */
-  readonly say: string;
-  /** Display units by kind for this line; they must be coherent with each other. SI base units otherwise. */
-  readonly units?: Partial<Readonly<Record<Kind, string>>>;
-  /** Id of content/sources.yaml where the formula stands. */
-  readonly source?: string;
-}
+type Exact<R, O> = R & {
+  readonly [
+    K in Exclude<keyof R, keyof O> & string
+  ]: `compute returns “${K}”: declare it in outputs, or do not return it`;
+};
+
+/** Refuses the name of a step that is no output and brings no symbol and kind of its own. */
+type Named<S, O> = string extends keyof S
+  ? unknown
+  : {
+      readonly [
+        K in keyof S & string as K extends keyof O ? never : S[K] extends OnTheWay ? never : K
+      ]: `“${K}” is no output: correct the name, or make the step with a symbol and a kind`;
+    };
 
 /** A statement about the model's range that the page repeats beside the result when it does not hold. */
 export interface Limit<In, Out> {
@@ -231,13 +227,17 @@ export function defineCalculator<
   const I extends Record<string, Entry>,
   const O extends Record<string, OutputEntry>,
   R extends NoInfer<Output<O>>,
+  S extends Readonly<Record<string, Working>>,
   const C extends Record<string, NumberOutput | MaybeOutput> = Record<never, never>,
 >(
-  declaration: Omit<Calculator<I, O, C>, 'compute'> & {
+  declaration: Omit<Calculator<I, O, C>, 'compute' | 'steps'> & {
     readonly compute: (input: NoInfer<Input<I>>) => Exact<R, O>;
+    /** By the name of what each line works out, in the order of the working. */
+    readonly steps: S & Named<S, NoInfer<O>>;
   },
 ): Calculator<I, O, C> {
-  return declaration;
+  const steps = Object.entries<Working>(declaration.steps).map(([of, line]) => ({ of, ...line }));
+  return { ...declaration, steps };
 }
 
 /** A calculator seen by code that serves all of them. Methods, so that each narrower one fits. */

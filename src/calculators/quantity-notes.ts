@@ -1,39 +1,35 @@
+import { notes as balance } from './balance/notes.ts';
+import { notes as bearings } from './bearings/notes.ts';
+import { notes as inertia } from './inertia/notes.ts';
+import { notes as loads } from './loads/notes.ts';
+import { notes as motion } from './motion/notes.ts';
+import { notes as pins } from './pins/notes.ts';
 import type * as quantities from './quantities.ts';
-import { bearing } from './quantity-notes/bearing.ts';
-import { burning } from './quantity-notes/burning.ts';
-import { crank } from './quantity-notes/crank.ts';
-import { cylinder } from './quantity-notes/cylinder.ts';
-import { inertia } from './quantity-notes/inertia.ts';
-import { masses } from './quantity-notes/masses.ts';
-import { orifice } from './quantity-notes/orifice.ts';
-import { pin } from './quantity-notes/pin.ts';
-import { readings } from './quantity-notes/readings.ts';
-import { ringGas } from './quantity-notes/ring-gas.ts';
-import { rings } from './quantity-notes/rings.ts';
-import { rod } from './quantity-notes/rod.ts';
-import { speed } from './quantity-notes/speed.ts';
-import { weighing } from './quantity-notes/weighing.ts';
-import type { NotesOf } from './quantity-notes/note.ts';
+import { notes as rings } from './rings/notes.ts';
+import { notes as rods } from './rods/notes.ts';
+import { notes as stack } from './stack/notes.ts';
 
-export type { QuantityNote } from './quantity-notes/note.ts';
+/** How a quantity is measured at the bench, and what is easily got wrong. Read by the build only. */
+export interface QuantityNote {
+  readonly measure: string;
+  readonly note?: string;
+}
+
+/** One note for every quantity of a subject; the compiler names the one that is missing. */
+export type NotesOf<Quantities> = Readonly<Record<keyof Quantities, QuantityNote>>;
 
 /**
  * One note for every quantity of the dictionary; the compiler names the one that is missing. The ways of
  * measuring are those of the trade: common practice, no source.
  */
 export const quantityNotes: NotesOf<typeof quantities> = {
-  ...bearing,
-  ...burning,
-  ...crank,
-  ...cylinder,
+  ...balance,
+  ...bearings,
   ...inertia,
-  ...masses,
-  ...orifice,
-  ...pin,
-  ...readings,
-  ...ringGas,
+  ...loads,
+  ...motion,
+  ...pins,
   ...rings,
-  ...rod,
-  ...speed,
-  ...weighing,
+  ...rods,
+  ...stack,
 };

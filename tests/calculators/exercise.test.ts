@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { defineCalculator } from '../../src/calculators/define.ts';
 import { rangeInSI } from '../../src/calculators/evaluate.ts';
 import { makeExercise, markAnswer } from '../../src/calculators/exercise.ts';
-import { reversalLoad } from '../../src/calculators/reversal-load.ts';
+import { reversalLoad } from '../../src/calculators/loads/reversal-load.ts';
 import { seededRandom } from '../../src/core/math/random.ts';
 import { toSI } from '../../src/units/units.ts';
 import { beam, curveOf, refuse } from './tiny.ts';
@@ -73,6 +73,7 @@ describe('an exercise', () => {
       expect(makeExercise(halves, seed).input['x']).toBeGreaterThanOrEqual(5);
     const limited = defineCalculator({
       ...curveOf((x) => x),
+      steps: {},
       limits: [{ id: 'high', holds: ({ x }: { x: number }) => x > 8, say: 'x must be over 8.' }],
     });
     for (let seed = 0; seed < 20; seed++)

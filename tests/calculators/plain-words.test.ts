@@ -74,6 +74,7 @@ describe('one sentence a result', () => {
 describe('results of both sets', () => {
   const compared = defineCalculator({
     ...beam,
+    steps: {},
     comparisons: {
       equalSpan: {
         type: 'maybe',

@@ -33,7 +33,7 @@ export function entry<const N extends string>(
 export const bare = {
   title: 'Tiny',
   purpose: 'Serves a test.',
-  steps: [],
+  steps: {},
   limits: [],
   validity: [],
   assumptions: [],

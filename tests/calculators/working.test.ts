@@ -2,7 +2,7 @@ import { compile } from 'mathjs';
 import { describe, expect, test } from 'vitest';
 import type { AnyCalculator, Entry, Result, Value } from '../../src/calculators/define.ts';
 import { calculators } from '../../src/calculators/index.ts';
-import { workPostfix } from '../../src/components/postfix.ts';
+import { workPostfix } from '../../src/components/slots/postfix.ts';
 import { setIds, workingLines } from '../../src/components/working/lines.ts';
 import { namesIn, parseFormula } from '../../src/components/working/parse.ts';
 import { toPostfix } from '../../src/components/working/postfix.ts';

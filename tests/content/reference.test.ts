@@ -4,7 +4,7 @@ import { parse } from 'yaml';
 import { calculators } from '../../src/calculators/index.ts';
 import * as quantities from '../../src/calculators/quantities.ts';
 import { quantityNotes } from '../../src/calculators/quantity-notes.ts';
-import { shortSource } from '../../src/components/short-source.ts';
+import { shortSource } from '../../src/components/text/short-source.ts';
 
 interface Caution {
   readonly id: string;

@@ -2,7 +2,7 @@ import { render } from 'svelte/server';
 import { describe, expect, test } from 'vitest';
 import { optional } from '../../src/calculators/define.ts';
 import { crankAngle, pinOffset, pistonMass } from '../../src/calculators/quantities.ts';
-import NotebookBar from '../../src/components/NotebookBar.svelte';
+import NotebookBar from '../../src/components/bar/NotebookBar.svelte';
 
 describe('the notebook bar as the server writes it', () => {
   const entries = [pistonMass, crankAngle, optional(pinOffset)];

@@ -2,7 +2,7 @@ import { readFile } from 'node:fs/promises';
 import { type Locator, type Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { type AnyCalculator, type Entry, type SetId } from '../../src/calculators/define.ts';
-import { reversalLoad } from '../../src/calculators/reversal-load.ts';
+import { reversalLoad } from '../../src/calculators/loads/reversal-load.ts';
 import { readQuantity } from '../../src/units/read.ts';
 import { fromSI } from '../../src/units/units.ts';
 import { enter, field, printed, put, says, seen } from './support/form.ts';

@@ -1,8 +1,8 @@
 import { join } from 'node:path';
 import type { TestProject } from 'vitest/node';
-import { findBrowser, noBrowser } from '../../scripts/browser.js';
-import { serve } from '../../scripts/serve.js';
-import { build, root } from '../../scripts/tool.js';
+import { findBrowser, noBrowser } from '../../src/build/browser.js';
+import { serve } from '../../src/build/serve.js';
+import { build, root } from '../../src/build/tool.js';
 
 declare module 'vitest' {
   export interface ProvidedContext {

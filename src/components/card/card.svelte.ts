@@ -1,5 +1,5 @@
 import { hydrate } from 'svelte';
-import { bobweight } from '../../calculators/bobweight.ts';
+import { bobweight } from '../../calculators/balance/bobweight.ts';
 import { opened } from '../../notebook/notebook.svelte.ts';
 import { Work } from '../../notebook/work.svelte.ts';
 import BalanceCard from './BalanceCard.svelte';

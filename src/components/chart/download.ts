@@ -1,4 +1,4 @@
-import { saveText } from '../save-text.ts';
+import { saveText } from '../site/save-text.ts';
 
 /** What a stylesheet decides of a drawing; a file that leaves the page must carry it itself. */
 const drawn = [

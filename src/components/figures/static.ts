@@ -1,17 +1,17 @@
 import type { Component } from 'svelte';
-import BobweightBar from './BobweightBar.svelte';
-import ClearanceTemperature from './ClearanceTemperature.svelte';
-import CrankThrow from './CrankThrow.svelte';
-import InertiaShares from './InertiaShares.svelte';
-import InertiaTorque from './InertiaTorque.svelte';
-import GrooveSection from './GrooveSection.svelte';
-import LoadSpeed from './LoadSpeed.svelte';
-import MaterialBars from './MaterialBars.svelte';
-import Mechanism from './Mechanism.svelte';
-import RodSection from './RodSection.svelte';
-import PinSection from './PinSection.svelte';
-import RingShapes from './RingShapes.svelte';
-import PressureCurve from './PressureCurve.svelte';
+import BobweightBar from './balance/BobweightBar.svelte';
+import ClearanceTemperature from './bearings/ClearanceTemperature.svelte';
+import CrankThrow from './bearings/CrankThrow.svelte';
+import InertiaShares from './inertia/InertiaShares.svelte';
+import InertiaTorque from './inertia/InertiaTorque.svelte';
+import GrooveSection from './rings/GrooveSection.svelte';
+import LoadSpeed from './loads/LoadSpeed.svelte';
+import MaterialBars from './rods/MaterialBars.svelte';
+import Mechanism from './motion/Mechanism.svelte';
+import RodSection from './rods/RodSection.svelte';
+import PinSection from './pins/PinSection.svelte';
+import RingShapes from './rings/RingShapes.svelte';
+import PressureCurve from './loads/PressureCurve.svelte';
 import type { FigureProps } from './types.ts';
 
 const parts: Readonly<Record<string, Component<FigureProps>>> = {

@@ -1,11 +1,12 @@
-import type { AnyCalculator, SetId, Step } from '../../calculators/define.ts';
+import type { Step } from '../../calculators/step.ts';
+import type { AnyCalculator, SetId } from '../../calculators/define.ts';
 import type { Kind } from '../../units/kinds.ts';
-import { declared, valueOnTheWay, type SlotValues } from '../slots.ts';
+import { declared, valueOnTheWay, type SlotValues } from '../slots/slots.ts';
 import { mathML } from './mathml.ts';
 import { numbersHtml } from './numbers.ts';
 import { type Expression, namesIn, parseFormula } from './parse.ts';
 import { toPostfix } from './postfix.ts';
-import { slotHtml } from './slot-html.ts';
+import { slotHtml } from '../slots/slot-html.ts';
 import { expressionTex, questionable, symbolTex } from './tex.ts';
 
 export const setIds = ['baseline', 'candidate'] as const satisfies readonly SetId[];

@@ -3,7 +3,7 @@ import type { Expression } from './parse.ts';
 const signs = { add: '+', subtract: '-', multiply: '*', divide: '/', power: '^' } as const;
 const whole = new Set(['mean', 'sum', 'max', 'min']);
 
-/** An expression in the postfix order that the page can work; see src/components/postfix.ts. */
+/** An expression in the postfix order that the page can work; see src/components/slots/postfix.ts. */
 export function toPostfix(expression: Expression): string {
   switch (expression.is) {
     case 'number':

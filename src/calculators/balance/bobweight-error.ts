@@ -1,0 +1,175 @@
+import {
+  length,
+  planeUnbalance,
+  primaryParts,
+  throwSums,
+} from '../../core/balance/crank-throws.ts';
+import { wholeRods } from '../../core/balance/bobweight.ts';
+import { above } from '../../core/refuse.ts';
+import { crankLayout, throwsOf } from './crank-layout.ts';
+import { defineCalculator, optional, type Absent } from '../define.ts';
+import {
+  bobweightError as change,
+  cylinderSpacing,
+  planeA,
+  planeB,
+  reciprocatingMass,
+  rodsPerPin,
+  stroke,
+} from '../quantities.ts';
+import { detail, mass, maybe, ratio, unbalance } from '../output.ts';
+import { is, millimetres, tex } from '../step.ts';
+
+const cancels: Absent = {
+  absent: 'The throws of this crank cancel: any equal bobweights, or none, read the same.',
+};
+
+/** What the same change on every bobweight does at the ends of the crank. */
+export const bobweightError = defineCalculator({
+  id: 'bobweight-error',
+  title: 'What a gram of bobweight does',
+  purpose:
+    'The unbalance at each end of the crank when every bobweight is wrong, or changed, by the same mass.',
+  inputs: {
+    crankLayout,
+    bobweightError: change,
+    stroke,
+    cylinderSpacing,
+    planeA,
+    planeB,
+    reciprocatingMass: optional(reciprocatingMass),
+    rodsPerPin: optional(rodsPerPin),
+  },
+  outputs: {
+    planeUnbalance: unbalance('U_end', 'Unbalance in the worse end plane', {
+      phrase: 'The unbalance that this makes at an end of the crank',
+      main: true,
+    }),
+    pinUnbalance: unbalance('U_pin', 'Unbalance at one pin'),
+    unbalanceA: unbalance('U_A', 'In plane A'),
+    unbalanceB: unbalance('U_B', 'In plane B'),
+    fractionUnbalance: maybe(
+      unbalance('U_f', 'In the worse end plane, for 0.01 more of the share f'),
+    ),
+    massFor100: maybe(mass('Δm_100', 'Change of every bobweight that makes 100 g·mm at an end')),
+    forceFactor: ratio('k_F', 'Throws added up: force'),
+    coupleFactor: ratio('k_M', 'Throws added up: couple, in pin spacings'),
+    forceAlong: ratio('k_Fx', 'Force sum, along the first throw', detail),
+    forceAcross: ratio('k_Fy', 'Force sum, across it', detail),
+    coupleAlong: ratio('k_Mx', 'Couple sum, along the first throw', detail),
+    coupleAcross: ratio('k_My', 'Couple sum, across it', detail),
+    primaryForce: ratio('k_1F', 'Greatest primary force of the layout, in F₁', detail),
+    primaryCouple: ratio(
+      'k_1M',
+      'Greatest primary couple of the layout, in F₁ times pin spacing',
+      detail,
+    ),
+    backwardForce: ratio('k_bF', 'Part of that force that turns backward', detail),
+    backwardCouple: ratio('k_bM', 'Part of that couple that turns backward', detail),
+  },
+  compute(input) {
+    const throws = throwsOf(input.crankLayout);
+    const { force, couple } = throwSums(throws);
+    const { forward, backward } = primaryParts(throws);
+    const plane = planeUnbalance(throws, input);
+    const unbalanceA = length(plane.atA);
+    const unbalanceB = length(plane.atB);
+    const perKilogram = worstEnd(throws, { ...input, bobweightError: 1 });
+    return {
+      planeUnbalance: Math.max(unbalanceA, unbalanceB),
+      pinUnbalance: (input.bobweightError * input.stroke) / 2,
+      unbalanceA,
+      unbalanceB,
+      fractionUnbalance: perHundredth(perKilogram, input.reciprocatingMass, input.rodsPerPin),
+      massFor100: perKilogram === 0 ? cancels : 1e-4 / perKilogram,
+      forceFactor: length(force),
+      coupleFactor: length(couple),
+      forceAlong: force.along,
+      forceAcross: force.across,
+      coupleAlong: couple.along,
+      coupleAcross: couple.across,
+      primaryForce: forward.force + backward.force,
+      primaryCouple: forward.couple + backward.couple,
+      backwardForce: backward.force,
+      backwardCouple: backward.couple,
+    };
+  },
+  steps: {
+    pinUnbalance: is('bobweightError * stroke / 2', 'The change times the throw, at every pin.', {
+      units: { ...millimetres, unbalance: 'gmm', mass: 'g' },
+    }),
+    forceFactor: is(
+      tex('k_F = \\bigl|\\textstyle\\sum e^{i\\theta}\\bigr|'),
+      'Unit throws added as arrows. None left: the crank makes no force.',
+      { source: 'bosch-handbook' },
+    ),
+    coupleFactor: is(
+      tex('k_M = \\bigl|\\textstyle\\sum z\\,e^{i\\theta}\\bigr|'),
+      'The same, each arrow weighted by its place along the crank, counted in pin spacings from the middle.',
+      { source: 'bosch-handbook' },
+    ),
+    unbalanceA: is(
+      'abs(pinUnbalance) * sqrt((planeB * forceAlong - cylinderSpacing * coupleAlong)^2 + (planeB * forceAcross - cylinderSpacing * coupleAcross)^2) / (planeB - planeA)',
+      'Moments about plane B give what plane A has to answer.',
+      { units: { ...millimetres, unbalance: 'gmm', mass: 'g' } },
+    ),
+    unbalanceB: is(
+      'abs(pinUnbalance) * sqrt((cylinderSpacing * coupleAlong - planeA * forceAlong)^2 + (cylinderSpacing * coupleAcross - planeA * forceAcross)^2) / (planeB - planeA)',
+      'Moments about plane A give what plane B has to answer.',
+      { units: { ...millimetres, unbalance: 'gmm', mass: 'g' } },
+    ),
+    planeUnbalance: is('max(unbalanceA, unbalanceB)', 'The worse of the two.', {
+      units: { ...millimetres, unbalance: 'gmm', mass: 'g' },
+    }),
+  },
+  limits: [
+    {
+      id: 'needs-bobweights',
+      holds: (_input, output) => output.forceFactor > 0 || output.coupleFactor > 0,
+      say: 'This crank needs no bobweights on the balancer: its throws mirror or cancel one another, so any equal weights, or none, read the same.',
+    },
+    {
+      id: 'planes-outside',
+      holds: (input) => input.planeA < 0 && input.planeB > 0,
+      say: 'Both correction planes stand on one side of the crank’s middle. The arithmetic holds, but check the signs.',
+    },
+  ],
+  validity: [
+    {
+      id: 'couple',
+      label: 'Couple of the throws, in pin spacings',
+      symbol: 'k_M',
+      kind: 'ratio',
+      of: (_input, output) => output.coupleFactor,
+      possible: [0, 6],
+      tested: [Math.SQRT2, Math.SQRT2],
+    },
+  ],
+  assumptions: [
+    'Every bobweight is wrong by the same mass in the same sense. A mistake on a single pin is another case: its unbalance is that of one throw.',
+    'The crank is stiff, its throws stand exactly at their angles, and the pins are evenly spaced by the cylinder spacing. On a flat engine the spacing is that from pin to neighbouring pin.',
+    'The two halves of a split pin are taken in one plane; their small distance along the crank is left out.',
+    'The unbalance is what the two end planes must answer together. How it is then shared among counterweights is a choice, and bends the crank differently.',
+    'Angles count from the first throw, or from the middle of the first pair where pins are split.',
+  ],
+  cautions: ['balancing', 'twisting'],
+  sources: ['bosch-handbook', 'bevan-2005', 'sarkar-2002'],
+  sweep: { input: 'bobweightError', output: 'planeUnbalance' },
+  solve: { input: 'bobweightError', output: 'planeUnbalance' },
+  exercise: { ask: 'planeUnbalance', tolerance: 0.01 },
+});
+
+function worstEnd(...args: Parameters<typeof planeUnbalance>): number {
+  const { atA, atB } = planeUnbalance(...args);
+  return Math.max(length(atA), length(atB));
+}
+
+function perHundredth(
+  perKilogram: number,
+  mass: number | undefined,
+  rods: number | undefined,
+): number | Absent {
+  if (mass === undefined || rods === undefined)
+    return { absent: 'Enter the sliding mass of a cylinder and the rods on one pin.' };
+  return perKilogram * 0.01 * wholeRods(rods, 9) * above('reciprocatingMass', mass);
+}

@@ -1,0 +1,186 @@
+import { pinBobweight } from '../../core/balance/bobweight.ts';
+import { defineCalculator, optional } from '../define.ts';
+import {
+  bigEndMass,
+  lockMass,
+  oilMass,
+  partnerReciprocating,
+  partnerRotating,
+  pinMass,
+  pistonMass,
+  reciprocatingFraction,
+  ringMass,
+  rodsPerPin,
+  shellMass,
+  smallEndMass,
+} from '../quantities.ts';
+import { detail, mass, ratio } from '../output.ts';
+import { count, grams, is } from '../step.ts';
+
+/** What to clamp on one crankpin so that the crank can be balanced without its rods and pistons. */
+export const bobweight = defineCalculator({
+  id: 'bobweight',
+  title: 'Bobweight',
+  purpose: 'The mass to clamp on each crankpin while the crank is balanced.',
+  inputs: {
+    pistonMass,
+    pinMass,
+    ringMass,
+    lockMass,
+    smallEndMass,
+    bigEndMass,
+    shellMass,
+    oilMass,
+    rodsPerPin,
+    reciprocatingFraction,
+    partnerRotating: optional(partnerRotating),
+    partnerReciprocating: optional(partnerReciprocating),
+  },
+  outputs: {
+    bobweight: mass('m_bob', 'Bobweight of one crankpin', {
+      phrase: 'The bobweight',
+      main: true,
+      carries: 'bobweight',
+    }),
+    halfBobweight: mass('m_half', 'Each half of the clamp'),
+    rotatingPerRod: mass('m_rot,1', 'Turning mass of one rod'),
+    reciprocatingPerCylinder: mass('m_rec', 'Sliding mass of one cylinder', {
+      phrase: 'The sliding mass of one cylinder',
+      carries: 'reciprocatingMass',
+    }),
+    rotating: mass('m_rot', 'Turning mass on the pin, with oil', {
+      phrase: 'The turning mass on one pin',
+      carries: 'rotatingMass',
+    }),
+    reciprocating: mass('m_rec,pin', 'Sliding mass on the pin'),
+    carried: mass('m_car', 'Part of the sliding mass that is carried'),
+    bobweightShare: ratio('q_bob', 'Bobweight over everything on the pin'),
+    perHundredth: mass('Δm_f', 'Bobweight change for 0.01 of the share f', detail),
+    bigEnds: mass('m_bob,be', 'Big ends in the bobweight', detail),
+    shells: mass('m_bob,shell', 'Shells in the bobweight', detail),
+    oil: mass('m_bob,oil', 'Oil in the bobweight', detail),
+    smallEndsCarried: mass('m_bob,se', 'Small ends in the bobweight', detail),
+    pinsCarried: mass('m_bob,pin', 'Wrist pins in the bobweight', detail),
+    locksCarried: mass('m_bob,locks', 'Locks in the bobweight', detail),
+    pistonsCarried: mass('m_bob,piston', 'Pistons in the bobweight', detail),
+    ringsCarried: mass('m_bob,rings', 'Rings in the bobweight', detail),
+  },
+  compute(input) {
+    const pin = pinBobweight(input);
+    const { rodsPerPin: n, reciprocatingFraction: f } = input;
+    const partners = Math.min(n - 1, 1);
+    return {
+      bobweight: pin.bobweight,
+      halfBobweight: pin.bobweight / 2,
+      rotatingPerRod: pin.rotatingPerRod,
+      reciprocatingPerCylinder: pin.reciprocatingPerCylinder,
+      rotating: pin.rotating,
+      reciprocating: pin.reciprocating,
+      carried: pin.carried,
+      bobweightShare: pin.bobweightShare,
+      perHundredth: 0.01 * pin.reciprocating,
+      // A partner's difference is not known part by part; it is shown with the largest part of its kind.
+      bigEnds: n * input.bigEndMass + partners * (input.partnerRotating ?? 0),
+      shells: n * input.shellMass,
+      oil: input.oilMass,
+      smallEndsCarried: f * n * input.smallEndMass,
+      pinsCarried: f * n * input.pinMass,
+      locksCarried: f * n * input.lockMass,
+      pistonsCarried: f * (n * input.pistonMass + partners * (input.partnerReciprocating ?? 0)),
+      ringsCarried: f * n * input.ringMass,
+    };
+  },
+  steps: {
+    rotatingPerRod: is(
+      'bigEndMass + shellMass',
+      'What turns with the crankpin, for one rod: its big end and its shells.',
+      { units: grams },
+    ),
+    reciprocatingPerCylinder: is(
+      'smallEndMass + pinMass + lockMass + pistonMass + ringMass',
+      'What slides in the bore, for one cylinder: small end, pin, locks, piston and rings.',
+      { units: grams },
+    ),
+    partners: count(
+      'n_2',
+      'min(rodsPerPin - 1, 1)',
+      'One if a second rod shares the pin, none if not.',
+    ),
+    rotating: is(
+      'rodsPerPin * rotatingPerRod + oilMass + partners * partnerRotating',
+      'All that turns with one pin, with the oil allowance and what the second rod has more.',
+      { units: grams },
+    ),
+    reciprocating: is(
+      'rodsPerPin * reciprocatingPerCylinder + partners * partnerReciprocating',
+      'All that slides on one pin.',
+      { units: grams },
+    ),
+    carried: is(
+      'reciprocatingFraction * reciprocating',
+      'The part of it that a turning weight can answer.',
+      { units: grams, source: 'bevan-2005' },
+    ),
+    bobweight: is(
+      'rotating + carried',
+      'The bobweight is all of what turns and that part of what slides.',
+      { units: grams, source: 'bosch-handbook' },
+    ),
+    halfBobweight: is(
+      'bobweight / 2',
+      'A clamp in two halves: each half weighs this, so that the clamp itself is in balance.',
+      { units: grams },
+    ),
+    bobweightShare: is(
+      'bobweight / (rotating + reciprocating)',
+      'The bobweight over everything that hangs on the pin.',
+      { units: grams },
+    ),
+    perHundredth: is('0.01 * reciprocating', 'One hundredth more of the share f adds this much.', {
+      units: grams,
+    }),
+  },
+  limits: [
+    {
+      id: 'partner',
+      holds: (input) =>
+        input.rodsPerPin > 1 ||
+        ((input.partnerRotating ?? 0) === 0 && (input.partnerReciprocating ?? 0) === 0),
+      say: 'With one rod on the pin there is no second rod. Its differences are left out.',
+    },
+    {
+      id: 'usual-fraction',
+      holds: (input) => input.reciprocatingFraction >= 0.3 && input.reciprocatingFraction <= 0.7,
+      say: 'A share f outside 0.30 to 0.70 is a choice for one special engine. Make sure the balancer expects it.',
+    },
+    {
+      id: 'several-rods',
+      holds: (input) => input.rodsPerPin <= 2,
+      say: 'More than two rods on one pin, as in a radial, is outside what this page explains; the sum itself still holds.',
+    },
+  ],
+  validity: [
+    {
+      id: 'fraction',
+      label: 'Share of the sliding mass that is carried',
+      symbol: 'f',
+      kind: 'ratio',
+      of: (input) => input.reciprocatingFraction,
+      possible: [0, 1],
+      tested: [0.5, 0.6666666667],
+    },
+  ],
+  assumptions: [
+    'All cylinders of the engine are alike, except for the second rod of a pin if its differences are given. Odd and even cylinders may differ: work each pin by itself.',
+    'The crank is stiff, and the rods sit on the middle of the pin. Rods side by side on a shared pin make small couples that cancel over the throws of a cross-plane V8 or a V6; a V2, a V4 and a flat-plane V8 keep some of them.',
+    'On a split pin, enter one rod: the bobweight is then for one half of the pin, clamped at the angle of that half.',
+    'The oil allowance is counted once for the pin. What oil really hangs there is not known: common practice, no source.',
+    'The share f is chosen from the layout of the engine, not from the masses. One half is right for two rods on a common pin at 90°.',
+    'The answer is only as good as the weighing: an error of a gram in a turning part counts whole, in a sliding part f times, and twice where two rods share the pin.',
+  ],
+  cautions: ['balancing', 'weighing', 'twisting'],
+  sources: ['bevan-2005', 'khurmi-gupta-2009', 'sarkar-2002', 'bosch-handbook', 'liu-huston-2011'],
+  sweep: { input: 'pistonMass', output: 'bobweight' },
+  solve: { input: 'pistonMass', output: 'bobweight' },
+  exercise: { ask: 'bobweight', tolerance: 0.001 },
+});

@@ -1,0 +1,80 @@
+import type { MaybeOutput, NumberOutput, SeriesOutput } from '../define.ts';
+import {
+  axis,
+  curve,
+  detail,
+  distance,
+  energy,
+  engineInertia,
+  heavyMass,
+  inertia,
+  maybe,
+  percent,
+  power,
+  ratio,
+  time,
+  torque,
+} from '../output.ts';
+
+/** What rotating-inertia gives. */
+export const inertiaOutputs = {
+  totalInertia: engineInertia('I', 'Engine, all that turns with the crank', {
+    phrase: 'The inertia of all that turns with the crank',
+    main: true,
+    carries: 'engineInertia',
+  }),
+  equivalentMass: heavyMass('m_eq', 'The same as mass on the road, in this gear', {
+    phrase: 'In the gear entered it counts as a mass on the road, which',
+    main: true,
+  }),
+  flywheelPart: engineInertia('I_F', 'of it the flywheel'),
+  bigEndsPart: inertia('I_be', 'Rods’ big ends with their shells', detail),
+  reciprocatingPart: inertia('I_rec', 'What goes up and down, mean of a turn', detail),
+  wheelShare: percent('s_F', 'Share of flywheel and clutch'),
+  movingShare: percent('s_mov', 'Share of pistons, pins, rings and rods', {
+    phrase: 'Of that inertia, the share of pistons, pins, rings and rods',
+  }),
+  riseTime: time('t_r', 'Time of the rise, engine alone', {
+    phrase: 'With the clutch open, the time of the rise',
+  }),
+  riseTorque: torque('M_α', 'Torque taken by the entered rate of rise'),
+  risePower: power('P_α', 'Power taken by it at the end of the rise'),
+  energyHeld: energy('E', 'Energy held at the highest intended speed', {
+    phrase: 'At each set’s highest intended speed the energy held',
+  }),
+  energyHeight: distance('h_E', 'The same as height of a 1000 kg car'),
+  meanTorque: torque('M_mean', 'Mean inertia torque of a turn at steady speed'),
+  torqueAmplitude: torque('M_size', 'Its size, one cylinder (height of a sine of equal effect)'),
+  reciprocatingShare: ratio(
+    'q',
+    'Share with which a mass going up and down counts at the throw',
+    detail,
+  ),
+  flywheelComputed: maybe(engineInertia('I_dim', 'Flywheel from its dimensions', detail)),
+  flywheelMass: maybe(heavyMass('m_dim', 'Its mass from its dimensions', detail)),
+  flywheelRoad: heavyMass('m_F', 'On the road: flywheel', detail),
+  clutchRoad: heavyMass('m_C', 'On the road: clutch', detail),
+  crankRoad: heavyMass('m_K', 'On the road: crank', detail),
+  damperRoad: heavyMass('m_D', 'On the road: damper', detail),
+  movingRoad: heavyMass('m_M', 'On the road: pistons, pins, rings, rods', detail),
+  torqueCurve: curve(
+    axis('angle', 'θ', 'Crank angle after TDC'),
+    axis('torque', 'M_i', 'Inertia torque'),
+    'Inertia torque of one cylinder over a turn',
+  ),
+} as const satisfies Readonly<Record<string, NumberOutput | MaybeOutput | SeriesOutput>>;
+
+/** What the candidate has less than the baseline, as mass on the road, by part. */
+export const savedOutputs = {
+  savedRoad: heavyMass('Δm', 'Less mass on the road', {
+    phrase: 'The mass on the road that the candidate saves in this gear',
+    main: true,
+  }),
+  savedFlywheel: heavyMass('Δm_F', 'of it by the flywheel'),
+  savedClutch: heavyMass('Δm_C', 'of it by the clutch'),
+  savedCrank: heavyMass('Δm_K', 'of it by the bare crank'),
+  savedDamper: heavyMass('Δm_D', 'of it by the damper'),
+  savedMoving: heavyMass('Δm_M', 'of it by pistons, pins, rings and rods', {
+    phrase: 'Of that, what pistons, pins, rings and rods save',
+  }),
+} as const satisfies Readonly<Record<string, NumberOutput>>;

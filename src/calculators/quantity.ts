@@ -1,0 +1,112 @@
+import type { Kind } from '../units/kinds.ts';
+import type { ListEntry, NumberEntry } from './define.ts';
+
+/**
+ * Makers of the dictionary's quantities, one for each way a quantity of the trade is written: its kind, the unit
+ * that a bare number has in each system, and the unit of its ranges (the metric one). A quantity then says what
+ * is its own: name, symbol, label, ranges, example.
+ */
+
+/** Possible from, usual from, usual to, possible to; in the maker's metric unit. */
+type Ranges = readonly [least: number, low: number, high: number, most: number];
+
+interface Own {
+  /** What a reader would type in either set; one text where both have the same. */
+  readonly demo: string | readonly [baseline: string, candidate: string];
+  /** The ordinary shop uncertainty (about 2 s), in the unit of the ranges; absent where the value is exact. */
+  readonly plusMinus?: number;
+  /** One value serves both sets (a scrubbed angle, a common speed). */
+  readonly common?: true;
+  readonly optional?: true;
+}
+
+type Maker = <const N extends string>(
+  name: N,
+  symbol: string,
+  label: string,
+  ranges: Ranges,
+  own: Own,
+) => NumberEntry & { readonly name: N };
+
+function shared(
+  [least, low, high, most]: Ranges,
+  demo: Own['demo'],
+): Pick<NumberEntry, 'hard' | 'usual' | 'demo'> {
+  const [baseline, candidate] = typeof demo === 'string' ? [demo, demo] : demo;
+  return { hard: [least, most], usual: [low, high], demo: { baseline, candidate } };
+}
+
+function quantity(kind: Kind, metric: string, inch = metric): Maker {
+  return (name, symbol, label, ranges, { demo, plusMinus, ...rest }) => ({
+    type: 'number',
+    name,
+    label,
+    symbol,
+    kind,
+    metric,
+    inch,
+    rangeUnit: metric,
+    ...shared(ranges, demo),
+    ...(plusMinus === undefined ? {} : { usualPlusMinus: plusMinus }),
+    ...rest,
+  });
+}
+
+export const length = quantity('length', 'mm', 'in');
+/** Along the car or the shaft of a room: metres. */
+export const distance = quantity('length', 'm', 'in');
+export const area = quantity('area', 'mm2', 'in2');
+export const volume = quantity('volume', 'mm3', 'in3');
+/** The trade weighs in grams, wherever it measures in inches. */
+export const mass = quantity('mass', 'g');
+export const heavyMass = quantity('mass', 'kg', 'lb');
+export const density = quantity('density', 'g/cm3', 'lb/in3');
+/** Density of a metal as its data sheets have it, in both systems. */
+export const metalDensity = quantity('density', 'g/cm3');
+export const inertia = quantity('inertia', 'kgm2', 'lbin2');
+export const angle = quantity('angle', 'deg');
+export const crankSpeed = quantity('angularSpeed', 'rpm');
+export const angularAcceleration = quantity('angularAcceleration', 'rad/s2');
+/** How fast a crank gains speed, in revolutions a minute each second. */
+export const rateOfSpeed = quantity('angularAcceleration', 'rpm/s');
+export const force = quantity('force', 'N', 'lbf');
+export const load = quantity('force', 'kN', 'lbf');
+export const torque = quantity('torque', 'Nm', 'lbft');
+export const energy = quantity('energy', 'J', 'ftlbf');
+export const heatOfFuel = quantity('specificEnergy', 'MJ/kg', 'Btu/lb');
+export const pressure = quantity('pressure', 'bar', 'psi');
+/** Air pressure and manifold pressure: inches of mercury in the inch system. */
+export const airPressure = quantity('pressure', 'kPa', 'inHg');
+export const gasPressure = quantity('pressure', 'kPa', 'psi');
+export const strength = quantity('pressure', 'MPa', 'ksi');
+export const modulus = quantity('pressure', 'GPa', 'ksi');
+/** Modulus of a metal as its data sheets have it, in both systems. */
+export const metalModulus = quantity('pressure', 'GPa');
+export const temperature = quantity('temperature', 'degC', 'degF');
+export const expansion = quantity('expansion', 'ppm/K', 'ppm/degF');
+export const time = quantity('time', 's');
+export const ratio = quantity('ratio', 'ratio');
+export const percent = quantity('ratio', 'pct');
+export const count = quantity('count', 'count');
+
+/** Repeated readings of one mass, typed in one field; at most `most` of them. */
+export function weighings<const N extends string>(
+  name: N,
+  symbol: string,
+  label: string,
+  ranges: Ranges,
+  { demo, most }: Pick<Own, 'demo'> & { readonly most: number },
+): ListEntry & { readonly name: N } {
+  return {
+    type: 'list',
+    name,
+    label,
+    symbol,
+    kind: 'mass',
+    metric: 'g',
+    inch: 'g',
+    rangeUnit: 'g',
+    ...shared(ranges, demo),
+    most,
+  };
+}

@@ -1,0 +1,211 @@
+import { gasPort as gasPortOf, type PortedRing } from '../../core/rings/gas-port.ts';
+import { portArea } from '../../core/rings/ring-pack.ts';
+import { ringCurves } from '../../core/rings/ring-summary.ts';
+import { defineCalculator, type Absent, type Series } from '../define.ts';
+import { portKind, ringSeat } from './gas-port.choices.ts';
+import { spareInputs, withUsual } from './gas-port.engine.ts';
+import { gasPortOutputs } from './gas-port.outputs.ts';
+import { gasPortSteps } from './gas-port.steps.ts';
+import {
+  bore,
+  compressionRatio,
+  maxSpeed,
+  portCount,
+  portDiameter,
+  portPlugged,
+  ring1Gap,
+  ring1Height,
+  ring1Radial,
+  ring1Tension,
+  ring2Gap,
+  ringBackClearance,
+  ringSideClearance,
+  ringTemperature,
+  rodLength,
+  secondLandClearance,
+  secondLandHeight,
+  stroke,
+  volumetricEfficiency,
+} from '../quantities.ts';
+
+/** Every third of the half degrees: a curve of 481 points. */
+const sparse = 3;
+
+function lagOrReason({ lag }: PortedRing): number | Absent {
+  if (lag === 'cylinder') return { absent: 'the cylinder never rises to 15 bar' };
+  if (lag === 'behind') return { absent: 'the pressure behind never rises to 15 bar' };
+  return lag;
+}
+
+function thin(list: Float64Array): Float64Array {
+  return Float64Array.from(
+    { length: Math.ceil(list.length / sparse) },
+    (_, i) => list[i * sparse] ?? 0,
+  );
+}
+
+export const gasPort = defineCalculator({
+  id: 'gas-port',
+  title: 'Gas ports',
+  pace: 'idle',
+  purpose:
+    'How closely the pressure behind the top ring follows the cylinder, with holes, without them and with some of them plugged.',
+  inputs: {
+    ringSideClearance,
+    portCount,
+    portDiameter,
+    portPlugged,
+    ringSeat,
+    portKind,
+    maxSpeed,
+    bore,
+    stroke,
+    rodLength,
+    compressionRatio,
+    volumetricEfficiency,
+    ring1Height,
+    ring1Radial,
+    ring1Tension,
+    ring1Gap,
+    ring2Gap,
+    ringBackClearance,
+    secondLandHeight,
+    secondLandClearance,
+    ringTemperature,
+    ...spareInputs,
+  },
+  outputs: gasPortOutputs,
+  compute: (given) => {
+    const input = withUsual(given);
+    const result = gasPortOf(input);
+    const { entered, unported, plugged, shut, pack, drive, curves, loads } = result;
+    const x = thin(curves.angle);
+    const seen = (list: Float64Array): Series => ({ x, y: thin(list) });
+    const none = unported === entered ? curves : ringCurves(unported.trace, drive);
+    const some =
+      plugged === entered ? curves : plugged === unported ? none : ringCurves(plugged.trace, drive);
+    const away = entered.trace.moves.find(
+      (move, i) => move.to === 'flying' && lastPlace(entered, i) === 'low',
+    );
+    const back = entered.trace.moves.findLast(({ to }) => to === 'low');
+    const still: Absent = { absent: 'the ring stays where it is' };
+    const [compression = 0, power = 0, exhaust = 0, intake = 0] = loads.slide;
+    const [gasCompression = 0, gasPower = 0, gasExhaust = 0, gasIntake = 0] = loads.gas;
+    const slide = compression + power + exhaust + intake;
+    return {
+      shortfall: entered.shortfall,
+      shortfallUnported: unported.shortfall,
+      shortfallPlugged: plugged.shortfall,
+      shutShortfall: shut.entered.shortfall,
+      shutShortfallUnported: shut.unported.shortfall,
+      shutShortfallPlugged: shut.plugged.shortfall,
+      lag: lagOrReason(entered),
+      lagUnported: lagOrReason(unported),
+      lagPlugged: lagOrReason(plugged),
+      shutLag: lagOrReason(shut.entered),
+      shutLagUnported: lagOrReason(shut.unported),
+      shutLagPlugged: lagOrReason(shut.plugged),
+      shortfallAngle: entered.shortfallAngle,
+      peakShare: entered.peakShare,
+      peakShareUnported: unported.peakShare,
+      shutPeakShare: shut.entered.peakShare,
+      shutPeakShareUnported: shut.unported.peakShare,
+      shutPeakSharePlugged: shut.plugged.peakShare,
+      peakPressure: result.peakPressure,
+      peakLand: result.peakLand,
+      leak: result.leak,
+      offLower: result.offLower,
+      liftAngle: away?.angle ?? still,
+      landingAngle: back?.angle ?? still,
+      tensionPressure: pack.tensionPressure,
+      gasCompression,
+      gasPower,
+      gasExhaust,
+      gasIntake,
+      greatestGas: loads.greatestGas,
+      leastGas: loads.leastGas,
+      gasOverTension: loads.greatestGas / pack.tensionPressure,
+      shutLeastGas: result.shutLeastGas,
+      frictionCompressionLow: 0.02 * compression,
+      frictionCompressionHigh: 0.12 * compression,
+      frictionPowerLow: 0.02 * power,
+      frictionPowerHigh: 0.12 * power,
+      frictionExhaustLow: 0.02 * exhaust,
+      frictionExhaustHigh: 0.12 * exhaust,
+      frictionIntakeLow: 0.02 * intake,
+      frictionIntakeHigh: 0.12 * intake,
+      frictionLow: 0.02 * slide,
+      frictionHigh: 0.12 * slide,
+      behindVolume: pack.behindVolume,
+      sideDoor: pack.girth * pack.clearance,
+      portDoor: portArea(input.portCount, input.portDiameter, input.portKind),
+      hotGap1: result.hotGap1,
+      hotGap2: result.hotGap2,
+      massDrift: Math.abs(entered.trace.drift),
+      cylinderCurve: seen(curves.cylinder),
+      behindCurve: seen(curves.behind),
+      landCurve: seen(curves.land),
+      liftCurve: seen(curves.lift),
+      loadCurve: seen(loads.curve),
+      behindUnportedCurve: seen(none.behind),
+      landUnportedCurve: seen(none.land),
+      liftUnportedCurve: seen(none.lift),
+      behindPluggedCurve: seen(some.behind),
+      landPluggedCurve: seen(some.land),
+      liftPluggedCurve: seen(some.lift),
+    };
+  },
+  steps: gasPortSteps,
+  limits: [
+    {
+      id: 'collapse',
+      holds: (_, { leastGas, tensionPressure }) => leastGas + tensionPressure >= 0,
+      say: 'At some crank angle the gas on the face outweighs tension and the gas behind: the ring leaves the bore there and gas blows past it. The model goes on as if it stayed.',
+    },
+    {
+      id: 'butting',
+      holds: (_, { hotGap1, hotGap2 }) => hotGap1 > 0 && hotGap2 > 0,
+      say: 'Hot, the ends of a ring meet. A ring whose ends butt breaks its land: look at the end gap before anything else.',
+    },
+    {
+      id: 'steady',
+      holds: (_, { massDrift }) => massDrift <= 1e-9,
+      say: 'The cycle does not repeat itself exactly: the ring trembles between its flanks. The numbers are those of one cycle of many.',
+    },
+    {
+      id: 'tight',
+      holds: (input) => input.ringSideClearance >= 10e-6,
+      say: 'Below a hundredth of a millimetre oil, carbon, a twisted ring and an uneven groove decide what passes, and no formula for a clean flat gap does.',
+    },
+  ],
+  validity: [],
+  assumptions: [
+    'The gas between the rings is as warm as the ring, all the time. It was found that gas that leaks past rings leaves at about the temperature of the piston’s surface.',
+    'The side clearance is a clean, flat, even gap. With oil in it less passes, at a tilt more: the flow goes with the third power of the local height.',
+    'The ring is stiff and flat. It neither twists nor bends, lifts all round at once, and stops dead where it lands. A flight takes a few degrees of crank; squeezing out the oil takes longer and is left out.',
+    'Under the closed flank of a ring the pressure falls as the flank factor says. Nobody can measure it. Between a half and one it moves the speed at which the ring lifts on compression by half as much again.',
+    'Gas passes the end gap by two paths: from the top land straight down, and from behind the ring through the gap over the lower flank, which counts with the height that the ring has lifted and 0.005 mm for waviness (common practice, no source).',
+    'The space behind the second ring is left out, so the second land fills faster and higher than in the engine. The top land’s crevice is taken at the pressure of the cylinder.',
+    'Within 0.02 % of equal pressures a hole’s flow is taken straight. The shortfall is overstated there by at most that share of the pressure, 0.014 bar at 70 bar.',
+    'The length of a hole counts only in its discharge coefficient. A hole of ten diameters has less than a short one; waves in it are left out.',
+    'Cylinder pressure is the mean cycle of the topic of that name, at full throttle, with the volumetric efficiency at this speed.',
+    'Friction is a band, because the coefficient is one: near the dead centres it is ten times what it is at mid-stroke.',
+  ],
+  cautions: ['ports', 'rings'],
+  sources: [
+    'furuhama-tada-1961',
+    'heywood-1988',
+    'namazian-heywood-1982',
+    'piston-ring-manual-2008',
+  ],
+  sweep: { input: 'ringSideClearance', output: 'shortfallUnported' },
+  solve: { input: 'ringSideClearance', output: 'shortfallUnported' },
+  exercise: { ask: 'sideDoor', tolerance: 0.02 },
+});
+
+/** Where the ring was before its move `i`: it starts the cycle where the first move finds it. */
+function lastPlace({ trace }: PortedRing, i: number): string {
+  const before = trace.moves[i - 1]?.to;
+  if (before !== undefined) return before;
+  return (trace.lift[0] ?? 0) > 0 ? 'high' : 'low';
+}

@@ -1,0 +1,92 @@
+import { closureOf } from '../../core/rings/ring-tension.ts';
+import { defineCalculator, optional } from '../define.ts';
+import {
+  bore,
+  ring2FreeGap,
+  ring2Gap,
+  ring2Height,
+  ring2Modulus,
+  ring2Radial,
+  ring2Tension,
+  ringOpening,
+} from '../quantities.ts';
+import { ringAssumptions, ringOutputs, ringResults } from './ring-tension.outputs.ts';
+import { ringSteps } from './ring-tension.steps.ts';
+import { detail, length, maybe } from '../output.ts';
+
+/** The same for the second ring, as long as it is a plain one-piece ring. */
+export const ringSecond = defineCalculator({
+  id: 'ring-second',
+  title: 'Second ring: tension and stress',
+  purpose: 'The second ring by the same theory, as long as it is one piece of rectangular section.',
+  inputs: {
+    bore,
+    ring2Height,
+    ring2Radial,
+    ring2Modulus,
+    ring2FreeGap,
+    ring2Gap,
+    ringOpening,
+    ring2Tension: optional(ring2Tension),
+  },
+  outputs: {
+    ...ringOutputs,
+    wantedFreeGap: maybe(length('m_w', 'Free gap that the measured tension calls for', detail)),
+  },
+  compute: (input) => {
+    const ring = {
+      bore: input.bore,
+      height: input.ring2Height,
+      radial: input.ring2Radial,
+      modulus: input.ring2Modulus,
+    };
+    return {
+      ...ringResults(
+        {
+          ...ring,
+          freeGap: input.ring2FreeGap,
+          gap: input.ring2Gap,
+          opening: input.ringOpening,
+        },
+        'ring2',
+      ),
+      wantedFreeGap:
+        input.ring2Tension === undefined
+          ? { absent: 'enter the measured tangential force' }
+          : closureOf(ring, input.ring2Tension, 'ring2') + input.ring2Gap,
+    };
+  },
+  steps: ringSteps('ring2'),
+  limits: [
+    {
+      id: 'thin',
+      holds: (_, { thickness }) => thickness >= 20,
+      say: 'The radial thickness is more than a twentieth of the bore. A thin bar is a rough picture of such a ring: stress at its back is more than 3.5 % greater than shown.',
+    },
+    {
+      id: 'opened',
+      holds: (_, { fittingStress }) => fittingStress >= 0,
+      say: 'The opening entered is smaller than the free gap: so far the ring is not stretched at all.',
+    },
+  ],
+  validity: [
+    {
+      id: 'thickness',
+      label: 'Bore over radial thickness',
+      symbol: 'q_a',
+      kind: 'ratio',
+      of: (_, { thickness }) => thickness,
+      possible: [10, 60],
+      tested: [23.815, 23.816],
+    },
+  ],
+  assumptions: [
+    ...ringAssumptions,
+    'A hook or a step in the section of a scraper ring makes it softer than the rectangle around it. Measure its tension.',
+  ],
+  cautions: ['rings'],
+  sources: ['piston-ring-manual-2008', 'iso-6621'],
+  sweep: { input: 'ring2Radial', output: 'contactPressure' },
+  solve: { input: 'ring2FreeGap', output: 'tangentialForce' },
+  exercise: { ask: 'tangentialForce', tolerance: 0.02 },
+});

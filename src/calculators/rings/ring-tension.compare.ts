@@ -1,0 +1,63 @@
+import type { NumberOutput } from '../define.ts';
+import { ringInBore, type Ring, type RingName } from '../../core/rings/ring-tension.ts';
+import { ratio } from '../output.ts';
+
+/** What each difference between the two rings does by itself, as factors on the baseline. */
+export const thinnessComparisons = {
+  tensionByHeight: ratio('f_F,h', 'Tension, by the height alone'),
+  tensionByRadial: ratio('f_F,a', 'Tension, by the radial thickness alone'),
+  tensionByRest: ratio('f_F,E', 'Tension, by material and closure'),
+  pressureByHeight: ratio('f_p,h', 'Contact pressure, by the height alone'),
+  pressureByRadial: ratio('f_p,a', 'Contact pressure, by the radial thickness alone'),
+  pressureByRest: ratio('f_p,E', 'Contact pressure, by material and closure'),
+  followByHeight: ratio('f_K,h', 'Conformability at equal contact pressure, by the height alone'),
+  followByRadial: ratio(
+    'f_K,a',
+    'Conformability at equal contact pressure, by the radial thickness alone',
+  ),
+  followByMaterial: ratio('f_K,E', 'Conformability at equal contact pressure, by the material'),
+} as const satisfies Record<string, NumberOutput>;
+
+/** A ring and the two gaps. */
+export interface GappedRing extends Ring {
+  readonly freeGap: number;
+  readonly gap: number;
+}
+
+/**
+ * Factors of {@link thinnessComparisons}. Each is the model worked again with one size of the candidate in
+ * the baseline's ring, free and installed gap held; radial thickness and height multiply, and `rest` is what
+ * is left (modulus, closure and, if it differs, the bore).
+ */
+export function thinness(
+  baseline: GappedRing,
+  candidate: GappedRing,
+  name: RingName,
+): Record<keyof typeof thinnessComparisons, number> {
+  const of = (ring: GappedRing) => {
+    const { tangentialForce, contactPressure, conformability } = ringInBore(ring, ring, name);
+    return { tangentialForce, contactPressure, follows: conformability / contactPressure };
+  };
+  const before = of(baseline);
+  const after = of(candidate);
+  const low = of({ ...baseline, height: candidate.height });
+  const thin = of({ ...baseline, radial: candidate.radial });
+  const other = of({ ...baseline, modulus: candidate.modulus });
+  const by = (
+    one: ReturnType<typeof of>,
+    what: 'tangentialForce' | 'contactPressure' | 'follows',
+  ): number => one[what] / before[what];
+  const rest = (what: 'tangentialForce' | 'contactPressure'): number =>
+    by(after, what) / (by(low, what) * by(thin, what));
+  return {
+    tensionByHeight: by(low, 'tangentialForce'),
+    tensionByRadial: by(thin, 'tangentialForce'),
+    tensionByRest: rest('tangentialForce'),
+    pressureByHeight: by(low, 'contactPressure'),
+    pressureByRadial: by(thin, 'contactPressure'),
+    pressureByRest: rest('contactPressure'),
+    followByHeight: by(low, 'follows'),
+    followByRadial: by(thin, 'follows'),
+    followByMaterial: by(other, 'follows'),
+  };
+}

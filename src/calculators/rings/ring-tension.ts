@@ -1,0 +1,119 @@
+import { closureOf } from '../../core/rings/ring-tension.ts';
+import { defineCalculator, optional } from '../define.ts';
+import {
+  bore,
+  ring1FreeGap,
+  ring1Gap,
+  ring1Height,
+  ring1Modulus,
+  ring1Radial,
+  ring1Tension,
+  ringOpening,
+} from '../quantities.ts';
+import { thinness, thinnessComparisons } from './ring-tension.compare.ts';
+import { ringAssumptions, ringOutputs, ringResults } from './ring-tension.outputs.ts';
+import { ringSteps } from './ring-tension.steps.ts';
+import { detail, length, maybe } from '../output.ts';
+
+interface TopRing {
+  readonly bore: number;
+  readonly ring1Height: number;
+  readonly ring1Radial: number;
+  readonly ring1Modulus: number;
+  readonly ring1FreeGap: number;
+  readonly ring1Gap: number;
+}
+
+/** The dictionary's words turned into a ring's own. */
+function ringOf(input: TopRing) {
+  return {
+    bore: input.bore,
+    height: input.ring1Height,
+    radial: input.ring1Radial,
+    modulus: input.ring1Modulus,
+    freeGap: input.ring1FreeGap,
+    gap: input.ring1Gap,
+  };
+}
+
+/** The spring of the top ring: what it presses, how it follows a bore, what it bears when it is fitted. */
+export const ringTension = defineCalculator({
+  id: 'ring-tension',
+  title: 'Top ring: tension and stress',
+  purpose:
+    'What a ring presses on the bore by its own spring, how far it follows a bore that is not round, and what it bears when it is fitted.',
+  inputs: {
+    bore,
+    ring1Height,
+    ring1Radial,
+    ring1Modulus,
+    ring1FreeGap,
+    ring1Gap,
+    ringOpening,
+    ring1Tension: optional(ring1Tension),
+  },
+  outputs: {
+    ...ringOutputs,
+    wantedFreeGap: maybe(length('m_w', 'Free gap that the measured tension calls for', detail)),
+  },
+  compute: (input) => {
+    const ring = ringOf(input);
+    return {
+      ...ringResults({ ...ring, opening: input.ringOpening }, 'ring1'),
+      wantedFreeGap:
+        input.ring1Tension === undefined
+          ? { absent: 'enter the measured tangential force' }
+          : closureOf(ring, input.ring1Tension, 'ring1') + ring.gap,
+    };
+  },
+  comparisons: thinnessComparisons,
+  compare: ({ baseline, candidate }) =>
+    thinness(ringOf(baseline.input), ringOf(candidate.input), 'ring1'),
+  steps: ringSteps('ring1'),
+  limits: [
+    {
+      id: 'thin',
+      holds: (_, { thickness }) => thickness >= 20,
+      say: 'The radial thickness is more than a twentieth of the bore. A thin bar is a rough picture of such a ring: stress at its back is more than 3.5 % greater than shown.',
+    },
+    {
+      id: 'opened',
+      holds: (_, { fittingStress }) => fittingStress >= 0,
+      say: 'The opening entered is smaller than the free gap: so far the ring is not stretched at all.',
+    },
+    {
+      id: 'passes',
+      holds: ({ ringOpening, ring1Radial }) => ringOpening >= 6 * ring1Radial,
+      say: 'To pass over the piston a ring’s gap is opened by about six radial thicknesses at the very least. Check the opening.',
+    },
+    {
+      id: 'measured',
+      holds: ({ ring1Tension }, { tangentialForce }) =>
+        ring1Tension === undefined || Math.abs(ring1Tension / tangentialForce - 1) <= 0.15,
+      say: 'The measured tension is more than 15 % away from what free gap, sizes and modulus give. One of them is not what it seems: a ring that was spread too far, a modulus of another material, or a band of the wrong size.',
+    },
+  ],
+  validity: [
+    {
+      id: 'thickness',
+      label: 'Bore over radial thickness',
+      symbol: 'q_a',
+      kind: 'ratio',
+      of: (_, { thickness }) => thickness,
+      possible: [10, 60],
+      tested: [25.857, 31.207],
+    },
+  ],
+  assumptions: [...ringAssumptions],
+  cautions: ['rings'],
+  sources: [
+    'piston-ring-manual-2008',
+    'khurmi-gupta-machine-design-2005',
+    'zeynetdinov-2004',
+    'iso-6621',
+    'tomanik-1996',
+  ],
+  sweep: { input: 'ring1Radial', output: 'contactPressure' },
+  solve: { input: 'ring1FreeGap', output: 'tangentialForce' },
+  exercise: { ask: 'contactPressure', tolerance: 0.02 },
+});

@@ -1,0 +1,161 @@
+import { is, length, millimetres, ratio, tex } from '../step.ts';
+
+/** The working of a shank, from its section to what is left of the clearance. */
+export const shankSteps = {
+  flangeSpan: is(
+    tex('d = H_\\mathrm{s}\\ \\text{for an I},\\quad d = B_\\mathrm{s}\\ \\text{for an H}'),
+    'From the outer face of one flange to that of the other: the height of an I, the width of an H.',
+  ),
+  flangeWidth: is(
+    tex('b = B_\\mathrm{s}\\ \\text{for an I},\\quad b = H_\\mathrm{s}\\ \\text{for an H}'),
+    'The other of the two is the long side of a flange.',
+  ),
+  sectionArea: is(
+    '2 * flangeWidth * flangeThickness + (flangeSpan - 2 * flangeThickness) * webThickness',
+    'Two flanges and the web between them.',
+    { units: millimetres, source: 'khurmi-gupta-machine-design-2005' },
+  ),
+  area: is(
+    tex('A = A_4,\\ \\text{or the area given}'),
+    'The area that carries the load: from the dimensions, or as given.',
+  ),
+  alongFlanges: is(
+    '(flangeWidth * flangeSpan^3 - (flangeWidth - webThickness) * (flangeSpan - 2 * flangeThickness)^3) / 12',
+    'About the axis that runs along the flanges: the full rectangle less its two pockets.',
+    { units: millimetres, source: 'khurmi-gupta-machine-design-2005' },
+  ),
+  alongWeb: is(
+    '(2 * flangeThickness * flangeWidth^3 + (flangeSpan - 2 * flangeThickness) * webThickness^3) / 12',
+    'About the axis that runs along the web: two flanges and a thin web, each about its own middle.',
+    { units: millimetres, source: 'khurmi-gupta-machine-design-2005' },
+  ),
+  secondMomentX: is(
+    tex('I_x = I_\\mathrm{f}\\ \\text{for an I},\\quad I_x = I_\\mathrm{w}\\ \\text{for an H}'),
+    'In the plane of motion an I bends about the axis along its flanges, an H about the axis along its web.',
+  ),
+  secondMomentY: is(
+    tex('I_y = I_\\mathrm{w}\\ \\text{for an I},\\quad I_y = I_\\mathrm{f}\\ \\text{for an H}'),
+    'Across that plane it is the other way round.',
+  ),
+  momentRatio: is(
+    'secondMomentX / secondMomentY',
+    'Four would make the rod equally stiff against buckling both ways, since across the plane its ends are held.',
+    { units: millimetres, source: 'khurmi-gupta-machine-design-2005' },
+  ),
+  modulusX: is(
+    'secondMomentX / (shankHeight / 2)',
+    'The second moment over the distance of the outermost fibre.',
+    { units: millimetres },
+  ),
+  radiusX: is(
+    'sqrt(secondMomentX / area)',
+    'The radius at which the whole area would give the same second moment.',
+    { units: millimetres },
+  ),
+  radiusY: is('sqrt(secondMomentY / area)', 'The same across.', { units: millimetres }),
+  crankRadius: length('r', 'stroke / 2', 'The throw is half the stroke.'),
+  throwRatio: ratio('λ', 'crankRadius / rodLength', 'The throw over the rod length.'),
+  pull: is(
+    'crankRadius * maxSpeed^2 * ((pistonMass + ringMass + lockMass + pinMass) * (1 + throwRatio) + rodMassAbove * (1 + throwRatio * (1 - shankSection / (2 * rodLength))))',
+    'Everything that hangs on the cut, times its acceleration at TDC; the rod metal counts half way from the pin to the cut.',
+  ),
+  lowSpeedPush: is(
+    '(peakPressure - crankcasePressure) * pi * bore^2 / 4',
+    'Peak pressure less the crankcase’s, on the bore. Inertia takes nothing off it at low speed.',
+    { source: 'khurmi-gupta-machine-design-2005' },
+  ),
+  push: is(
+    tex(
+      'F_\\mathrm{push} = \\frac{F_\\mathrm{low} - \\sum m\\,a(\\theta_\\mathrm{max})}{\\cos\\varphi}',
+    ),
+    'At the highest speed the same masses take off what their acceleration at that angle needs; the rest goes along the rod, which leans a little.',
+  ),
+  pullStress: is('pull / area', 'Force over area.'),
+  pushStress: is('push / area', 'The same for the push at the highest speed.'),
+  lowSpeedStress: is(
+    'lowSpeedPush / area',
+    'And for the push at low speed, the greatest the shank sees.',
+  ),
+  amplitude: is(
+    '(pullStress + lowSpeedStress) / 2',
+    'Half the swing from the greatest pull to the greatest push.',
+  ),
+  meanStress: is(
+    '(pullStress - lowSpeedStress) / 2',
+    'The middle of that swing. Negative: the push is the greater of the two.',
+  ),
+  shankMass: is(
+    'rodDensity * area * rodLength',
+    'The shank as a bar of one section from centre to centre.',
+  ),
+  whipMoment: is(
+    'shankMass * maxSpeed^2 * crankRadius * rodLength / (9 * sqrt(3))',
+    'The rod’s own mass, thrown sideways: nothing at the pin, the crankpin’s full acceleration at the other end.',
+    { source: 'khurmi-gupta-machine-design-2005' },
+  ),
+  whipPlace: is('rodLength / sqrt(3)', 'It bends most at this distance from the pin.'),
+  whipStress: is(
+    'whipMoment / modulusX',
+    'Bending moment over section modulus, in the outermost fibre.',
+  ),
+  slendernessX: is(
+    'rodLength / radiusX',
+    'In the plane of motion both ends turn: the whole length over the radius of gyration.',
+    { source: 'khurmi-gupta-machine-design-2005' },
+  ),
+  slendernessY: is(
+    'rodLength / 2 / radiusY',
+    'Across that plane pin and crankpin hold both ends: half the length counts.',
+    { source: 'khurmi-gupta-machine-design-2005' },
+  ),
+  eulerStress: is(
+    tex(
+      '\\sigma_\\mathrm{E} = \\frac{\\pi^2 E}{s^2},\\quad s\\ \\text{the greater of } s_x \\text{ and } s_y',
+    ),
+    'The stress at which a perfectly straight elastic bar of the greater slenderness bows out.',
+  ),
+  transition: is(
+    'pi * sqrt(2 * youngsModulus / yieldStrength)',
+    'Below this slenderness the metal gives way before Euler’s stress is reached.',
+  ),
+  johnsonStress: is(
+    tex(
+      '\\sigma_\\mathrm{J} = R_\\mathrm{p}\\,\\Bigl(1 - \\frac{R_\\mathrm{p}}{4\\,\\sigma_\\mathrm{E}}\\Bigr),\\quad \\sigma_\\mathrm{E}\\ \\text{above } s_\\mathrm{t}',
+    ),
+    'Johnson’s parabola from yield at no length to half of yield, where it touches Euler’s curve and hands over to it.',
+  ),
+  bucklingShare: is(
+    'johnsonStress / yieldStrength',
+    'What slenderness takes from the yield strength.',
+  ),
+  divisor: is(
+    'pi^2 * youngsModulus / yieldStrength',
+    'The divisor with which Rankine’s formula runs into Euler’s curve for this metal.',
+  ),
+  rankineStress: is(
+    'yieldStrength / (1 + yieldStrength / eulerStress)',
+    'Rankine’s formula with that divisor: crushing and Euler’s stress, added as reciprocals.',
+  ),
+  rankineTextbook: is(
+    'yieldStrength / (1 + pi^2 * youngsModulus / eulerStress / 7500)',
+    'The same with the divisor of mild steel, for comparison.',
+    { source: 'khurmi-gupta-machine-design-2005' },
+  ),
+  bucklingMargin: is(
+    'johnsonStress * area / lowSpeedPush',
+    'How many times the low-speed push it would take.',
+  ),
+  shankStretch: is(
+    'pull * shankLength / (youngsModulus * area)',
+    'Stress over modulus, times the length between the eyes.',
+  ),
+  rodStretch: is(
+    'stretchFactor * shankStretch',
+    'Eyes, cap, pin and bore give as well; the factor stands for them.',
+  ),
+  growth: is(
+    'rodExpansion * rodLength * (rodTemperature - assemblyTemperature)',
+    'Expansion times length times rise of temperature, centre to centre.',
+  ),
+  clearanceLeft: is('pistonToHead - rodStretch - growth', 'The clearance as set, less these two.'),
+};

@@ -1,0 +1,60 @@
+import { grams, is, millimetres, tex } from '../step.ts';
+
+/** The working of `rod-weighing`, line by line. */
+export const steps = {
+  bigEndMass: is('mean(bigEndReadings)', 'The big end is the mean of its lifts.', {
+    units: grams,
+    source: 'jcgm-100-2008',
+  }),
+  smallEndMass: is('mean(smallEndReadings)', 'The small end likewise.', { units: grams }),
+  bigEndSpread: is(
+    tex(
+      's_{\\text{be}} = \\sqrt{\\frac{1}{n-1}\\sum_{i=1}^{n} (m_{\\text{be},i} - m_{\\text{be}})^2}',
+    ),
+    'The spread is the standard deviation of the lifts. The small end is treated the same way.',
+    { source: 'jcgm-100-2008' },
+  ),
+  endSum: is('bigEndMass + smallEndMass', 'Both ends together.', { units: grams }),
+  closure: is('endSum - rodMass', 'What the ends weigh together, less the whole rod.', {
+    units: grams,
+  }),
+  closureTolerance: is(
+    '2 * sqrt(2 * fixtureRepeat^2 + scaleResolution^2 / 12)',
+    'Twice the scatter of two lifts and one rounded digit, combined as squares.',
+    { units: grams, source: 'jcgm-100-2008' },
+  ),
+  closureRatio: is(
+    'abs(closure) / closureTolerance',
+    'Above one, the difference is more than scatter.',
+    { units: grams },
+  ),
+  centreFromBigEnd: is(
+    'rodLength * smallEndMass / endSum',
+    'Moments about the big-end centre: the rod balances where the ends pull alike.',
+    { units: { ...millimetres, mass: 'g' }, source: 'khurmi-gupta-2009' },
+  ),
+  bigEndShare: is('bigEndMass / endSum', 'The big end as a part of both ends.', { units: grams }),
+  supportShift: is(
+    'rodMass * supportOffset / rodLength',
+    'A rod that lies off along both supports moves this much from one end to the other.',
+    { units: { ...millimetres, mass: 'g' } },
+  ),
+  bigSupportShift: is(
+    'bigEndMass * supportOffset / (rodLength - supportOffset)',
+    'The same with only the big-end support off towards the small end: the big end reads too heavy.',
+    { units: { ...millimetres, mass: 'g' } },
+  ),
+  smallSupportShift: is(
+    'smallEndMass * supportOffset / (rodLength - supportOffset)',
+    'And with only the small-end support off towards the big end: the small end reads too heavy.',
+    { units: { ...millimetres, mass: 'g' } },
+  ),
+  pieceMass: is('batchMass / batchCount', 'One part is the pile divided by the count.', {
+    units: grams,
+  }),
+  scaleError: is(
+    'checkReading - checkMass',
+    'The check mass as read, less what its certificate says.',
+    { units: grams },
+  ),
+};

@@ -1,0 +1,127 @@
+import type { AnyCalculator, Result, SetId, Value } from '../../calculators/define.ts';
+import { unitFor } from '../../calculators/output-unit.ts';
+import { formatQuantity } from '../../units/format.ts';
+import type { Kind, System } from '../../units/kinds.ts';
+import type { Block } from '../waking/on-screen.ts';
+
+type Strip = AnyCalculator['validity'][number];
+
+/** Width and height of a strip's drawing, in its own units. */
+export const stripSize = { width: 600, height: 28 } as const;
+
+/**
+ * The axis of a strip in SI: from a little below what is possible to a little above, so that the empty ends
+ * can be seen. Where nothing bounds the possible, the axis ends well beyond what is tested.
+ */
+export function stripAxis({ possible, tested }: Pick<Strip, 'possible' | 'tested'>): {
+  readonly from: number;
+  readonly to: number;
+} {
+  const spread = Math.max(Math.abs(tested[0]), Math.abs(tested[1]));
+  const least = Number.isFinite(possible[0]) ? possible[0] : Math.min(-1.5 * spread, tested[0]);
+  const most = Number.isFinite(possible[1]) ? possible[1] : Math.max(1.5 * spread, tested[1]);
+  const margin = 0.06 * (most - least);
+  return { from: least - margin, to: most + margin };
+}
+
+/** Where a value stands on the drawing; values off the axis stand at its end. */
+export function stripPlace(strip: Pick<Strip, 'possible' | 'tested'>, value: number): number {
+  const { from, to } = stripAxis(strip);
+  const share = Math.min(1, Math.max(0, (value - from) / (to - from)));
+  return Math.round(share * stripSize.width * 10) / 10;
+}
+
+/** In words, where a value stands. */
+export function stripWords(
+  { possible, tested }: Pick<Strip, 'possible' | 'tested'>,
+  value: number,
+): string {
+  // A published case and a reader's number may agree but for the last bit.
+  const slack = 1e-9 * Math.max(Math.abs(tested[0]), Math.abs(tested[1]));
+  if (value >= tested[0] - slack && value <= tested[1] + slack) return 'inside the tested range';
+  if (value >= possible[0] && value <= possible[1]) return 'possible, but beyond what was tested';
+  return 'outside what is possible';
+}
+
+/** A number of a strip as it is printed. */
+export function stripNumber(value: number, kind: Kind, system: System): string {
+  return formatQuantity(value, unitFor({ kind }, system), { significant: 3 });
+}
+
+/** Inputs and outputs of one set, in SI. */
+export interface StripSet {
+  readonly input: Readonly<Record<string, Value>>;
+  readonly output: Readonly<Record<string, Result>>;
+}
+
+/** Where a set stands on a strip, in SI; undefined when it has no place there. */
+export function stripValue(strip: Strip, set: StripSet): number | undefined {
+  const value = strip.of(set.input, set.output);
+  return Number.isFinite(value) ? value : undefined;
+}
+
+/** A strip of the page's fixed text, and the parts of it that move. */
+interface Drawn {
+  readonly strip: Strip;
+  readonly block: Block;
+  readonly bounds: readonly { readonly si: number; readonly node: Element }[];
+  readonly marks: Readonly<Record<string, Element | null>>;
+  readonly places: Readonly<Record<string, Element | null>>;
+}
+
+function write(node: Element | null | undefined, text: string): void {
+  if (node && node.textContent !== text) node.textContent = text;
+}
+
+/** The validity strips of one calculator. They are sought once, since they stand in the page's fixed part. */
+export class Strips {
+  readonly #drawn: readonly Drawn[];
+
+  /** @param blockOf gives the stretch of the page that a strip stands in */
+  constructor(root: ParentNode, calculator: AnyCalculator, blockOf: (strip: Element) => Block) {
+    this.#drawn = calculator.validity.flatMap((strip) =>
+      [...root.querySelectorAll(`[data-strip="${calculator.id}.${strip.id}"]`)].map((drawn) => ({
+        strip,
+        block: blockOf(drawn),
+        bounds: [...drawn.querySelectorAll<HTMLElement>('[data-si]')].map((node) => ({
+          si: Number(node.dataset['si']),
+          node,
+        })),
+        marks: pair((set) => drawn.querySelector(`[data-mark="${set}"]`)),
+        places: pair((set) => drawn.querySelector(`[data-place="${set}"]`)),
+      })),
+    );
+  }
+
+  /** True when every strip stands in a block of that sort. */
+  every(isSo: (block: Block) => boolean): boolean {
+    return this.#drawn.every(({ block }) => isSo(block));
+  }
+
+  /**
+   * Moves the reader's marks on the strips and says in words where they stand.
+   *
+   * @param sets sets without numbers are left out; their marks stay as they are
+   * @param isWanted picks the strips by where they stand
+   */
+  mark(
+    sets: Readonly<Partial<Record<SetId, StripSet>>>,
+    system: System,
+    isWanted: (block: Block) => boolean,
+  ): void {
+    for (const { strip, block, bounds, marks, places } of this.#drawn) {
+      if (!isWanted(block)) continue;
+      for (const { si, node } of bounds) write(node, stripNumber(si, strip.kind, system));
+      for (const [id, set] of Object.entries(sets)) {
+        const value = stripValue(strip, set);
+        if (value === undefined) continue;
+        marks[id]?.setAttribute('transform', `translate(${stripPlace(strip, value)} 0)`);
+        write(places[id], `${stripNumber(value, strip.kind, system)}, ${stripWords(strip, value)}`);
+      }
+    }
+  }
+}
+
+function pair<T>(find: (set: SetId) => T): Readonly<Record<SetId, T>> {
+  return { baseline: find('baseline'), candidate: find('candidate') };
+}

@@ -1,0 +1,84 @@
+import { endAngle, freeShape, ringHalf, type RingPoint } from '../../../core/rings/ring-shape.ts';
+import { numberOf } from '../read.ts';
+import type { FigureSet } from '../types.ts';
+
+/** One ring as the drawing needs it: sizes in m, and half of its middle line closed and relaxed. */
+export interface DrawnRing {
+  readonly bore: number;
+  readonly height: number;
+  readonly radial: number;
+  readonly freeGap: number;
+  readonly gap: number;
+  readonly closed: readonly RingPoint[];
+  readonly relaxed: readonly RingPoint[];
+}
+
+/** The top ring of a set, or `undefined` while it has none. */
+export function drawnRing(set: FigureSet): DrawnRing | undefined {
+  const size = (name: string): number | undefined => numberOf(set.input, name);
+  const [bore, height, radial, freeGap, gap, modulus] = [
+    size('bore'),
+    size('ring1Height'),
+    size('ring1Radial'),
+    size('ring1FreeGap'),
+    size('ring1Gap'),
+    size('ring1Modulus'),
+  ];
+  if (
+    bore === undefined ||
+    height === undefined ||
+    radial === undefined ||
+    freeGap === undefined ||
+    gap === undefined ||
+    modulus === undefined
+  )
+    return undefined;
+  const radius = (bore - radial) / 2;
+  return {
+    bore,
+    height,
+    radial,
+    freeGap,
+    gap,
+    closed: ringHalf(radius, 0, endAngle(radius, gap), 41),
+    relaxed: freeShape({ bore, height, radial, modulus }, { freeGap, gap }, 'ring1'),
+  };
+}
+
+/** Path of a ring's outline from half of its middle line; x to the right, the gap at the top (y upward is minus). */
+export function outline(half: readonly RingPoint[], radial: number, scale: number): string {
+  const side = half.map((point, i) => {
+    const [before, after] = [half[i - 1] ?? point, half[i + 1] ?? point];
+    const along = [after.x - before.x, after.y - before.y] as const;
+    const long = Math.hypot(...along) || 1;
+    // Outward is to the right hand of the way from the back up to the end.
+    return { point, out: { x: along[1] / long, y: -along[0] / long } };
+  });
+  const put = (x: number, y: number): string =>
+    `${(x * scale).toFixed(1)} ${(-y * scale).toFixed(1)}`;
+  const edge = (to: number, mirror: 1 | -1): string[] =>
+    side.map(({ point, out }) => put(mirror * (point.x + to * out.x), point.y + to * out.y));
+  const [outer, inner] = [radial / 2, -radial / 2];
+  const all = [
+    ...edge(outer, -1).reverse(),
+    ...edge(outer, 1).slice(1),
+    ...edge(inner, 1).reverse(),
+    ...edge(inner, -1).slice(1),
+  ];
+  return `M${all.join('L')}z`;
+}
+
+/** Extent of a ring [m]: half its greatest width and its height above the back face. */
+export function extent({ relaxed, closed, radial }: DrawnRing): { side: number; up: number } {
+  const all = [...relaxed, ...closed];
+  return {
+    side: Math.max(...all.map(({ x }) => x)) + radial / 2,
+    up: Math.max(...all.map(({ y }) => y)) + radial,
+  };
+}
+
+/** A number out of 1, 2, 5 times a power of ten, the greatest not above `most`. */
+export function roundScale(most: number): number {
+  const power = 10 ** Math.floor(Math.log10(most));
+  return ([5, 2, 1].find((step) => step * power <= most) ?? 1) * power;
+}

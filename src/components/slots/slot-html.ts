@@ -1,0 +1,41 @@
+import type { AnyCalculator, SetId } from '../../calculators/define.ts';
+import type { System } from '../../units/kinds.ts';
+import { slotContent, type SlotMarks, type SlotValues } from './slots.ts';
+
+/** One slot, as it is written into the page at build, with the number it opens with. */
+export interface SlotToWrite extends SlotMarks {
+  readonly name: string;
+  readonly set: SetId | 'both';
+  /** Works a value on the way; see src/components/slots/postfix.ts. */
+  readonly postfix?: string | undefined;
+}
+
+function escaped(text: string): string {
+  return text.replace(/&/gu, '&amp;').replace(/</gu, '&lt;').replace(/"/gu, '&quot;');
+}
+
+/**
+ * The HTML of a slot. The page's script finds it again by `data-v`.
+ *
+ * @param values the set's inputs, outputs and values on the way, in SI
+ * @param tag `mtext` inside a formula, `span` elsewhere
+ */
+export function slotHtml(
+  slot: SlotToWrite,
+  calculator: AnyCalculator,
+  values: SlotValues,
+  tag: 'span' | 'mtext' = 'span',
+  system: System = 'metric',
+): string {
+  const { name, set, postfix, unit, figures, guarded, zero, brief, also } = slot;
+  // A list is as long as its readings; it may break between them.
+  const list = calculator.inputs[name]?.type === 'list' ? '' : undefined;
+  const marks = Object.entries({ unit, figures, guarded, zero, brief, also, postfix, list })
+    .filter(([, value]) => value !== undefined)
+    .map(([key, value]) =>
+      value === '' ? ` data-${key}` : ` data-${key}="${escaped(value ?? '')}"`,
+    )
+    .join('');
+  const text = escaped(slotContent(slot, name, calculator, values, system));
+  return `<${tag} data-v="${calculator.id}.${name}.${set}"${marks}>${text}</${tag}>`;
+}

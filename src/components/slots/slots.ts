@@ -1,0 +1,301 @@
+import type {
+  AnyCalculator,
+  Entry,
+  Result,
+  SetId,
+  Series,
+  Value,
+} from '../../calculators/define.ts';
+import { unitFor } from '../../calculators/output-unit.ts';
+import { formatQuantity } from '../../units/format.ts';
+import type { Kind, System } from '../../units/kinds.ts';
+import { type Operand, workPostfix } from './postfix.ts';
+import { type Block, watchScreen } from '../waking/on-screen.ts';
+import { Strips, type StripSet } from '../evidence/strips.ts';
+
+/** Inputs and outputs of one set together, in SI; empty while the set has none. */
+export type SlotValues = Readonly<Record<string, Value | Result>>;
+export type SlotSets = Readonly<Record<SetId, SlotValues>>;
+
+/** Figures of a slot that asks for no other number; the results table shows as many. */
+export const slotFigures = 4;
+/** Stands where there is no number. */
+export const noNumber = '—';
+
+interface Shown {
+  readonly kind: Kind;
+  readonly metric?: string;
+  readonly inch?: string;
+}
+
+/** What a slot names: an input, an output, or a comparison of both sets. */
+export function declared(calculator: AnyCalculator, name: string): Entry | Shown | undefined {
+  const output = calculator.outputs[name];
+  const fromOutput = output === undefined || output.type === 'series' ? undefined : output;
+  return calculator.inputs[name] ?? fromOutput ?? calculator.comparisons?.[name];
+}
+
+function isList(value: Value | Result): value is readonly number[] {
+  return Array.isArray(value);
+}
+
+function withoutTrailingZeros(text: string): string {
+  return text.replace(/(\.\d*?)0+(?!\d)/u, '$1').replace(/\.(?!\d)/u, '');
+}
+
+/** One value as a slot prints it; a list with its readings one after the other. */
+export function slotText(
+  value: Exclude<Value | Result, Series>,
+  unit: string,
+  how: { readonly figures?: number; readonly guarded?: boolean; readonly brief?: boolean } = {},
+): string {
+  const { figures = slotFigures, guarded = false, brief = false } = how;
+  function one(number: number): string {
+    const isWhole = unit === 'count' && Number.isInteger(number);
+    const full = formatQuantity(number, unit, isWhole ? { decimals: 0 } : { significant: figures });
+    const text = brief ? withoutTrailingZeros(full) : full;
+    return guarded && number < 0 ? `(${text})` : text;
+  }
+  if (isList(value)) return value.map(one).join('; ');
+  return typeof value === 'number' && Number.isFinite(value) ? one(value) : noNumber;
+}
+
+/** How a slot is marked: the names are those of its data attributes. */
+export interface SlotMarks {
+  readonly unit?: string | undefined;
+  readonly figures?: string | undefined;
+  readonly guarded?: string | undefined;
+  readonly zero?: string | undefined;
+  /** Trailing zeros are dropped: the number stands inside a formula and claims no precision. */
+  readonly brief?: string | undefined;
+  /** The unit the value stands in already: this slot repeats it in the reader's, or stays empty if that is the same. */
+  readonly also?: string | undefined;
+}
+
+/**
+ * What one slot prints.
+ *
+ * @param calculator the declaration that the slot's first word names
+ * @param values inputs, outputs and values on the way, of the slot's set, in SI
+ */
+export function slotContent(
+  marks: SlotMarks,
+  name: string,
+  calculator: AnyCalculator,
+  values: SlotValues,
+  system: System,
+): string {
+  const entry = declared(calculator, name);
+  const value = values[name] ?? (marks.zero === undefined ? undefined : 0);
+  if (entry !== undefined && 'type' in entry && entry.type === 'choice')
+    return typeof value === 'string' ? (entry.options[value] ?? noNumber) : noNumber;
+  const unit = marks.unit ?? (entry === undefined ? undefined : unitFor(entry, system));
+  if (unit === undefined || (typeof value === 'object' && 'x' in value)) return noNumber;
+  if (unit === marks.also) return '';
+  const figures = Number(marks.figures ?? slotFigures);
+  const text = slotText(value, unit, {
+    figures,
+    guarded: marks.guarded !== undefined,
+    brief: marks.brief !== undefined,
+  });
+  return marks.also === undefined ? text : ` = ${text}`;
+}
+
+/** The value of a postfix line among the values of a set; what the reader may leave out counts as nothing. */
+export function valueOnTheWay(
+  postfix: string,
+  calculator: AnyCalculator,
+  values: SlotValues,
+): number | undefined {
+  return workPostfix(postfix, (name): Operand | undefined => {
+    const value = values[name];
+    if (typeof value === 'number' || isList(value)) return value;
+    return value === undefined && calculator.inputs[name]?.optional === true ? 0 : undefined;
+  });
+}
+
+function isInput(value: Value | Result): value is Value {
+  return typeof value !== 'object' || Array.isArray(value);
+}
+
+function isResult(value: Value | Result): value is Result {
+  return typeof value === 'number' || (typeof value === 'object' && !Array.isArray(value));
+}
+
+/** A set's values parted into what was given and what was computed. */
+function parted(calculator: AnyCalculator, values: SlotValues): StripSet {
+  const input: Record<string, Value> = {};
+  const output: Record<string, Result> = {};
+  for (const [name, value] of Object.entries(values)) {
+    if (Object.hasOwn(calculator.inputs, name)) {
+      if (isInput(value)) input[name] = value;
+    } else if (isResult(value)) output[name] = value;
+  }
+  return { input, output };
+}
+
+function isEmpty(values: SlotValues): boolean {
+  return Object.keys(values).length === 0;
+}
+
+/** Fillings that wait, by calculator: nobody sees a slot inside a closed fold or off the screen. */
+const waiting = new Map<string, () => void>();
+let timer: ReturnType<typeof setTimeout> | undefined;
+/** How long after the last key they are filled (ms). */
+const quiet = 200;
+
+/** Writes what waits, at once. */
+export function fillWaiting(): void {
+  clearTimeout(timer);
+  timer = undefined;
+  const all = [...waiting.values()];
+  waiting.clear();
+  for (const fill of all) fill();
+}
+
+function fillLater(id: string, fill: () => void): void {
+  if (waiting.size === 0) {
+    // Whoever opens a fold first sees the numbers of now.
+    document.addEventListener('toggle', fillWaiting, { capture: true, once: true });
+  }
+  waiting.set(id, fill);
+  clearTimeout(timer);
+  timer = setTimeout(fillWaiting, quiet);
+}
+
+/**
+ * Writes the slots that `isWanted` picks. All are gone through in their order, so that each value on the way finds
+ * those before it.
+ */
+function fill(
+  places: readonly Place[],
+  isWanted: (place: Place) => boolean,
+  calculator: AnyCalculator,
+  sets: Readonly<Record<string, SlotValues>>,
+  system: System,
+): void {
+  const all: Record<string, SlotValues> = { ...sets };
+  for (const place of places) {
+    const { marks, name, set, text: node } = place;
+    const { postfix } = marks;
+    if (postfix === undefined && !isWanted(place)) continue;
+    let values = all[set] ?? {};
+    if (isEmpty(values)) continue;
+    if (postfix !== undefined) {
+      const value = valueOnTheWay(postfix, calculator, values);
+      values = { ...values, [name]: value };
+      all[set] = values;
+      if (!isWanted(place)) continue;
+    }
+    const text = slotContent(marks, name, calculator, values, system);
+    if (node.data !== text) node.data = text;
+  }
+}
+
+/** A slot, how it is marked, and what hides it. */
+interface Place {
+  readonly marks: SlotMarks & { readonly postfix?: string | undefined };
+  readonly name: string;
+  readonly set: string;
+  /** The text itself: changing it in place costs the page less than a new one. */
+  readonly text: Text;
+  readonly folds: readonly HTMLDetailsElement[];
+  readonly block: Block;
+}
+
+function foldsAround(slot: Element): readonly HTMLDetailsElement[] {
+  const folds: HTMLDetailsElement[] = [];
+  let fold = slot.closest('details');
+  while (fold !== null) {
+    folds.push(fold);
+    fold = fold.parentElement?.closest('details') ?? null;
+  }
+  return folds;
+}
+
+function textOf(slot: HTMLElement): Text {
+  const { firstChild } = slot;
+  if (firstChild instanceof Text && slot.childNodes.length === 1) return firstChild;
+  const text = document.createTextNode(slot.textContent);
+  slot.replaceChildren(text);
+  return text;
+}
+
+/**
+ * The slots and the validity strips of one calculator, wherever the page has them. They are sought once, since
+ * they stand in the page's fixed text.
+ */
+export class Slots {
+  readonly #calculator: AnyCalculator;
+  readonly #places: readonly Place[];
+  readonly #strips: Strips;
+  readonly #blocks = new Map<Element, Block>();
+  readonly #tell: (seen: boolean) => void;
+
+  /**
+   * @param root where to look; the page
+   * @param tell hears whether any of it is on the screen, each time that may have changed
+   */
+  constructor(root: ParentNode, calculator: AnyCalculator, tell: (seen: boolean) => void) {
+    this.#calculator = calculator;
+    this.#tell = tell;
+    const slots = root.querySelectorAll<HTMLElement>(`[data-v^="${calculator.id}."]`);
+    this.#places = [...slots].map((slot) => {
+      const [, name = '', set = ''] = (slot.dataset['v'] ?? '').split('.');
+      const marks = { ...slot.dataset };
+      return {
+        marks,
+        name,
+        set,
+        text: textOf(slot),
+        folds: foldsAround(slot),
+        block: this.#blockOf(slot),
+      };
+    });
+    this.#strips = new Strips(root, calculator, (strip) => this.#blockOf(strip));
+    if (this.#blocks.size === 0) tell(false);
+  }
+
+  #blockOf(slot: Element): Block {
+    const around = slot.closest('p, li, table, figure, section, details, dl') ?? slot;
+    const known = this.#blocks.get(around);
+    if (known !== undefined) return known;
+    const block: Block = { seen: true };
+    this.#blocks.set(around, block);
+    watchScreen(around, (seen) => {
+      block.seen = seen;
+      if (seen) fillWaiting();
+      this.#tell([...this.#blocks.values()].some((each) => each.seen));
+    });
+    return block;
+  }
+
+  /**
+   * Writes the numbers: `data-v="calculator.name.set"` with a fixed unit in `data-unit` or else the reader's,
+   * `data-figures` and `data-guarded`. A slot with `data-postfix` is a value on the way to a result, worked here.
+   * `set` is baseline, candidate, or `both` for a comparison. The marks on the validity strips move with them. What
+   * is folded away or off the screen follows when it is opened or approached, when the page is printed, or once
+   * the keys are quiet.
+   *
+   * @param sets SI values of inputs and outputs; an empty set leaves its slots as they are
+   */
+  fill(sets: SlotSets, system: System): void {
+    const calculator = this.#calculator;
+    const baseline = isEmpty(sets.baseline) ? undefined : parted(calculator, sets.baseline);
+    const candidate = isEmpty(sets.candidate) ? undefined : parted(calculator, sets.candidate);
+    const isWhole = baseline !== undefined && candidate !== undefined;
+    const both = isWhole ? calculator.compare?.({ baseline, candidate }) : undefined;
+    const all = { ...sets, both: both ?? {} };
+    const strips = { ...(baseline && { baseline }), ...(candidate && { candidate }) };
+    const isSeen = ({ block, folds }: Place): boolean =>
+      block.seen && folds.every((fold) => fold.open);
+    fill(this.#places, isSeen, calculator, all, system);
+    this.#strips.mark(strips, system, ({ seen }) => seen);
+    waiting.delete(calculator.id);
+    if (this.#places.every(isSeen) && this.#strips.every(({ seen }) => seen)) return;
+    fillLater(calculator.id, () => {
+      fill(this.#places, () => true, calculator, all, system);
+      this.#strips.mark(strips, system, () => true);
+    });
+  }
+}

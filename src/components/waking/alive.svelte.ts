@@ -1,0 +1,166 @@
+import { flushSync, hydrate, type Component } from 'svelte';
+import type { AnyCalculator, Entry } from '../../calculators/define.ts';
+import { notebook, opened } from '../../notebook/notebook.svelte.ts';
+import { catchUpAll, Pace, PacedWork } from '../../notebook/paced.svelte.ts';
+import { Work } from '../../notebook/work.svelte.ts';
+import { watchScreen } from './on-screen.ts';
+import { holdSelection, replay } from './replay.ts';
+
+/**
+ * Brings parts of the server's HTML to life in place: calculators, figures, the notebook bar and the numbers in
+ * prose, all on one notebook. Each part follows it at its own pace: at every key while it can be seen, else once
+ * the keys are quiet. Only the declarations of this page are fetched.
+ */
+const declarations = import.meta.glob<Readonly<Record<string, AnyCalculator>>>([
+  '../../calculators/*/*.ts',
+  '!../../calculators/*/{quantities,notes}.ts',
+  '!../../calculators/*/*.*.ts',
+]);
+
+const works = new Map<string, Promise<Work>>();
+let fillProse = (): void => undefined;
+
+// Whoever prints sees the numbers of now on every sheet.
+window.addEventListener('beforeprint', () => {
+  catchUpAll();
+  flushSync();
+  fillProse();
+});
+
+/** A pace that follows in the background; whoever asks for it says when its part is seen. */
+function makePace(): Pace {
+  const pace = new Pace();
+  $effect.root(() => {
+    pace.follow();
+  });
+  return pace;
+}
+
+async function make(id: string): Promise<Work> {
+  await opened;
+  const path = Object.keys(declarations).find((each) => each.endsWith(`/${id}.ts`)) ?? '';
+  const load = declarations[path];
+  if (load === undefined) throw new Error(`There is no calculator “${id}”.`);
+  const calculator = Object.values(await load()).find((value) => value.id === id);
+  if (calculator === undefined) throw new Error(`The file of “${id}” declares another calculator.`);
+  const work = new Work(calculator);
+  $effect.root(() => {
+    work.sets.baseline.follow();
+    work.sets.candidate.follow();
+  });
+  return work;
+}
+
+/** Lets the numbers in prose and the validity strips of one calculator follow it. */
+async function fill(id: string): Promise<void> {
+  const [{ fillWaiting, Slots }, work] = await Promise.all([
+    import('../slots/slots.ts'),
+    workOf(id),
+  ]);
+  fillProse = fillWaiting;
+  const pace = makePace();
+  const slots = new Slots(document, work.calculator, (seen) => {
+    pace.seen = seen;
+  });
+  const { baseline, candidate } = new PacedWork(work, pace).sets;
+  $effect.root(() => {
+    $effect(() => {
+      slots.fill(
+        {
+          baseline: { ...baseline.input, ...baseline.output },
+          candidate: { ...candidate.input, ...candidate.output },
+        },
+        notebook.system,
+      );
+    });
+  });
+}
+
+/** One calculator with both sets, shared by all parts of the page. */
+function workOf(id: string): Promise<Work> {
+  const known = works.get(id) ?? make(id);
+  works.set(id, known);
+  return known;
+}
+
+/** The same at the pace of one part of the page. */
+async function pacedWorkOf(id: string, part: Element): Promise<PacedWork> {
+  const work = await workOf(id);
+  const pace = makePace();
+  watchScreen(part, (seen) => {
+    pace.seen = seen;
+  });
+  return new PacedWork(work, pace);
+}
+
+function enliven<Props extends Record<string, unknown>>(
+  part: Component<Props>,
+  target: HTMLElement,
+  props: Props,
+): void {
+  const select = holdSelection(target);
+  hydrate(part, { target, props });
+  flushSync();
+  target.setAttribute('data-alive', '');
+  replay(target);
+  flushSync();
+  select();
+}
+
+/** The quantities of the page's calculators, for the link; each once, in the order of the page. */
+async function pageEntries(ids: readonly string[]): Promise<readonly Entry[]> {
+  const all = await Promise.all(ids.map(workOf));
+  const named = new Map(
+    all
+      .flatMap((work) => Object.values(work.calculator.inputs))
+      .map((entry) => [entry.name, entry]),
+  );
+  return [...named.values()];
+}
+
+/** Brings one calculator, figure or notebook bar to life. Throws Error for a part that is none of them. */
+export async function bringUp(target: HTMLElement): Promise<void> {
+  await opened;
+  const { calculator, figure, notebookBar } = target.dataset;
+  if (calculator !== undefined) {
+    const [{ default: part }, work] = await Promise.all([
+      import('../calculator/Calculator.svelte'),
+      pacedWorkOf(calculator, target),
+    ]);
+    enliven(part, target, { work });
+    return;
+  }
+  if (figure !== undefined) {
+    const { figureOf } = await import('../figures/index.ts');
+    const entry = figureOf[figure];
+    if (entry === undefined) return;
+    const [part, work] = await Promise.all([entry.load(), pacedWorkOf(entry.calculator, target)]);
+    enliven(part, target, { work });
+    return;
+  }
+  const ids = (notebookBar ?? '').split(' ').filter((id) => id !== '');
+  const [{ default: part }, entries] = await Promise.all([
+    import('../bar/NotebookBar.svelte'),
+    pageEntries(ids),
+  ]);
+  enliven(part, target, { entries });
+  document.documentElement.removeAttribute('data-pending');
+}
+
+/**
+ * Waits for the reader's first change. From then on all numbers in prose follow, and `then` is called.
+ *
+ * @param ids the calculators that the page has numbers of in its prose or strips
+ * @param already true when the numbers on the page are not the reader's from the start
+ */
+export function atFirstChange(ids: Iterable<string>, already: boolean, then: () => void): void {
+  const before = notebook.revision;
+  const stop = $effect.root(() => {
+    $effect(() => {
+      if (!already && notebook.revision === before) return;
+      for (const id of ids) void fill(id);
+      then();
+      queueMicrotask(stop);
+    });
+  });
+}

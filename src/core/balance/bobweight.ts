@@ -1,0 +1,155 @@
+import { above, atLeast, atMost, below, finite, OutOfDomain } from '../refuse.ts';
+
+/** The weighed parts of one cylinder and what hangs on one crankpin. Masses in kg. */
+export interface PinParts {
+  readonly pistonMass: number;
+  readonly pinMass: number;
+  /** All rings of one piston. */
+  readonly ringMass: number;
+  /** Both locks of one wrist pin. */
+  readonly lockMass: number;
+  /** One rod's big end, level on the scale, without shells. */
+  readonly bigEndMass: number;
+  readonly smallEndMass: number;
+  /** Both shells of one rod. */
+  readonly shellMass: number;
+  /** Oil allowance, once for the crankpin. */
+  readonly oilMass: number;
+  readonly rodsPerPin: number;
+  /** Share f of the sliding mass that the bobweight carries, 0 to 1. */
+  readonly reciprocatingFraction: number;
+  /** By how much the second rod's turning parts are heavier; may be negative; unused with one rod. */
+  readonly partnerRotating?: number | undefined;
+  /** By how much the second rod's sliding parts are heavier; may be negative; unused with one rod. */
+  readonly partnerReciprocating?: number | undefined;
+}
+
+/** One crankpin summed up. Masses in kg. */
+export interface PinBobweight {
+  readonly rotatingPerRod: number;
+  readonly reciprocatingPerCylinder: number;
+  readonly rotating: number;
+  readonly reciprocating: number;
+  readonly carried: number;
+  readonly bobweight: number;
+  /** Bobweight over everything that hangs on the pin. */
+  readonly bobweightShare: number;
+}
+
+/**
+ * Returns `value`, a number of rods.
+ * @throws OutOfDomain unless it is a whole number from 1 to `most`
+ */
+export function wholeRods(value: number, most: number): number {
+  atMost('rodsPerPin', atLeast('rodsPerPin', value, 1), most);
+  if (!Number.isInteger(value))
+    throw new OutOfDomain(
+      'rodsPerPin',
+      value,
+      'at most',
+      Math.floor(value),
+      'a whole number of rods',
+    );
+  return value;
+}
+
+/**
+ * The bobweight of one crankpin (or of one half of a split pin, entered as one rod):
+ * m_bob = Σ(big end + shells) + oil + f Σ(small end + pin + locks + piston + rings).
+ *
+ * Holds for a stiff crank with the rods on the pin's mid-plane; rods side by side on one pin add small
+ * couples that are left out here.
+ * @throws OutOfDomain for a negative mass, a piston or a rod end of no mass, f outside 0 to 1, or a number
+ * of rods that is not whole or lies outside 1 to 9
+ * Source: the forward half of a straight-line force, T. Bevan, The Theory of Machines, ch. 14; own summary.
+ */
+export function pinBobweight(parts: PinParts): PinBobweight {
+  const n = wholeRods(parts.rodsPerPin, 9);
+  const f = atMost(
+    'reciprocatingFraction',
+    atLeast('reciprocatingFraction', parts.reciprocatingFraction),
+    1,
+  );
+  const rotatingPerRod =
+    above('bigEndMass', parts.bigEndMass) + atLeast('shellMass', parts.shellMass);
+  const reciprocatingPerCylinder =
+    above('smallEndMass', parts.smallEndMass) +
+    atLeast('pinMass', parts.pinMass) +
+    atLeast('lockMass', parts.lockMass) +
+    above('pistonMass', parts.pistonMass) +
+    atLeast('ringMass', parts.ringMass);
+  const partner = partnerOf(parts);
+  const rotating = n * rotatingPerRod + atLeast('oilMass', parts.oilMass) + partner.rotating;
+  const reciprocating = n * reciprocatingPerCylinder + partner.reciprocating;
+  const carried = f * reciprocating;
+  const bobweight = rotating + carried;
+  return {
+    rotatingPerRod,
+    reciprocatingPerCylinder,
+    rotating,
+    reciprocating,
+    carried,
+    bobweight,
+    bobweightShare: bobweight / (rotating + reciprocating),
+  };
+}
+
+/**
+ * What the second rod adds beyond the first; nothing when the pin has one rod. A difference so negative
+ * that the second rod would weigh nothing is refused.
+ */
+export function partnerOf(parts: PinParts): {
+  readonly rotating: number;
+  readonly reciprocating: number;
+} {
+  if (parts.rodsPerPin < 2) return { rotating: 0, reciprocating: 0 };
+  const rotating = finite('partnerRotating', parts.partnerRotating ?? 0);
+  const reciprocating = finite('partnerReciprocating', parts.partnerReciprocating ?? 0);
+  const turning = parts.bigEndMass + parts.shellMass;
+  const sliding =
+    parts.smallEndMass + parts.pinMass + parts.lockMass + parts.pistonMass + parts.ringMass;
+  above('partnerRotating', rotating, -turning, "minus the first rod's turning parts");
+  above('partnerReciprocating', reciprocating, -sliding, "minus the first rod's sliding parts");
+  return { rotating, reciprocating };
+}
+
+/** How a rod must be split for a bobweight that was heard. */
+export interface ImpliedEnds {
+  /** [kg] May fall outside 0 to the rod's mass: then no such rod exists. */
+  readonly bigEndMass: number;
+  readonly smallEndMass: number;
+  readonly bigEndShare: number;
+}
+
+/**
+ * The formula of {@link pinBobweight} solved for the big end, with m_se = m_rod − m_be:
+ * m_be = [m_bob/n − shells − oil/n − f (rod + piston + pin + rings + locks)] / (1 − f).
+ *
+ * At f = 1 the bobweight does not depend on the split, so there is no answer.
+ * @throws OutOfDomain as pinBobweight, and for f of one or more
+ * Source: own derivation.
+ */
+export function impliedEnds(
+  heard: Omit<
+    PinParts,
+    'bigEndMass' | 'smallEndMass' | 'partnerRotating' | 'partnerReciprocating'
+  > & { readonly bobweight: number; readonly rodMass: number },
+): ImpliedEnds {
+  const n = wholeRods(heard.rodsPerPin, 9);
+  const f = below(
+    'reciprocatingFraction',
+    atLeast('reciprocatingFraction', heard.reciprocatingFraction),
+    1,
+    'one, where the split of the rod no longer shows in the bobweight',
+  );
+  const rod = above('rodMass', heard.rodMass);
+  const sliding =
+    above('pistonMass', heard.pistonMass) +
+    atLeast('pinMass', heard.pinMass) +
+    atLeast('ringMass', heard.ringMass) +
+    atLeast('lockMass', heard.lockMass);
+  const perRod = (above('bobweight', heard.bobweight) - atLeast('oilMass', heard.oilMass)) / n;
+  const bigEndMass =
+    (perRod - atLeast('shellMass', heard.shellMass) - f * (rod + sliding)) / (1 - f);
+  return { bigEndMass, smallEndMass: rod - bigEndMass, bigEndShare: bigEndMass / rod };
+}

@@ -1,0 +1,120 @@
+import { above, below, finite, OutOfDomain } from '../refuse.ts';
+
+/** A vector across the crank: `along` the first throw, `across` 90° further in the sense of rotation. */
+export interface Vector {
+  readonly along: number;
+  readonly across: number;
+}
+
+/** One place where a bobweight is clamped: a pin, or half of a split pin. */
+export interface Throw {
+  /** [rad] From the first throw, in the sense of rotation. */
+  readonly angle: number;
+  /** Along the crank from its middle, in pin spacings; positive towards plane B. */
+  readonly position: number;
+  /** [rad] Bank of each rod on it, from the vertical, in the sense of rotation. */
+  readonly banks: readonly number[];
+}
+
+/** Length of a vector, with no unit of its own. */
+export function length(vector: Vector): number {
+  return Math.hypot(vector.along, vector.across);
+}
+
+/**
+ * Unit throws added up: the force Σe^{iθ} and, about the crank's middle, the couple Σz e^{iθ} in pin
+ * spacings. Both zero: equal bobweights on all pins cancel, and so does none at all.
+ *
+ * @throws OutOfDomain when there is no throw
+ * Source: own derivation; the same sums give the table of free forces and moments in the Bosch Automotive
+ * Handbook, "Reciprocating-piston engines".
+ */
+export function throwSums(throws: readonly Throw[]): { force: Vector; couple: Vector } {
+  atLeastOne(throws);
+  return {
+    force: sum(throws, ({ angle }) => [1, angle]),
+    couple: sum(throws, ({ angle, position }) => [position, angle]),
+  };
+}
+
+/**
+ * The primary shaking of equal cylinders, in F₁ = m_rec r ω² and F₁ times the pin spacing. Each rod's
+ * straight-line force is ½ turning with the crank and ½ turning against it; the forward parts add at the
+ * throw's own angle θ, the backward ones at 2β − θ, β being the rod's bank.
+ *
+ * Rods on one pin are taken in one plane. Counterweights are absent.
+ * @throws OutOfDomain when there is no throw
+ * Source: own derivation after T. Bevan, The Theory of Machines, ch. 14 (direct and reverse cranks).
+ */
+export function primaryParts(throws: readonly Throw[]): {
+  readonly forward: { readonly force: number; readonly couple: number };
+  readonly backward: { readonly force: number; readonly couple: number };
+} {
+  atLeastOne(throws);
+  const rods = throws.flatMap(({ angle, position, banks }) =>
+    banks.map((bank) => ({ angle, position, bank })),
+  );
+  return {
+    forward: {
+      force: length(sum(rods, ({ angle }) => [0.5, angle])),
+      couple: length(sum(rods, ({ angle, position }) => [position / 2, angle])),
+    },
+    backward: {
+      force: length(sum(rods, ({ angle, bank }) => [0.5, 2 * bank - angle])),
+      couple: length(sum(rods, ({ angle, bank, position }) => [position / 2, 2 * bank - angle])),
+    },
+  };
+}
+
+/**
+ * [kg·m] The unbalance in each end plane that the same mass Δm on every throw makes:
+ * U_B = Δm r (a Σz e^{iθ} − z_A Σe^{iθ})/(z_B − z_A) and U_A = Δm r (z_B Σe^{iθ} − a Σz e^{iθ})/(z_B − z_A).
+ *
+ * Positions [m] from the crank's middle, B on the positive side. Rigid crank.
+ * @throws OutOfDomain for a stroke or spacing not above zero, or planes in the wrong order
+ * Source: own derivation; equilibrium of forces and of moments.
+ */
+export function planeUnbalance(
+  throws: readonly Throw[],
+  crank: {
+    readonly bobweightError: number;
+    readonly stroke: number;
+    readonly cylinderSpacing: number;
+    readonly planeA: number;
+    readonly planeB: number;
+  },
+): { readonly atA: Vector; readonly atB: Vector } {
+  const { force, couple } = throwSums(throws);
+  const u = (finite('bobweightError', crank.bobweightError) * above('stroke', crank.stroke)) / 2;
+  const a = above('cylinderSpacing', crank.cylinderSpacing);
+  const zB = finite('planeB', crank.planeB);
+  const zA = below('planeA', crank.planeA, zB, 'the place of plane B');
+  const share = (z: number, sign: 1 | -1): Vector => ({
+    along: (sign * u * (z * force.along - a * couple.along)) / (zB - zA),
+    across: (sign * u * (z * force.across - a * couple.across)) / (zB - zA),
+  });
+  return { atA: share(zB, 1), atB: share(zA, -1) };
+}
+
+function atLeastOne(throws: readonly Throw[]): void {
+  if (throws.length < 1)
+    throw new OutOfDomain('crankLayout', throws.length, 'at least', 1, 'one throw');
+}
+
+function sum<T>(list: readonly T[], polar: (item: T) => readonly [number, number]): Vector {
+  let along = 0;
+  let across = 0;
+  let size = 0;
+  for (const item of list) {
+    const [radius, angle] = polar(item);
+    along += radius * Math.cos(angle);
+    across += radius * Math.sin(angle);
+    size += Math.abs(radius);
+  }
+  // Throws that cancel leave a few 1e-16 of rounding, which would show as a force that is not there.
+  const rounding = size * 1e-14;
+  return {
+    along: Math.abs(along) <= rounding ? 0 : along,
+    across: Math.abs(across) <= rounding ? 0 : across,
+  };
+}

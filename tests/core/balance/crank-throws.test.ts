@@ -1,0 +1,191 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import {
+  type CrankLayout,
+  crankLayouts,
+  throwsOf,
+} from '../../../src/calculators/balance/crank-layout.ts';
+import {
+  length,
+  planeUnbalance,
+  primaryParts,
+  type Throw,
+  throwSums,
+} from '../../../src/core/balance/crank-throws.ts';
+
+/** The crank of the invented V8, lengths in metres. */
+const crank = {
+  bobweightError: 0.001,
+  stroke: 0.073,
+  cylinderSpacing: 0.1,
+  planeA: -0.194,
+  planeB: 0.194,
+};
+
+describe('published', () => {
+  // Bosch, Automotive Handbook, free forces and moments of the first order, and the V-twin articles of
+  // Bevan, ch. 14: from memory, each row recomputed from crank and bank angles (six figures).
+  test.each<[CrankLayout, number, number, number, number]>([
+    ['single', 0.5, 0.5, 0, 0],
+    ['inline-2-360', 1, 1, 0, 0],
+    ['inline-2-180', 0, 0, 0.5, 0.5],
+    ['inline-2-270', 0.70711, 0.70711, 0.35355, 0.35355],
+    ['inline-3', 0, 0, 0.86603, 0.86603],
+    ['inline-4-flat', 0, 0, 0, 0],
+    ['inline-4-cross', 0, 0, 1.58114, 1.58114],
+    ['inline-5', 0, 0, 0.22451, 0.22451],
+    ['inline-6', 0, 0, 0, 0],
+    ['v2-90', 1, 0, 0, 0],
+    ['v6-90-common', 0, 0, 1.73205, 0],
+    ['v6-90-split', 0, 0, 1.67303, 0.44829],
+    ['v6-60-split', 0, 0, 1.5, 0],
+    ['v8-cross', 0, 0, 3.16228, 0],
+    ['v8-flat', 0, 0, 0, 0],
+    ['v12-60', 0, 0, 0, 0],
+    ['flat-4', 0, 0, 0, 0],
+  ])('%s', (id, forwardForce, backwardForce, forwardCouple, backwardCouple) => {
+    const { forward, backward } = primaryParts(throwsOf(id));
+    const near = (computed: number, printed: number) => {
+      expect(Math.abs(computed - printed)).toBeLessThan(6e-6);
+    };
+    near(forward.force, forwardForce);
+    near(backward.force, backwardForce);
+    near(forward.couple, forwardCouple);
+    near(backward.couple, backwardCouple);
+  });
+
+  test('in-line four in the order 1-4-2-3: couple 0.019 ω²', () => {
+    // Sarkar, Theory of Machines, 2002, Illustration 12.8 (transcribed); printed to two figures.
+    const throws = throwsOf('inline-4-cross-1423');
+    expect(length(throwSums(throws).couple)).toBeCloseTo(Math.SQRT2, 12);
+    const couple = 1.5 * 0.06 * 0.15 * length(throwSums(throws).couple);
+    expect(couple.toFixed(3)).toBe('0.019');
+  });
+
+  test('with the pins split the other way the pistons of a V6 move in step: 3 F₁a', () => {
+    const wrong = throwsOf('v6-60-split').map((one) => ({
+      ...one,
+      banks: one.banks.map((beta) => -beta),
+    }));
+    const { forward, backward } = primaryParts(wrong);
+    expect(forward.couple + backward.couple).toBeCloseTo(3, 12);
+  });
+});
+
+describe('closed forms', () => {
+  test.each<[CrankLayout, number, number]>([
+    ['v8-cross', 0, Math.sqrt(10)],
+    ['v6-90-common', 0, Math.sqrt(3)],
+    ['v6-90-split', 0, 2 * Math.sqrt(3) * Math.cos(Math.PI / 12)],
+    ['v6-60-split', 0, 3],
+    ['v4-90', 0, 1],
+    ['inline-2-270', Math.SQRT2, Math.SQRT1_2],
+    ['inline-6', 0, 0],
+  ])('%s: throws add to %f and %f', (id, force, couple) => {
+    const sums = throwSums(throwsOf(id));
+    expect(length(sums.force)).toBeCloseTo(force, 12);
+    expect(length(sums.couple)).toBeCloseTo(couple, 12);
+  });
+
+  test('a V6 at 90° with split pins: (√3 − 1)/2 makes forward and backward alike', () => {
+    const { forward, backward } = primaryParts(throwsOf('v6-90-split'));
+    const f = (Math.sqrt(3) - 1) / 2;
+    // Of each rod's forward half the counterweight takes the share f.
+    expect(forward.couple * (1 - 2 * f)).toBeCloseTo(backward.couple, 12);
+  });
+
+  test('common pins at 90° leave nothing backward', () => {
+    for (const id of ['v2-90', 'v4-90', 'v6-90-common', 'v8-cross', 'v8-flat', 'v10-90'] as const) {
+      expect(primaryParts(throwsOf(id)).backward).toEqual({ force: 0, couple: 0 });
+    }
+  });
+
+  test('one gram on every pin of the invented V8: about 30 g·mm at each end', () => {
+    const { atA, atB } = planeUnbalance(throwsOf('v8-cross'), crank);
+    // By hand: 1 g × 36.5 mm × √10 × 100/388.
+    const byHand = (36.5 * Math.sqrt(10) * 100) / 388;
+    expect(length(atA) * 1e6).toBeCloseTo(byHand, 9);
+    expect(length(atB) * 1e6).toBeCloseTo(byHand, 9);
+    expect(byHand).toBeCloseTo(29.748, 3);
+    // 18.43° from throw 1 towards throw 2 at one end, opposite at the other.
+    expect((Math.atan2(atA.across, atA.along) * 180) / Math.PI).toBeCloseTo(18.435, 3);
+    expect(atA.along).toBeCloseTo(-atB.along, 15);
+  });
+
+  test('a single throw in the middle is shared by both ends', () => {
+    const { atA, atB } = planeUnbalance(throwsOf('single'), crank);
+    expect(length(atA)).toBeCloseTo((0.001 * 0.0365) / 2, 15);
+    expect(length(atB)).toBeCloseTo((0.001 * 0.0365) / 2, 15);
+  });
+
+  test('cranks whose throws cancel do not see equal bobweights at all', () => {
+    for (const id of [
+      'inline-4-flat',
+      'inline-6',
+      'v8-flat',
+      'v12-60',
+      'flat-4',
+      'flat-6',
+    ] as const)
+      for (const vector of Object.values(planeUnbalance(throwsOf(id), crank)))
+        expect(length(vector)).toBe(0);
+  });
+});
+
+describe('properties', () => {
+  const one: fc.Arbitrary<Throw> = fc.record({
+    angle: fc.double({ min: -7, max: 7, noNaN: true }),
+    position: fc.double({ min: -3, max: 3, noNaN: true }),
+    banks: fc.constant([0]),
+  });
+  const some = fc.array(one, { minLength: 1, maxLength: 8 });
+
+  test('the two planes together answer force and couple', () => {
+    fc.assert(
+      fc.property(some, (throws) => {
+        const { atA, atB } = planeUnbalance(throws, crank);
+        const { force, couple } = throwSums(throws);
+        const u = crank.bobweightError * (crank.stroke / 2);
+        expect(atA.along + atB.along).toBeCloseTo(u * force.along, 12);
+        expect(atA.across + atB.across).toBeCloseTo(u * force.across, 12);
+        expect(crank.planeA * atA.along + crank.planeB * atB.along).toBeCloseTo(
+          u * crank.cylinderSpacing * couple.along,
+          12,
+        );
+      }),
+    );
+  });
+
+  test('in-line: forward and backward are equally large', () => {
+    fc.assert(
+      fc.property(some, (throws) => {
+        const { forward, backward } = primaryParts(throws);
+        expect(forward.force).toBeCloseTo(backward.force, 10);
+        expect(forward.couple).toBeCloseTo(backward.couple, 10);
+      }),
+    );
+  });
+
+  test('every layout stands about the middle of its crank', () => {
+    for (const id of crankLayouts) {
+      const places = throwsOf(id).map(({ position }) => position);
+      expect(places.reduce((sum, place) => sum + place, 0)).toBe(0);
+    }
+  });
+});
+
+describe('refusals name the quantity', () => {
+  test.each([
+    ['crankLayout', () => throwSums([])],
+    ['crankLayout', () => primaryParts([])],
+    ['stroke', () => planeUnbalance(throwsOf('single'), { ...crank, stroke: 0 })],
+    [
+      'cylinderSpacing',
+      () => planeUnbalance(throwsOf('single'), { ...crank, cylinderSpacing: -1 }),
+    ],
+    ['planeA', () => planeUnbalance(throwsOf('single'), { ...crank, planeA: 0.2 })],
+    ['bobweightError', () => planeUnbalance(throwsOf('single'), { ...crank, bobweightError: NaN })],
+  ])('%s', (quantity, work) => {
+    expect(work).toThrow(expect.objectContaining({ name: 'OutOfDomain', quantity }));
+  });
+});

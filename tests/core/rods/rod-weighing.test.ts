@@ -1,0 +1,146 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { OutOfDomain } from '../../../src/core/refuse.ts';
+import {
+  closureTolerance,
+  meanPlusMinus,
+  pieceMass,
+  repeats,
+  scaleError,
+  supportShift,
+  weighedEnds,
+} from '../../../src/core/rods/rod-weighing.ts';
+
+const mass = fc.double({ min: 0.02, max: 5, noNaN: true });
+const span = fc.double({ min: 0.05, max: 0.4, noNaN: true });
+
+/**
+ * Second route: what two supports read under a rod of mass m with its centre of mass at x, both measured
+ * from the big-end centre. Moments about each support in turn.
+ */
+function readings(m: number, x: number, bigSupport: number, smallSupport: number) {
+  const reach = smallSupport - bigSupport;
+  return {
+    bigEndMass: (m * (smallSupport - x)) / reach,
+    smallEndMass: (m * (x - bigSupport)) / reach,
+  };
+}
+
+describe('published splits', () => {
+  // Khurmi and Gupta, Theory of Machines, 14th ed. 2009, Examples 15.20 and 15.21; Bevan, ch. 12, Example 5.
+  test.each([
+    { rodMass: 250, x: 0.5, rodLength: 1.5, small: 83.333, tolerance: 5e-4 },
+    { rodMass: 1.25, x: 0.075, rodLength: 0.25, small: 0.375, tolerance: 1e-12 },
+    { rodMass: 500, x: 19, rodLength: 60, small: 158.333, tolerance: 5e-4 },
+  ])('$rodMass balanced at $x of $rodLength', ({ rodMass, x, rodLength, small, tolerance }) => {
+    const ends = readings(rodMass, x, 0, rodLength);
+    expect(Math.abs(ends.smallEndMass - small)).toBeLessThan(tolerance);
+    const back = weighedEnds({ ...ends, rodMass, rodLength });
+    expect(back.centreFromBigEnd).toBeCloseTo(x, 10);
+  });
+});
+
+describe('repeats', () => {
+  test('the five lifts of an invented road rod', () => {
+    const { mean, spread } = repeats('bigEndReadings', [0.421, 0.4215, 0.4211, 0.4209, 0.4215]);
+    expect(mean).toBeCloseTo(0.4212, 12);
+    // By hand: squares of −2, 3, −1, −3, 3 tenths of a gram are 32; over 4, root: 2.828 tenths.
+    expect(spread).toBeCloseTo(Math.sqrt(8) * 1e-4, 12);
+  });
+
+  test('one lift has a mean and no spread', () => {
+    expect(repeats('smallEndReadings', [0.17])).toEqual({ mean: 0.17, spread: undefined });
+  });
+
+  test('a shift of every lift moves the mean and leaves the spread', () => {
+    fc.assert(
+      fc.property(fc.array(mass, { minLength: 2, maxLength: 20 }), mass, (list, shift) => {
+        const before = repeats('bigEndReadings', list);
+        const after = repeats(
+          'bigEndReadings',
+          list.map((reading) => reading + shift),
+        );
+        expect(after.mean).toBeCloseTo(before.mean + shift, 10);
+        expect(after.spread ?? -1).toBeCloseTo(before.spread ?? -2, 8);
+      }),
+    );
+  });
+});
+
+describe('the sum of the ends', () => {
+  test('may miss by 0.85 g with 0.3 g of scatter and a 0.1 g division', () => {
+    // By hand: 2 √(2 × 0.09 + 0.01/12) g.
+    const tolerance = closureTolerance({ fixtureRepeat: 3e-4, scaleResolution: 1e-4 });
+    expect(tolerance * 1e3).toBeCloseTo(0.8505, 4);
+  });
+
+  test('is no worse for the mean of one lift than the closure of two', () => {
+    const scale = { fixtureRepeat: 3e-4, scaleResolution: 1e-4 };
+    expect(meanPlusMinus(scale, 1)).toBeLessThan(closureTolerance(scale));
+    expect(meanPlusMinus(scale, 5)).toBeLessThan(meanPlusMinus(scale, 1));
+  });
+
+  test('always equals the rod, wherever the supports sit', () => {
+    const off = fc.double({ min: -0.01, max: 0.01, noNaN: true });
+    const place = fc.double({ min: 0.1, max: 0.6, noNaN: true });
+    fc.assert(
+      fc.property(mass, span, place, off, off, (rodMass, rodLength, share, one, other) => {
+        const ends = readings(rodMass, share * rodLength, one, rodLength + other);
+        expect(ends.bigEndMass + ends.smallEndMass).toBeCloseTo(rodMass, 9);
+      }),
+    );
+  });
+});
+
+describe('misplaced supports', () => {
+  const rodMass = 0.592;
+  const rodLength = 0.142;
+  const x = 0.0409;
+  const ends = readings(rodMass, x, 0, rodLength);
+
+  test('a rod lying 1 mm along both supports moves 4.2 g', () => {
+    const shift = supportShift({ ...ends, rodMass, rodLength, supportOffset: 1e-3 });
+    expect(shift.both * 1e3).toBeCloseTo(4.169, 3);
+    const moved = readings(rodMass, x, 1e-3, rodLength + 1e-3);
+    expect(moved.bigEndMass - ends.bigEndMass).toBeCloseTo(shift.both, 12);
+    expect(moved.smallEndMass - ends.smallEndMass).toBeCloseTo(-shift.both, 12);
+  });
+
+  test('one support alone moves the share of its own end', () => {
+    const shift = supportShift({ ...ends, rodMass, rodLength, supportOffset: 1e-3 });
+    const big = readings(rodMass, x, 1e-3, rodLength);
+    expect(big.bigEndMass - ends.bigEndMass).toBeCloseTo(shift.bigEndOnly, 12);
+    const small = readings(rodMass, x, 0, rodLength - 1e-3);
+    expect(small.smallEndMass - ends.smallEndMass).toBeCloseTo(shift.smallEndOnly, 12);
+  });
+
+  test('both is what the two single cases add up to, to first order', () => {
+    const delta = 1e-6;
+    const shift = supportShift({ ...ends, rodMass, rodLength, supportOffset: delta });
+    expect((shift.bigEndOnly + shift.smallEndOnly) / shift.both).toBeCloseTo(1, 4);
+  });
+});
+
+test('a piece of a batch and the error of a scale', () => {
+  expect(pieceMass({ batchMass: 6e-3, batchCount: 10 })).toBeCloseTo(6e-4, 15);
+  expect(scaleError({ checkMass: 0.5, checkReading: 0.5001 })).toBeCloseTo(1e-4, 12);
+});
+
+describe('refusals name the quantity', () => {
+  const rod = { bigEndMass: 0.4, smallEndMass: 0.2, rodMass: 0.6, rodLength: 0.14 };
+  test.each([
+    ['bigEndReadings', () => repeats('bigEndReadings', [])],
+    ['bigEndReadings', () => repeats('bigEndReadings', [0.4, -0.1])],
+    ['rodLength', () => weighedEnds({ ...rod, rodLength: 0 })],
+    ['rodMass', () => weighedEnds({ ...rod, rodMass: -1 })],
+    ['supportOffset', () => supportShift({ ...rod, supportOffset: 0.14 })],
+    ['fixtureRepeat', () => closureTolerance({ fixtureRepeat: -1, scaleResolution: 1e-4 })],
+    ['scaleResolution', () => closureTolerance({ fixtureRepeat: 0, scaleResolution: 0 })],
+    ['scaleResolution', () => meanPlusMinus({ fixtureRepeat: 0, scaleResolution: Number.NaN }, 2)],
+    ['batchCount', () => pieceMass({ batchMass: 1, batchCount: 0 })],
+    ['checkMass', () => scaleError({ checkMass: 0, checkReading: 1 })],
+  ])('%s', (quantity, work) => {
+    expect(work).toThrow(expect.objectContaining({ name: 'OutOfDomain', quantity }));
+    expect(work).toThrow(OutOfDomain);
+  });
+});
