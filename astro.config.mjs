@@ -12,6 +12,8 @@ import { withoutPreloads } from './src/build/vite-without-preloads.js';
 // A host that serves the site below its root says so when it builds: THROWBOOK_BASE=/reference/
 const base = process.env['THROWBOOK_BASE'] ?? '/';
 
+// A subject of the dictionary.
+const dictionary = /calculators[\\/]([a-z]+)[\\/]quantities\.ts/;
 // What every calculator is made of.
 const form = /components[\\/](?:form|calculator|results(?![\\/]Shares))[\\/]/;
 // What figures are drawn with, and what only their lists of choices need.
@@ -50,11 +52,11 @@ export default defineConfig({
                 groups: [
                   // The few bytes that every page begins with must not bring the rest along.
                   { name: 'first', test: /preload-helper|waking[\\/]replay/, priority: 5 },
-                  { name: 'entry', test: /quantities[\\/]entry/, priority: 5 },
+                  { name: 'entry', test: /calculators[\\/]quantity\.ts/, priority: 5 },
                   // Each subject of the dictionary by itself, for the pages that use it.
                   {
-                    test: /calculators[\\/]quantities[\\/]/,
-                    name: (id) => `quantities-${id.replace(/^.*[\\/]([a-z-]+)\.ts.*$/, '$1')}`,
+                    test: dictionary,
+                    name: (id) => `quantities-${dictionary.exec(id)?.[1] ?? ''}`,
                     priority: 4,
                   },
                   // What most pages share is one file: it packs better than forty, and is fetched at once.
