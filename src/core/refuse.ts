@@ -37,36 +37,91 @@ export class OutOfDomain extends RangeError {
   }
 }
 
-/** Returns `value`; throws {@link OutOfDomain} unless it is finite. */
-export function finite(quantity: string, value: number): number {
-  if (!Number.isFinite(value)) throw new OutOfDomain(quantity, value, 'a number', Number.NaN);
+/** Numbers by their names in the dictionary, of which a guard checks one. */
+type Numbers<Q extends string> = { readonly [K in Q]: number };
+
+/**
+ * The refusal of one of the numbers given. Like the guards below it takes the record and the key, never name
+ * and value apart, so that a misspelt or a mistaken name does not compile. A number that is no member of an
+ * argument gets a record of its own: `above({ maxSpeed: crankSpeed }, 'maxSpeed')`.
+ */
+export function refusal<Q extends string>(
+  given: Numbers<Q>,
+  quantity: Q,
+  relation: Relation,
+  limit: number,
+  limitName?: string,
+): OutOfDomain {
+  return new OutOfDomain(quantity, given[quantity], relation, limit, limitName);
+}
+
+/** Returns the number; throws {@link OutOfDomain} unless it is finite. */
+export function finite<Q extends string>(given: Numbers<Q>, quantity: Q): number {
+  const value = given[quantity];
+  if (!Number.isFinite(value)) throw refusal(given, quantity, 'a number', Number.NaN);
   return value;
 }
 
-/** Returns `value`; throws {@link OutOfDomain} unless it is finite and greater than `limit` (default 0). */
-export function above(quantity: string, value: number, limit = 0, limitName?: string): number {
-  if (finite(quantity, value) <= limit)
-    throw new OutOfDomain(quantity, value, 'greater than', limit, limitName);
+/** Returns the number; throws {@link OutOfDomain} unless it is finite and greater than `limit` (default 0). */
+export function above<Q extends string>(
+  given: Numbers<Q>,
+  quantity: Q,
+  limit = 0,
+  limitName?: string,
+): number {
+  const value = finite(given, quantity);
+  if (value <= limit) throw refusal(given, quantity, 'greater than', limit, limitName);
   return value;
 }
 
-/** Returns `value`; throws {@link OutOfDomain} unless it is finite and at least `limit` (default 0). */
-export function atLeast(quantity: string, value: number, limit = 0, limitName?: string): number {
-  if (finite(quantity, value) < limit)
-    throw new OutOfDomain(quantity, value, 'at least', limit, limitName);
+/** Returns the list; throws {@link OutOfDomain} unless each of its numbers is finite and greater than 0. */
+export function eachAbove<Q extends string>(
+  given: { readonly [K in Q]: readonly number[] },
+  quantity: Q,
+): readonly number[] {
+  const list = given[quantity];
+  for (const value of list) above({ [quantity]: value } as Numbers<Q>, quantity);
+  return list;
+}
+
+/** Returns the number; throws {@link OutOfDomain} unless it is finite and at least `limit` (default 0). */
+export function atLeast<Q extends string>(
+  given: Numbers<Q>,
+  quantity: Q,
+  limit = 0,
+  limitName?: string,
+): number {
+  const value = finite(given, quantity);
+  if (value < limit) throw refusal(given, quantity, 'at least', limit, limitName);
   return value;
 }
 
-/** Returns `value`; throws {@link OutOfDomain} unless it is finite and less than `limit`. */
-export function below(quantity: string, value: number, limit: number, limitName?: string): number {
-  if (finite(quantity, value) >= limit)
-    throw new OutOfDomain(quantity, value, 'less than', limit, limitName);
+/** Returns the number; throws {@link OutOfDomain} unless it is finite and less than `limit`. */
+export function below<Q extends string>(
+  given: Numbers<Q>,
+  quantity: Q,
+  limit: number,
+  limitName?: string,
+): number {
+  const value = finite(given, quantity);
+  if (value >= limit) throw refusal(given, quantity, 'less than', limit, limitName);
   return value;
 }
 
-/** Returns `value`; throws {@link OutOfDomain} unless it is finite and at most `limit`. */
-export function atMost(quantity: string, value: number, limit: number, limitName?: string): number {
-  if (finite(quantity, value) > limit)
-    throw new OutOfDomain(quantity, value, 'at most', limit, limitName);
+/** Returns the number; throws {@link OutOfDomain} unless it is finite and at most `limit`. */
+export function atMost<Q extends string>(
+  given: Numbers<Q>,
+  quantity: Q,
+  limit: number,
+  limitName?: string,
+): number {
+  const value = finite(given, quantity);
+  if (value > limit) throw refusal(given, quantity, 'at most', limit, limitName);
   return value;
+}
+
+/** Returns the number; throws {@link OutOfDomain} unless it is a share of a whole: at least 0 and at most 1. */
+export function fraction<Q extends string>(given: Numbers<Q>, quantity: Q): number {
+  atLeast(given, quantity);
+  return atMost(given, quantity, 1);
 }

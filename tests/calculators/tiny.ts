@@ -111,7 +111,7 @@ export const beam = defineCalculator({
     },
   },
   compute: ({ load, span, modulus, beams }) => {
-    above('span', span);
+    above({ span }, 'span');
     return {
       stress: (load * span) / modulus / beams,
       slenderness: span,

@@ -171,5 +171,6 @@ function perHundredth(
 ): number | Absent {
   if (mass === undefined || rods === undefined)
     return { absent: 'Enter the sliding mass of a cylinder and the rods on one pin.' };
-  return perKilogram * 0.01 * wholeRods(rods, 9) * above('reciprocatingMass', mass);
+  const n = wholeRods({ rodsPerPin: rods }, 9);
+  return perKilogram * 0.01 * n * above({ reciprocatingMass: mass }, 'reciprocatingMass');
 }

@@ -114,10 +114,7 @@ export const bearingClearance = defineCalculator({
   compute: (input) => {
     const computed = computedClearance(input);
     const clearance = input.rodClearance ?? computed;
-    const shape =
-      (atLeast('journalOutOfRound', input.journalOutOfRound) +
-        atLeast('journalTaper', input.journalTaper)) /
-      2;
+    const shape = (atLeast(input, 'journalOutOfRound') + atLeast(input, 'journalTaper')) / 2;
     const shop = input.assemblyTemperature;
     const running = { rod: input.rodTemperature, journal: input.crankpinTemperature };
     const hot = bearingState(input, clearance, running);

@@ -94,8 +94,7 @@ export const bearingCrush = defineCalculator({
       pressureCold: shellPressure(input, interferenceAt(input, input.coldStartTemperature)),
       interference: onDiameter,
       shellHoop: hoop.shell,
-      jointForce:
-        (pressureShop * input.rodHousing * above('rodShellWidth', input.rodShellWidth)) / 2,
+      jointForce: (pressureShop * input.rodHousing * above(input, 'rodShellWidth')) / 2,
       touching: touchingCrush(input, input.rodTemperature),
       loose: looseOrAbsent(looseTemperature(input)),
       opening: crushOpening(input),

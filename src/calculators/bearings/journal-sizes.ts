@@ -50,8 +50,8 @@ export const journalSizes = defineCalculator({
     bigEnd: mass('m_rot', 'Big end with its shells', { phrase: 'The big end with its shells' }),
   },
   compute: (input) => {
-    const own = atLeast('maxSpeed', input.maxSpeed);
-    const common = atLeast('commonSpeed', input.commonSpeed);
+    const own = atLeast(input, 'maxSpeed');
+    const common = atLeast(input, 'commonSpeed');
     const { overlap } = crankOverlap(input);
     return {
       pinSpeed: surfaceSpeed(input.crankpinDiameter, own),
@@ -59,7 +59,7 @@ export const journalSizes = defineCalculator({
       mainSpeed: surfaceSpeed(input.mainDiameter, own),
       ...journalLoad(input),
       overlap,
-      bigEnd: atLeast('bigEndMass', input.bigEndMass) + atLeast('shellMass', input.shellMass),
+      bigEnd: atLeast(input, 'bigEndMass') + atLeast(input, 'shellMass'),
     };
   },
   comparisons: {

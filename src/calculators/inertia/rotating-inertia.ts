@@ -95,8 +95,8 @@ export const rotatingInertia = defineCalculator({
     });
     const moving = inertia.bigEnds + inertia.reciprocating;
     const perInertia = roadFactor(input);
-    const riseTorque = inertia.total * atLeast('speedRise', input.speedRise);
-    const energyHeld = kineticEnergy(inertia.total, atLeast('maxSpeed', input.maxSpeed));
+    const riseTorque = inertia.total * atLeast(input, 'speedRise');
+    const energyHeld = kineticEnergy(inertia.total, atLeast(input, 'maxSpeed'));
     const turn = torqueOfTurn({ ...input, mass: reciprocatingMass(input) }, input.maxSpeed);
     return {
       totalInertia: inertia.total,

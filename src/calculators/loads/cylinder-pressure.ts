@@ -88,8 +88,8 @@ export const cylinderPressure = defineCalculator({
   },
   outputs: pressureOutputs,
   compute: (input) => {
-    above('torqueSpeed', input.torqueSpeed);
-    atLeast('cylinders', input.cylinders, 1);
+    above(input, 'torqueSpeed');
+    atLeast(input, 'cylinders', 1);
     const { angle, pressure, peak, model } = pressureCycle(input, curveSteps);
     const { swept } = model.volume;
     const { burnStart: start, exhaustOpen: open } = model.events;
@@ -99,7 +99,7 @@ export const cylinderPressure = defineCalculator({
     const netMep = energy.net / swept;
     const brakeMep = netMep - friction;
     const torque = (brakeMep * displacement) / (4 * Math.PI);
-    const worstPeak = peak.pressure * (1 + 3 * atLeast('peakVariation', input.peakVariation));
+    const worstPeak = peak.pressure * (1 + 3 * atLeast(input, 'peakVariation'));
     const closingRatio = model.closing.volume / model.volume.clearance;
     return {
       peakPressure: peak.pressure,
@@ -115,7 +115,7 @@ export const cylinderPressure = defineCalculator({
       torque,
       indicatedPower: (netMep * displacement * input.torqueSpeed) / (4 * Math.PI),
       power: torque * input.torqueSpeed,
-      efficiency: energy.net / (model.charge.fuel * above('heatingValue', input.heatingValue)),
+      efficiency: energy.net / (model.charge.fuel * above(input, 'heatingValue')),
       closingPressure: model.closing.pressure,
       closingRatio,
       motoredPressure: model.closing.pressure * closingRatio ** input.compressionExponent,

@@ -125,9 +125,9 @@ export const reversalLoad = defineCalculator({
   compute: (input) => {
     const perSquare = pullFactors(input, input);
     const acceleration = deadCentreAcceleration(input);
-    const square = atLeast('maxSpeed', input.maxSpeed) ** 2;
-    const missed = atLeast('missedShiftSpeed', input.missedShiftSpeed);
-    const common = atLeast('commonSpeed', input.commonSpeed);
+    const square = atLeast(input, 'maxSpeed') ** 2;
+    const missed = atLeast(input, 'missedShiftSpeed');
+    const common = atLeast(input, 'commonSpeed');
     const suction = suctionForce(input);
     const reciprocating =
       input.pistonMass + input.ringMass + input.lockMass + input.pinMass + input.smallEndMass;

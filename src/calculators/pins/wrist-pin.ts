@@ -65,17 +65,15 @@ export const wristPin = defineCalculator({
   outputs: pinOutputs,
   compute: (input) => {
     const { volume, boreRatio, sectionModulus } = pinBody(input);
-    const mass = above('pinDensity', input.pinDensity) * volume;
-    above('pinModulus', input.pinModulus);
+    const mass = above(input, 'pinDensity') * volume;
+    above(input, 'pinModulus');
     const { top } = deadCentreAcceleration(input);
     const loads = pinLoads({
       bore: input.bore,
       peakPressure: input.peakPressure,
       crankcasePressure: input.crankcasePressure,
       bossMass:
-        atLeast('pistonMass', input.pistonMass) +
-        atLeast('ringMass', input.ringMass) +
-        atLeast('lockMass', input.lockMass),
+        atLeast(input, 'pistonMass') + atLeast(input, 'ringMass') + atLeast(input, 'lockMass'),
       pinMass: mass,
       topFactor: top,
       torqueSpeed: input.torqueSpeed,

@@ -103,5 +103,5 @@ export const notes: NotesOf<typeof quantities> = {
   gasConstant: { measure: 'From a gas table; 287 for air.' },
   orificeArea: { measure: 'A drilled hole has π/4 of its diameter squared.' },
   vesselVolume: { measure: 'Filled with a liquid and weighed, or calculated.' },
-  targetPressure: { measure: 'Chosen.' },
+  pressureShare: { measure: 'Chosen.' },
 };

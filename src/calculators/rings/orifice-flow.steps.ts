@@ -44,11 +44,11 @@ export const orificeSteps = {
     'The mass in the vessel over what the choked hole passes.',
   ),
   emptyWall: is(
-    tex('\\q{emptyWall} = \\q{timeConstant} \\ln\\frac{1}{\\q{targetPressure}}'),
+    tex('\\q{emptyWall} = \\q{timeConstant} \\ln\\frac{1}{\\q{pressureShare}}'),
     'While the hole stays choked the flow falls with the pressure, so the pressure falls as an exponential when the wall keeps the gas warm.',
   ),
   emptyAlone: is(
-    '2 * timeConstant / (heatRatio - 1) * (targetPressure^((1 - heatRatio) / (2 * heatRatio)) - 1)',
+    '2 * timeConstant / (heatRatio - 1) * (pressureShare^((1 - heatRatio) / (2 * heatRatio)) - 1)',
     'Without heat from the wall the gas left in the vessel cools, and the pressure falls faster.',
   ),
 };

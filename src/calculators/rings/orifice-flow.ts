@@ -14,7 +14,7 @@ import {
   gasTemperature,
   heatRatio,
   orificeArea,
-  targetPressure,
+  pressureShare,
   upstreamPressure,
   vesselVolume,
 } from '../quantities.ts';
@@ -44,7 +44,7 @@ export const orificeFlow = defineCalculator({
     heatRatio,
     gasConstant,
     vesselVolume,
-    targetPressure,
+    pressureShare,
   },
   outputs: {
     massFlow: mass('q_m', 'Mass that passes in one second', {
@@ -68,12 +68,7 @@ export const orificeFlow = defineCalculator({
     const flow = flowOf(input, input);
     const ratio = input.downstreamPressure / input.upstreamPressure;
     const most = flowOf({ ...input, downstreamPressure: 0 }, input).massFlow;
-    const tau = chokedTime(
-      input.vesselVolume,
-      input.orificeArea,
-      input.dischargeCoefficient,
-      input,
-    );
+    const tau = chokedTime(input, input);
     return {
       massFlow: flow.massFlow,
       chokedFlow: most,
@@ -86,8 +81,8 @@ export const orificeFlow = defineCalculator({
       throatSpeed: flow.throatSpeed,
       throatMach: flow.throatMach,
       timeConstant: tau,
-      emptyWall: blowDownTime(input.targetPressure, tau, input.heatRatio, true),
-      emptyAlone: blowDownTime(input.targetPressure, tau, input.heatRatio, false),
+      emptyWall: blowDownTime(input.pressureShare, tau, input.heatRatio, true),
+      emptyAlone: blowDownTime(input.pressureShare, tau, input.heatRatio, false),
     };
   },
   steps: orificeSteps,
@@ -95,7 +90,7 @@ export const orificeFlow = defineCalculator({
     {
       id: 'vessel-choked',
       holds: ({
-        targetPressure: share,
+        pressureShare: share,
         downstreamPressure: after,
         upstreamPressure: before,
         heatRatio: γ,

@@ -291,8 +291,8 @@ export const vesselVolume = volume(
   [0.1, 50, 500, 1000000000],
   { demo: '100 mm³' },
 );
-export const targetPressure = ratio(
-  'targetPressure',
+export const pressureShare = ratio(
+  'pressureShare',
   'q_p',
   'Share of the first pressure to empty to',
   [0.001, 0.05, 1, 1],

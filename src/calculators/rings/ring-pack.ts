@@ -43,7 +43,7 @@ export const ringPack = defineCalculator({
       impliedFriction:
         packDrag === undefined
           ? { absent: 'enter the measured pull' }
-          : above('packDrag', packDrag) / load.wallForce,
+          : above({ packDrag }, 'packDrag') / load.wallForce,
     };
   },
   steps: {

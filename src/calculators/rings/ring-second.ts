@@ -33,29 +33,13 @@ export const ringSecond = defineCalculator({
     ...ringOutputs,
     wantedFreeGap: maybe(length('m_w', 'Free gap that the measured tension calls for', detail)),
   },
-  compute: (input) => {
-    const ring = {
-      bore: input.bore,
-      height: input.ring2Height,
-      radial: input.ring2Radial,
-      modulus: input.ring2Modulus,
-    };
-    return {
-      ...ringResults(
-        {
-          ...ring,
-          freeGap: input.ring2FreeGap,
-          gap: input.ring2Gap,
-          opening: input.ringOpening,
-        },
-        'ring2',
-      ),
-      wantedFreeGap:
-        input.ring2Tension === undefined
-          ? { absent: 'enter the measured tangential force' }
-          : closureOf(ring, input.ring2Tension, 'ring2') + input.ring2Gap,
-    };
-  },
+  compute: ({ ring2Tension, ...ring }) => ({
+    ...ringResults(ring, 'ring2'),
+    wantedFreeGap:
+      ring2Tension === undefined
+        ? { absent: 'enter the measured tangential force' }
+        : closureOf({ ...ring, ring2Tension }, 'ring2') + ring.ring2Gap,
+  }),
   steps: ringSteps('ring2'),
   limits: [
     {

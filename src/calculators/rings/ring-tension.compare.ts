@@ -1,5 +1,5 @@
 import type { NumberOutput } from '../define.ts';
-import { ringInBore, type Ring, type RingName } from '../../core/rings/ring-tension.ts';
+import { type GappedRing, ringInBore } from '../../core/rings/ring-tension.ts';
 import { ratio } from '../output.ts';
 
 /** What each difference between the two rings does by itself, as factors on the baseline. */
@@ -18,31 +18,24 @@ export const thinnessComparisons = {
   followByMaterial: ratio('f_K,E', 'Conformability at equal contact pressure, by the material'),
 } as const satisfies Record<string, NumberOutput>;
 
-/** A ring and the two gaps. */
-export interface GappedRing extends Ring {
-  readonly freeGap: number;
-  readonly gap: number;
-}
-
 /**
  * Factors of {@link thinnessComparisons}. Each is the model worked again with one size of the candidate in
  * the baseline's ring, free and installed gap held; radial thickness and height multiply, and `rest` is what
  * is left (modulus, closure and, if it differs, the bore).
  */
 export function thinness(
-  baseline: GappedRing,
-  candidate: GappedRing,
-  name: RingName,
+  baseline: GappedRing<'ring1'>,
+  candidate: GappedRing<'ring1'>,
 ): Record<keyof typeof thinnessComparisons, number> {
-  const of = (ring: GappedRing) => {
-    const { tangentialForce, contactPressure, conformability } = ringInBore(ring, ring, name);
+  const of = (ring: GappedRing<'ring1'>) => {
+    const { tangentialForce, contactPressure, conformability } = ringInBore(ring, 'ring1');
     return { tangentialForce, contactPressure, follows: conformability / contactPressure };
   };
   const before = of(baseline);
   const after = of(candidate);
-  const low = of({ ...baseline, height: candidate.height });
-  const thin = of({ ...baseline, radial: candidate.radial });
-  const other = of({ ...baseline, modulus: candidate.modulus });
+  const low = of({ ...baseline, ring1Height: candidate.ring1Height });
+  const thin = of({ ...baseline, ring1Radial: candidate.ring1Radial });
+  const other = of({ ...baseline, ring1Modulus: candidate.ring1Modulus });
   const by = (
     one: ReturnType<typeof of>,
     what: 'tangentialForce' | 'contactPressure' | 'follows',

@@ -4,7 +4,7 @@ import {
   openingStress,
   ringInBore,
   ringLine,
-  type Ring,
+  type GappedRing,
   type RingName,
 } from '../../core/rings/ring-tension.ts';
 import { followedFreeGap } from '../../core/rings/ring-shape.ts';
@@ -40,30 +40,23 @@ export const ringOutputs = {
   ),
 } as const satisfies Record<string, NumberOutput>;
 
-/** A ring as it is entered, SI units. */
-export interface EnteredRing extends Ring {
-  readonly freeGap: number;
-  readonly gap: number;
-  readonly opening: number;
-}
-
-/** All results of {@link ringOutputs} for one ring; refusals name the quantities of `name`. */
-export function ringResults(
-  entered: EnteredRing,
-  name: RingName,
+/** All results of {@link ringOutputs} for one ring as it is entered, and the opening that it is spread to. */
+export function ringResults<N extends RingName>(
+  ring: GappedRing<N> & { readonly ringOpening: number },
+  name: N,
 ): Record<keyof typeof ringOutputs, number> {
-  const inBore = ringInBore(entered, entered, name);
-  const { radius } = ringLine(entered, name);
-  const { bore, radial, freeGap, gap, opening } = entered;
+  const inBore = ringInBore(ring, name);
+  const { radius } = ringLine(ring, name);
+  const radial = ring[`${name}Radial`];
   return {
     ...inBore,
-    fittingStress: openingStress(entered, { freeGap, opening }, name),
+    fittingStress: openingStress(ring, name),
     followedOval: followedWaviness(inBore.conformability, radius, 2),
     followedFour: followedWaviness(inBore.conformability, radius, 4),
-    thickness: bore / radial,
-    gapRatio: freeGap / radial,
-    openingRatio: opening / radial,
-    followedGap: followedFreeGap(radius, inBore.conformability, gap),
+    thickness: ring.bore / radial,
+    gapRatio: ring[`${name}FreeGap`] / radial,
+    openingRatio: ring.ringOpening / radial,
+    followedGap: followedFreeGap(radius, inBore.conformability, ring[`${name}Gap`]),
   };
 }
 

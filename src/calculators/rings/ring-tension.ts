@@ -15,27 +15,6 @@ import { ringAssumptions, ringOutputs, ringResults } from './ring-tension.output
 import { ringSteps } from './ring-tension.steps.ts';
 import { detail, length, maybe } from '../output.ts';
 
-interface TopRing {
-  readonly bore: number;
-  readonly ring1Height: number;
-  readonly ring1Radial: number;
-  readonly ring1Modulus: number;
-  readonly ring1FreeGap: number;
-  readonly ring1Gap: number;
-}
-
-/** The dictionary's words turned into a ring's own. */
-function ringOf(input: TopRing) {
-  return {
-    bore: input.bore,
-    height: input.ring1Height,
-    radial: input.ring1Radial,
-    modulus: input.ring1Modulus,
-    freeGap: input.ring1FreeGap,
-    gap: input.ring1Gap,
-  };
-}
-
 /** The spring of the top ring: what it presses, how it follows a bore, what it bears when it is fitted. */
 export const ringTension = defineCalculator({
   id: 'ring-tension',
@@ -56,19 +35,15 @@ export const ringTension = defineCalculator({
     ...ringOutputs,
     wantedFreeGap: maybe(length('m_w', 'Free gap that the measured tension calls for', detail)),
   },
-  compute: (input) => {
-    const ring = ringOf(input);
-    return {
-      ...ringResults({ ...ring, opening: input.ringOpening }, 'ring1'),
-      wantedFreeGap:
-        input.ring1Tension === undefined
-          ? { absent: 'enter the measured tangential force' }
-          : closureOf(ring, input.ring1Tension, 'ring1') + ring.gap,
-    };
-  },
+  compute: ({ ring1Tension, ...ring }) => ({
+    ...ringResults(ring, 'ring1'),
+    wantedFreeGap:
+      ring1Tension === undefined
+        ? { absent: 'enter the measured tangential force' }
+        : closureOf({ ...ring, ring1Tension }, 'ring1') + ring.ring1Gap,
+  }),
   comparisons: thinnessComparisons,
-  compare: ({ baseline, candidate }) =>
-    thinness(ringOf(baseline.input), ringOf(candidate.input), 'ring1'),
+  compare: ({ baseline, candidate }) => thinness(baseline.input, candidate.input),
   steps: ringSteps('ring1'),
   limits: [
     {

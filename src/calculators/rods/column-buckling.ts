@@ -45,7 +45,7 @@ export const columnBuckling = defineCalculator({
   },
   compute: (input) => {
     const slenderness = slendernessOf(input);
-    const area = above('shankArea', input.shankArea);
+    const area = above(input, 'shankArea');
     const stresses = bucklingStresses({ ...input, slenderness }, input.rankineDivisor);
     return {
       johnsonLoad: stresses.johnson * area,

@@ -50,7 +50,7 @@ export const rodMaterials = defineCalculator({
     const metal = metalOf(input.rodMaterial);
     const forces = rodForces(input);
     const areas = rodAreas(forces, metal, input);
-    const own = above('shankArea', input.shankArea);
+    const own = above(input, 'shankArea');
     const massOf = (area: number) => metal.density * area * input.rodLength;
     const share = hotYieldShare(input.rodMaterial, input.rodTemperature);
     return {

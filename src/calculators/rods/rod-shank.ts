@@ -75,7 +75,7 @@ export const rodShank = defineCalculator({
   outputs: shankOutputs,
   compute: (input) => {
     const cut = cutOf(input);
-    const area = input.areaFrom === 'given' ? above('shankArea', input.shankArea) : cut.area;
+    const area = input.areaFrom === 'given' ? above(input, 'shankArea') : cut.area;
     const { pull, push, lowSpeedPush } = shankForces(input);
     const radiusX = Math.sqrt(cut.secondMomentX / area);
     const radiusY = Math.sqrt(cut.secondMomentY / area);
@@ -86,9 +86,9 @@ export const rodShank = defineCalculator({
       slenderness: Math.max(slendernessX, slendernessY),
     });
     const whipMoment = whipMomentOf({ ...input, area });
-    above('shankLength', input.shankLength);
+    above(input, 'shankLength');
     const shankStretch = (pull * input.shankLength) / (input.youngsModulus * area);
-    const rodStretch = atLeast('stretchFactor', input.stretchFactor, 1) * shankStretch;
+    const rodStretch = atLeast(input, 'stretchFactor', 1) * shankStretch;
     const growth =
       input.rodExpansion * input.rodLength * (input.rodTemperature - input.assemblyTemperature);
     const pullStress = pull / area;

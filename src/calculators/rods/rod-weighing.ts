@@ -85,8 +85,8 @@ export const rodWeighing = defineCalculator({
     scaleError: maybe(mass('m_err', 'Scale reads too heavy by')),
   },
   compute(input) {
-    const bigEnd = repeats('bigEndReadings', input.bigEndReadings);
-    const smallEnd = repeats('smallEndReadings', input.smallEndReadings);
+    const bigEnd = repeats(input, 'bigEndReadings');
+    const smallEnd = repeats(input, 'smallEndReadings');
     const rod = {
       bigEndMass: bigEnd.mean,
       smallEndMass: smallEnd.mean,

@@ -1,4 +1,4 @@
-import { above, atLeast, atMost, below, finite, OutOfDomain } from '../refuse.ts';
+import { above, atLeast, atMost, below, fraction, refusal } from '../refuse.ts';
 
 /** The weighed parts of one cylinder and what hangs on one crankpin. Masses in kg. */
 export interface PinParts {
@@ -37,20 +37,15 @@ export interface PinBobweight {
 }
 
 /**
- * Returns `value`, a number of rods.
+ * Returns the number of rods on a pin.
  * @throws OutOfDomain unless it is a whole number from 1 to `most`
  */
-export function wholeRods(value: number, most: number): number {
-  atMost('rodsPerPin', atLeast('rodsPerPin', value, 1), most);
-  if (!Number.isInteger(value))
-    throw new OutOfDomain(
-      'rodsPerPin',
-      value,
-      'at most',
-      Math.floor(value),
-      'a whole number of rods',
-    );
-  return value;
+export function wholeRods(pin: { readonly rodsPerPin: number }, most: number): number {
+  atLeast(pin, 'rodsPerPin', 1);
+  const n = atMost(pin, 'rodsPerPin', most);
+  if (!Number.isInteger(n))
+    throw refusal(pin, 'rodsPerPin', 'at most', Math.floor(n), 'a whole number of rods');
+  return n;
 }
 
 /**
@@ -64,22 +59,17 @@ export function wholeRods(value: number, most: number): number {
  * Source: the forward half of a straight-line force, T. Bevan, The Theory of Machines, ch. 14; own summary.
  */
 export function pinBobweight(parts: PinParts): PinBobweight {
-  const n = wholeRods(parts.rodsPerPin, 9);
-  const f = atMost(
-    'reciprocatingFraction',
-    atLeast('reciprocatingFraction', parts.reciprocatingFraction),
-    1,
-  );
-  const rotatingPerRod =
-    above('bigEndMass', parts.bigEndMass) + atLeast('shellMass', parts.shellMass);
+  const n = wholeRods(parts, 9);
+  const f = fraction(parts, 'reciprocatingFraction');
+  const rotatingPerRod = above(parts, 'bigEndMass') + atLeast(parts, 'shellMass');
   const reciprocatingPerCylinder =
-    above('smallEndMass', parts.smallEndMass) +
-    atLeast('pinMass', parts.pinMass) +
-    atLeast('lockMass', parts.lockMass) +
-    above('pistonMass', parts.pistonMass) +
-    atLeast('ringMass', parts.ringMass);
+    above(parts, 'smallEndMass') +
+    atLeast(parts, 'pinMass') +
+    atLeast(parts, 'lockMass') +
+    above(parts, 'pistonMass') +
+    atLeast(parts, 'ringMass');
   const partner = partnerOf(parts);
-  const rotating = n * rotatingPerRod + atLeast('oilMass', parts.oilMass) + partner.rotating;
+  const rotating = n * rotatingPerRod + atLeast(parts, 'oilMass') + partner.rotating;
   const reciprocating = n * reciprocatingPerCylinder + partner.reciprocating;
   const carried = f * reciprocating;
   const bobweight = rotating + carried;
@@ -103,14 +93,21 @@ export function partnerOf(parts: PinParts): {
   readonly reciprocating: number;
 } {
   if (parts.rodsPerPin < 2) return { rotating: 0, reciprocating: 0 };
-  const rotating = finite('partnerRotating', parts.partnerRotating ?? 0);
-  const reciprocating = finite('partnerReciprocating', parts.partnerReciprocating ?? 0);
+  // Rods that nobody said differ are alike.
+  const { partnerRotating = 0, partnerReciprocating = 0 } = parts;
+  const partner = { partnerRotating, partnerReciprocating };
   const turning = parts.bigEndMass + parts.shellMass;
   const sliding =
     parts.smallEndMass + parts.pinMass + parts.lockMass + parts.pistonMass + parts.ringMass;
-  above('partnerRotating', rotating, -turning, "minus the first rod's turning parts");
-  above('partnerReciprocating', reciprocating, -sliding, "minus the first rod's sliding parts");
-  return { rotating, reciprocating };
+  return {
+    rotating: above(partner, 'partnerRotating', -turning, "minus the first rod's turning parts"),
+    reciprocating: above(
+      partner,
+      'partnerReciprocating',
+      -sliding,
+      "minus the first rod's sliding parts",
+    ),
+  };
 }
 
 /** How a rod must be split for a bobweight that was heard. */
@@ -135,21 +132,21 @@ export function impliedEnds(
     'bigEndMass' | 'smallEndMass' | 'partnerRotating' | 'partnerReciprocating'
   > & { readonly bobweight: number; readonly rodMass: number },
 ): ImpliedEnds {
-  const n = wholeRods(heard.rodsPerPin, 9);
+  const n = wholeRods(heard, 9);
+  atLeast(heard, 'reciprocatingFraction');
   const f = below(
+    heard,
     'reciprocatingFraction',
-    atLeast('reciprocatingFraction', heard.reciprocatingFraction),
     1,
     'one, where the split of the rod no longer shows in the bobweight',
   );
-  const rod = above('rodMass', heard.rodMass);
+  const rod = above(heard, 'rodMass');
   const sliding =
-    above('pistonMass', heard.pistonMass) +
-    atLeast('pinMass', heard.pinMass) +
-    atLeast('ringMass', heard.ringMass) +
-    atLeast('lockMass', heard.lockMass);
-  const perRod = (above('bobweight', heard.bobweight) - atLeast('oilMass', heard.oilMass)) / n;
-  const bigEndMass =
-    (perRod - atLeast('shellMass', heard.shellMass) - f * (rod + sliding)) / (1 - f);
+    above(heard, 'pistonMass') +
+    atLeast(heard, 'pinMass') +
+    atLeast(heard, 'ringMass') +
+    atLeast(heard, 'lockMass');
+  const perRod = (above(heard, 'bobweight') - atLeast(heard, 'oilMass')) / n;
+  const bigEndMass = (perRod - atLeast(heard, 'shellMass') - f * (rod + sliding)) / (1 - f);
   return { bigEndMass, smallEndMass: rod - bigEndMass, bigEndShare: bigEndMass / rod };
 }

@@ -1,4 +1,4 @@
-import { above, below, finite, OutOfDomain } from '../refuse.ts';
+import { above, below, finite, refusal } from '../refuse.ts';
 
 /** A vector across the crank: `along` the first throw, `across` 90° further in the sense of rotation. */
 export interface Vector {
@@ -85,10 +85,10 @@ export function planeUnbalance(
   },
 ): { readonly atA: Vector; readonly atB: Vector } {
   const { force, couple } = throwSums(throws);
-  const u = (finite('bobweightError', crank.bobweightError) * above('stroke', crank.stroke)) / 2;
-  const a = above('cylinderSpacing', crank.cylinderSpacing);
-  const zB = finite('planeB', crank.planeB);
-  const zA = below('planeA', crank.planeA, zB, 'the place of plane B');
+  const u = (finite(crank, 'bobweightError') * above(crank, 'stroke')) / 2;
+  const a = above(crank, 'cylinderSpacing');
+  const zB = finite(crank, 'planeB');
+  const zA = below(crank, 'planeA', zB, 'the place of plane B');
   const share = (z: number, sign: 1 | -1): Vector => ({
     along: (sign * u * (z * force.along - a * couple.along)) / (zB - zA),
     across: (sign * u * (z * force.across - a * couple.across)) / (zB - zA),
@@ -97,8 +97,8 @@ export function planeUnbalance(
 }
 
 function atLeastOne(throws: readonly Throw[]): void {
-  if (throws.length < 1)
-    throw new OutOfDomain('crankLayout', throws.length, 'at least', 1, 'one throw');
+  const crank = { crankLayout: throws.length };
+  if (throws.length < 1) throw refusal(crank, 'crankLayout', 'at least', 1, 'one throw');
 }
 
 function sum<T>(list: readonly T[], polar: (item: T) => readonly [number, number]): Vector {

@@ -1,5 +1,5 @@
 import { wholeRods } from './bobweight.ts';
-import { above, atLeast, atMost, finite } from '../refuse.ts';
+import { above, atLeast, finite, fraction } from '../refuse.ts';
 
 /** One crankpin with one rod, or with two rods in a V. */
 export interface PartialBalance {
@@ -51,25 +51,19 @@ export interface PartialBalanceResult {
  * Source: Khurmi and Gupta, Theory of Machines (2009), ch. 22; Bevan, The Theory of Machines, ch. 14.
  */
 export function partialBalance(pin: PartialBalance): PartialBalanceResult {
-  const n = wholeRods(pin.rodsPerPin, 2);
-  const f = atMost(
-    'reciprocatingFraction',
-    atLeast('reciprocatingFraction', pin.reciprocatingFraction),
-    1,
-  );
-  const m = above('reciprocatingMass', pin.reciprocatingMass);
-  const r = above('stroke', pin.stroke) / 2;
-  const omega = atLeast('maxSpeed', pin.maxSpeed);
-  const theta = finite('crankAngle', pin.crankAngle);
+  const n = wholeRods(pin, 2);
+  const f = fraction(pin, 'reciprocatingFraction');
+  const m = above(pin, 'reciprocatingMass');
+  const r = above(pin, 'stroke') / 2;
+  const omega = atLeast(pin, 'maxSpeed');
+  const theta = finite(pin, 'crankAngle');
   const F1 = m * r * omega ** 2;
-  const backwardShare = reverseShare(n, finite('bankAngle', pin.bankAngle));
+  const backwardShare = reverseShare(n, finite(pin, 'bankAngle'));
   const reverse = backwardShare * F1;
   const forward = (n / 2) * F1;
   const forwardLeft = n * (0.5 - f) * F1;
   return {
-    balanceMass:
-      ((atLeast('rotatingMass', pin.rotatingMass) + f * n * m) * r) /
-      above('balanceRadius', pin.balanceRadius),
+    balanceMass: ((atLeast(pin, 'rotatingMass') + f * n * m) * r) / above(pin, 'balanceRadius'),
     inertiaForce: F1,
     forward,
     backwardShare,

@@ -41,12 +41,12 @@ export function computedClearance(fit: {
   readonly rodShellWall: number;
   readonly crankpinDiameter: number;
 }): number {
-  const D = above('rodHousing', fit.rodHousing);
-  const journal = above('crankpinDiameter', fit.crankpinDiameter);
-  below('crankpinDiameter', journal, D, 'the bore of the housing');
+  const D = above(fit, 'rodHousing');
+  above(fit, 'crankpinDiameter');
+  const journal = below(fit, 'crankpinDiameter', D, 'the bore of the housing');
+  above(fit, 'rodShellWall');
   const gap = (D - journal) / 2;
-  const wall = above('rodShellWall', fit.rodShellWall);
-  below('rodShellWall', wall, gap, 'half the gap between housing and journal');
+  const wall = below(fit, 'rodShellWall', gap, 'half the gap between housing and journal');
   return D - 2 * wall - journal;
 }
 
@@ -64,13 +64,13 @@ export function bearingState(
   shopClearance: number,
   at: Temperatures,
 ): BearingState {
-  const start = finite('assemblyTemperature', fit.assemblyTemperature);
-  const warm = finite('rodTemperature', at.rod) - start;
-  const journal = finite('crankExpansion', fit.crankExpansion);
+  const start = finite(fit, 'assemblyTemperature');
+  const warm = finite({ rodTemperature: at.rod }, 'rodTemperature') - start;
+  const journal = finite(fit, 'crankExpansion');
   const journalGrowth =
-    above('crankpinDiameter', fit.crankpinDiameter) *
+    above(fit, 'crankpinDiameter') *
     journal *
-    (finite('crankpinTemperature', at.journal) - start);
+    (finite({ crankpinTemperature: at.journal }, 'crankpinTemperature') - start);
   const { shellBore } = compliance(fit);
   const d = fit.rodHousing - 2 * fit.rodShellWall;
   const left = interferenceAt(fit, at.rod);
@@ -78,7 +78,7 @@ export function bearingState(
   const released = shellPressure(fit, interference(fit)) - pressure;
   return {
     clearance:
-      finite('rodClearance', shopClearance) +
+      finite({ rodClearance: shopClearance }, 'rodClearance') +
       d * (fit.shellExpansion * warm + shellBore * released) -
       journalGrowth,
     pressure,

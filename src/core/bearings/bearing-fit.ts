@@ -35,8 +35,8 @@ export interface Compliance {
 }
 
 /** How much greater the shells' free diameter is than the bore they go into [m]: both halves' excess over π. */
-export function interference({ crushHeight }: { readonly crushHeight: number }): number {
-  return (2 * atLeast('crushHeight', crushHeight)) / Math.PI;
+export function interference(shells: { readonly crushHeight: number }): number {
+  return (2 * atLeast(shells, 'crushHeight')) / Math.PI;
 }
 
 /**
@@ -45,13 +45,15 @@ export function interference({ crushHeight }: { readonly crushHeight: number }):
  * more than half the bore, a modulus not above 0, and a Poisson's ratio outside 0 to 0.5.
  */
 export function compliance(fit: ShellFit): Compliance {
-  const D = above('rodHousing', fit.rodHousing);
-  const outside = above('housingOutside', fit.housingOutside, D, 'the bore of the housing');
-  const wall = above('rodShellWall', fit.rodShellWall);
-  const d = D - 2 * atMost('rodShellWall', wall, D / 2, 'half the bore of the housing');
-  const E = above('youngsModulus', fit.youngsModulus);
-  const ν = below('housingPoisson', atLeast('housingPoisson', fit.housingPoisson), 0.5);
-  const shellE = above('shellModulus', fit.shellModulus);
+  const D = above(fit, 'rodHousing');
+  const outside = above(fit, 'housingOutside', D, 'the bore of the housing');
+  above(fit, 'rodShellWall');
+  const wall = atMost(fit, 'rodShellWall', D / 2, 'half the bore of the housing');
+  const d = D - 2 * wall;
+  const E = above(fit, 'youngsModulus');
+  atLeast(fit, 'housingPoisson');
+  const ν = below(fit, 'housingPoisson', 0.5);
+  const shellE = above(fit, 'shellModulus');
   const across = (D + d) * (D - d);
   return {
     housing: ((outside ** 2 + D ** 2) / (outside ** 2 - D ** 2) + ν) / E,
@@ -66,10 +68,10 @@ export function interferenceAt(
   housingTemperature: number,
   shellTemperature = housingTemperature,
 ): number {
-  const start = finite('assemblyTemperature', fit.assemblyTemperature);
-  const shell = finite('shellExpansion', fit.shellExpansion) * (shellTemperature - start);
-  const housing = finite('rodExpansion', fit.rodExpansion) * (housingTemperature - start);
-  return interference(fit) + above('rodHousing', fit.rodHousing) * (shell - housing);
+  const start = finite(fit, 'assemblyTemperature');
+  const shell = finite(fit, 'shellExpansion') * (shellTemperature - start);
+  const housing = finite(fit, 'rodExpansion') * (housingTemperature - start);
+  return interference(fit) + above(fit, 'rodHousing') * (shell - housing);
 }
 
 /** Pressure [Pa] between shell and housing for an interference [m] on the diameter; 0 for a gap. */
@@ -120,11 +122,9 @@ export function crushOpening(fit: ShellFit): number {
  * does not grow faster than the shells.
  */
 export function looseTemperature(fit: WarmFit): number | undefined {
-  const faster = finite('rodExpansion', fit.rodExpansion) - fit.shellExpansion;
+  const faster = finite(fit, 'rodExpansion') - fit.shellExpansion;
   if (!(faster > 0)) return undefined;
-  return (
-    fit.assemblyTemperature + interference(fit) / (above('rodHousing', fit.rodHousing) * faster)
-  );
+  return fit.assemblyTemperature + interference(fit) / (above(fit, 'rodHousing') * faster);
 }
 
 /** The least crush height [m] that still touches at a rod temperature [K]; 0 where heat does not loosen. */
@@ -143,7 +143,7 @@ export function checkingLoad(fit: {
   readonly rodShellWall: number;
   readonly rodShellWidth: number;
 }): number {
-  const b = above('rodShellWidth', fit.rodShellWidth);
-  const s = above('rodShellWall', fit.rodShellWall);
-  return (6e6 * b * s) / above('rodHousing', fit.rodHousing);
+  const b = above(fit, 'rodShellWidth');
+  const s = above(fit, 'rodShellWall');
+  return (6e6 * b * s) / above(fit, 'rodHousing');
 }

@@ -26,9 +26,8 @@ export interface CrankOverlap {
  * overlap is legal; then the web alone joins the two journals. Throws OutOfDomain for a diameter or a
  * stroke that is not greater than 0.
  */
-export function crankOverlap({ mainDiameter, crankpinDiameter, stroke }: Throw): CrankOverlap {
-  const touchingStroke =
-    above('mainDiameter', mainDiameter) + above('crankpinDiameter', crankpinDiameter);
-  const overlap = (touchingStroke - above('stroke', stroke)) / 2;
-  return { overlap, share: overlap / crankpinDiameter, touchingStroke };
+export function crankOverlap(crank: Throw): CrankOverlap {
+  const touchingStroke = above(crank, 'mainDiameter') + above(crank, 'crankpinDiameter');
+  const overlap = (touchingStroke - above(crank, 'stroke')) / 2;
+  return { overlap, share: overlap / crank.crankpinDiameter, touchingStroke };
 }

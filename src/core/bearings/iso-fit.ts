@@ -1,3 +1,4 @@
+import { at } from '../math/at.ts';
 import { above, atMost } from '../refuse.ts';
 
 /** One step of the standard's table: its upper end (belongs to it) and its tolerances [m]. */
@@ -11,15 +12,15 @@ export type ToleranceGrade = 'IT5' | 'IT6' | 'IT7';
 
 /**
  * The step a nominal diameter [m] falls in: above the one before, up to and including its end.
- * Throws OutOfDomain for a diameter not above 0 or beyond the last step. `steps` in rising order.
+ * Throws OutOfDomain for a diameter not above 0 or beyond the last step. `steps` in rising order, at least one.
  */
 export function toleranceStep<S extends ToleranceStep>(
   steps: readonly S[],
   fitDiameter: number,
 ): S {
-  const last = steps.at(-1);
-  above('fitDiameter', fitDiameter);
-  atMost('fitDiameter', fitDiameter, last?.upTo ?? 0, 'the end of the table');
+  above({ fitDiameter }, 'fitDiameter');
+  const last = at(steps, steps.length - 1);
+  atMost({ fitDiameter }, 'fitDiameter', last.upTo, 'the end of the table');
   const found = steps.find(({ upTo }) => fitDiameter <= upTo);
   if (found === undefined) throw new RangeError('the steps are not in rising order');
   return found;
@@ -54,6 +55,6 @@ export function fitLimits(holeTolerance: number, shaftTolerance: number): FitLim
  * decides and this only shows where the table comes from (ISO 286-1:1988, annex; quoted).
  */
 export function toleranceUnit(diameter: number): number {
-  const D = above('fitDiameter', diameter) * 1000;
+  const D = above({ fitDiameter: diameter }, 'fitDiameter') * 1000;
   return (0.45 * Math.cbrt(D) + 0.001 * D) * 1e-6;
 }

@@ -15,10 +15,8 @@ export function journalLoad(journal: {
   readonly rodShellWidth: number;
   readonly bearingLoad: number;
 }): { readonly projectedArea: number; readonly unitLoad: number } {
-  const projectedArea =
-    above('crankpinDiameter', journal.crankpinDiameter) *
-    above('rodShellWidth', journal.rodShellWidth);
-  return { projectedArea, unitLoad: atLeast('bearingLoad', journal.bearingLoad) / projectedArea };
+  const projectedArea = above(journal, 'crankpinDiameter') * above(journal, 'rodShellWidth');
+  return { projectedArea, unitLoad: atLeast(journal, 'bearingLoad') / projectedArea };
 }
 
 /**
@@ -28,5 +26,6 @@ export function journalLoad(journal: {
  * and of power alike; both diameters [m] above 0.
  */
 export function dragRatio(diameter: number, reference: number): number {
-  return (above('crankpinDiameter', diameter) / above('crankpinDiameter', reference)) ** 3;
+  const d = above({ crankpinDiameter: diameter }, 'crankpinDiameter');
+  return (d / above({ crankpinDiameter: reference }, 'crankpinDiameter')) ** 3;
 }

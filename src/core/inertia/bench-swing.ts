@@ -1,4 +1,4 @@
-import { above, atLeast, below, OutOfDomain } from '../refuse.ts';
+import { above, atLeast, below, refusal } from '../refuse.ts';
 
 /** Standard gravity [m/s²], 3rd General Conference on Weights and Measures (1901). Places on earth differ by ±0.3 %. */
 export const standardGravity = 9.80665;
@@ -55,17 +55,17 @@ export interface SwungInertia {
  * length allows).
  */
 export function benchSwing(swing: Swing): SwungInertia {
-  const m = above('swingMass', swing.swingMass);
-  const n = above('swingCount', swing.swingCount);
-  const T = above('swingTime', swing.swingTime) / n;
-  const s = above('swingSpacing', swing.swingSpacing);
+  const m = above(swing, 'swingMass');
+  const n = above(swing, 'swingCount');
+  const T = above(swing, 'swingTime') / n;
+  const s = above(swing, 'swingSpacing');
   const g = standardGravity;
   if (swing.swingRig === 'knife-edge') {
     const least = 2 * Math.PI * Math.sqrt(s / g) * n;
-    above('swingTime', swing.swingTime, least, 'the time of a point mass hung that far down');
+    above(swing, 'swingTime', least, 'the time of a point mass hung that far down');
     return finish(m, m * g * s * (T / (2 * Math.PI)) ** 2, m * s * s);
   }
-  const l = above('swingWire', swing.swingWire);
+  const l = above(swing, 'swingWire');
   const perMass = (g * s * s) / l;
   const part = (mass: number, period: number): number =>
     mass * perMass * (period / (2 * Math.PI)) ** 2;
@@ -75,21 +75,18 @@ export function benchSwing(swing: Swing): SwungInertia {
   const own = part(platform.mass, platform.period);
   if (whole <= own) {
     const least = n * platform.period * Math.sqrt(platform.mass / (m + platform.mass));
-    above('swingTime', swing.swingTime, least, 'what the platform alone explains');
+    above(swing, 'swingTime', least, 'what the platform alone explains');
   }
   return finish(m, whole, own);
 }
 
-/** Mass and time of the empty platform; undefined where neither was given. */
-function platformOf({
-  platformMass,
-  platformTime,
-  swingCount,
-}: Swing): { readonly mass: number; readonly period: number } | undefined {
-  if (platformMass === undefined && platformTime === undefined) return undefined;
-  const mass = atLeast('platformMass', platformMass ?? 0);
+/** Mass and time of the empty platform; undefined where there is none. */
+function platformOf(swing: Swing): { readonly mass: number; readonly period: number } | undefined {
+  // What was not entered weighs nothing: no platform. One with a mass must have swung for some time.
+  const { platformMass = 0, platformTime = 0 } = swing;
+  const mass = atLeast({ platformMass }, 'platformMass');
   if (mass === 0) return undefined;
-  return { mass, period: above('platformTime', platformTime ?? 0) / swingCount };
+  return { mass, period: above({ platformTime }, 'platformTime') / swing.swingCount };
 }
 
 function finish(mass: number, whole: number, taken: number): SwungInertia {
@@ -137,22 +134,21 @@ export interface TwoEndResult {
  * edges gives: both strings must be shorter than x, or both longer, and together longer than x.
  */
 export function twoEndSwing(swing: TwoEndSwing): TwoEndResult {
-  const m = above('rodMass', swing.rodMass);
-  const x = above('edgeDistance', swing.edgeDistance);
-  const n = above('rodSwingCount', swing.rodSwingCount);
+  const m = above(swing, 'rodMass');
+  const x = above(swing, 'edgeDistance');
+  const n = above(swing, 'rodSwingCount');
   const string = (time: number): number => standardGravity * (time / n / (2 * Math.PI)) ** 2;
   const timeOf = (length: number): number => 2 * Math.PI * n * Math.sqrt(length / standardGravity);
-  const { smallEndTime, bigEndTime } = swing;
-  const L1 = string(above('smallEndTime', smallEndTime));
-  const L2 = string(above('bigEndTime', bigEndTime));
+  const L1 = string(above(swing, 'smallEndTime'));
+  const L2 = string(above(swing, 'bigEndTime'));
   const same = 'the time of a point mass hung as far away as the two edges are apart';
-  if (L1 === x) throw new OutOfDomain('smallEndTime', smallEndTime, 'less than', timeOf(x), same);
-  if (L1 > x) above('bigEndTime', bigEndTime, timeOf(x), same);
+  if (L1 === x) throw refusal(swing, 'smallEndTime', 'less than', timeOf(x), same);
+  if (L1 > x) above(swing, 'bigEndTime', timeOf(x), same);
   else {
-    below('bigEndTime', bigEndTime, timeOf(x), same);
+    below(swing, 'bigEndTime', timeOf(x), same);
     above(
+      swing,
       'bigEndTime',
-      bigEndTime,
       timeOf(x - L1),
       'what the small end’s time leaves for a rod of this length',
     );

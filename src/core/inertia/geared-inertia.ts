@@ -47,13 +47,14 @@ export interface GearedMass {
  */
 export function gearedMass(car: CarInGear): GearedMass {
   const perInertia = roadFactor(car);
-  const η = atMost('drivelineEfficiency', above('drivelineEfficiency', car.drivelineEfficiency), 1);
-  const mass = above('carMass', car.carMass);
-  const equivalentMass = atLeast('engineInertia', car.engineInertia) * perInertia;
-  const wheelMass = (4 * atLeast('wheelInertia', car.wheelInertia)) / car.tyreRadius ** 2;
+  above(car, 'drivelineEfficiency');
+  const η = atMost(car, 'drivelineEfficiency', 1);
+  const mass = above(car, 'carMass');
+  const equivalentMass = atLeast(car, 'engineInertia') * perInertia;
+  const wheelMass = (4 * atLeast(car, 'wheelInertia')) / car.tyreRadius ** 2;
   const drivingMass = equivalentMass * η;
   const ratio = (car.gearRatio * car.finalDrive) / car.tyreRadius;
-  const roadForce = atLeast('netTorque', car.netTorque) * ratio * η;
+  const roadForce = atLeast(car, 'netTorque') * ratio * η;
   const acceleration = roadForce / (mass + wheelMass + drivingMass);
   return {
     equivalentMass,
@@ -95,19 +96,16 @@ export interface Ripple {
  * Throws OutOfDomain for an inertia or a speed of zero, and for a swing so great that the engine would stop
  * within the cycle (C_s above 2).
  */
-export function speedRipple({
-  energySwing,
-  engineInertia,
-  meanSpeed,
-}: {
+export function speedRipple(engine: {
   readonly energySwing: number;
   readonly engineInertia: number;
   readonly meanSpeed: number;
 }): Ripple {
-  above('engineInertia', engineInertia);
-  above('meanSpeed', meanSpeed);
+  const engineInertia = above(engine, 'engineInertia');
+  const meanSpeed = above(engine, 'meanSpeed');
   const most = 2 * engineInertia * meanSpeed ** 2;
-  atMost('energySwing', atLeast('energySwing', energySwing), most, 'what would stop the engine');
+  atLeast(engine, 'energySwing');
+  const energySwing = atMost(engine, 'energySwing', most, 'what would stop the engine');
   const coefficient = energySwing / (engineInertia * meanSpeed ** 2);
   const spread = coefficient * meanSpeed;
   return {

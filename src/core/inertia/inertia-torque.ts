@@ -84,8 +84,8 @@ export interface TorqueTurn {
  */
 export function torqueOfTurn(parts: SlidingParts, speed: number): TorqueTurn {
   const link = linkage(parts);
-  const scale =
-    atLeast('reciprocatingMass', parts.mass) * (link.r * finite('maxSpeed', speed)) ** 2;
+  const mass = atLeast({ reciprocatingMass: parts.mass }, 'reciprocatingMass');
+  const scale = mass * (link.r * finite({ maxSpeed: speed }, 'maxSpeed')) ** 2;
   // One every three degrees: harmonics up to the 119th are integrated exactly.
   const steps = 120;
   const angles: number[] = [];

@@ -1,5 +1,5 @@
 import { reciprocatingShare } from './inertia-torque.ts';
-import { above, atLeast, below, OutOfDomain } from '../refuse.ts';
+import { above, atLeast, below, refusal } from '../refuse.ts';
 
 /** Geometry and masses of the moving parts of an engine whose cylinders are alike; lengths in m, masses in kg. */
 export interface MovingParts {
@@ -43,19 +43,18 @@ export interface EngineInertia {
 /** Mass [kg] that goes up and down in one cylinder: piston, pin, rings, locks, small end as weighed. */
 export function reciprocatingMass(parts: MovingParts): number {
   return (
-    atLeast('pistonMass', parts.pistonMass) +
-    atLeast('pinMass', parts.pinMass) +
-    atLeast('ringMass', parts.ringMass) +
-    atLeast('lockMass', parts.lockMass) +
-    atLeast('smallEndMass', parts.smallEndMass)
+    atLeast(parts, 'pistonMass') +
+    atLeast(parts, 'pinMass') +
+    atLeast(parts, 'ringMass') +
+    atLeast(parts, 'lockMass') +
+    atLeast(parts, 'smallEndMass')
   );
 }
 
-function wholeCylinders(cylinders: number): number {
-  above('cylinders', cylinders);
-  if (!Number.isInteger(cylinders))
-    throw new OutOfDomain('cylinders', cylinders, 'at least', 1, 'a whole number');
-  return cylinders;
+function wholeCylinders(engine: { readonly cylinders: number }): number {
+  const n = above(engine, 'cylinders');
+  if (!Number.isInteger(n)) throw refusal(engine, 'cylinders', 'at least', 1, 'a whole number');
+  return n;
 }
 
 /**
@@ -75,13 +74,12 @@ function wholeCylinders(cylinders: number): number {
  */
 export function engineInertia(parts: MovingParts, turning: TurningParts): EngineInertia {
   const share = reciprocatingShare(parts);
-  const square = wholeCylinders(parts.cylinders) * (parts.stroke / 2) ** 2;
-  const crank = atLeast('crankInertia', turning.crankInertia);
-  const damper = atLeast('damperInertia', turning.damperInertia);
-  const clutch = atLeast('clutchInertia', turning.clutchInertia);
-  const flywheel = above('flywheelInertia', turning.flywheelInertia);
-  const bigEnds =
-    square * (atLeast('bigEndMass', parts.bigEndMass) + atLeast('shellMass', parts.shellMass));
+  const square = wholeCylinders(parts) * (parts.stroke / 2) ** 2;
+  const crank = atLeast(turning, 'crankInertia');
+  const damper = atLeast(turning, 'damperInertia');
+  const clutch = atLeast(turning, 'clutchInertia');
+  const flywheel = above(turning, 'flywheelInertia');
+  const bigEnds = square * (atLeast(parts, 'bigEndMass') + atLeast(parts, 'shellMass'));
   const reciprocating = square * share * reciprocatingMass(parts);
   return {
     crank,
@@ -115,15 +113,11 @@ export function ringInertia(ring: RingDimensions): {
   readonly mass: number;
   readonly inertia: number;
 } {
-  const d = above('flywheelDiameter', ring.flywheelDiameter);
-  const di = below(
-    'flywheelInside',
-    atLeast('flywheelInside', ring.flywheelInside),
-    d,
-    'the outside diameter',
-  );
-  const t = above('flywheelThickness', ring.flywheelThickness);
-  const ρ = above('flywheelDensity', ring.flywheelDensity);
+  const d = above(ring, 'flywheelDiameter');
+  atLeast(ring, 'flywheelInside');
+  const di = below(ring, 'flywheelInside', d, 'the outside diameter');
+  const t = above(ring, 'flywheelThickness');
+  const ρ = above(ring, 'flywheelDensity');
   const mass = (ρ * t * Math.PI * (d - di) * (d + di)) / 4;
   return { mass, inertia: (mass * (d * d + di * di)) / 8 };
 }
@@ -140,16 +134,12 @@ export function kineticEnergy(inertia: number, speed: number): number {
  */
 export function riseTime(
   inertia: number,
-  {
-    netTorque,
-    speedFrom,
-    speedTo,
-  }: { readonly netTorque: number; readonly speedFrom: number; readonly speedTo: number },
+  rise: { readonly netTorque: number; readonly speedFrom: number; readonly speedTo: number },
 ): number {
-  above('netTorque', netTorque);
-  atLeast('speedFrom', speedFrom);
-  above('speedTo', speedTo, speedFrom, 'the speed at the start');
-  return (inertia * (speedTo - speedFrom)) / netTorque;
+  const torque = above(rise, 'netTorque');
+  const from = atLeast(rise, 'speedFrom');
+  const to = above(rise, 'speedTo', from, 'the speed at the start');
+  return (inertia * (to - from)) / torque;
 }
 
 /** Gear ratio, final drive and rolling radius [m]: how many turns of the engine lie in a metre of road. */
@@ -161,14 +151,13 @@ export interface RoadGearing {
 
 /**
  * Kilograms on the road for one kg·m² at the crank: (i_g i_f)²/r_t² [1/m²]. Both sides store the same
- * kinetic energy, so the ratio counts by its square. No loss is in it; see core/geared-inertia.ts for the
+ * kinetic energy, so the ratio counts by its square. No loss is in it; see geared-inertia.ts for the
  * two directions of power.
  *
  * Throws OutOfDomain for a ratio or a radius that is not greater than zero.
  */
-export function roadFactor({ gearRatio, finalDrive, tyreRadius }: RoadGearing): number {
+export function roadFactor(gearing: RoadGearing): number {
   const turns =
-    (above('gearRatio', gearRatio) * above('finalDrive', finalDrive)) /
-    above('tyreRadius', tyreRadius);
+    (above(gearing, 'gearRatio') * above(gearing, 'finalDrive')) / above(gearing, 'tyreRadius');
   return turns * turns;
 }

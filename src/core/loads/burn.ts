@@ -18,12 +18,12 @@ export interface BurnShape {
  * Throws OutOfDomain unless wiebeEfficiency > 0 and wiebeForm ≥ 0.
  */
 export function burntShare(
-  { wiebeEfficiency, wiebeForm }: Pick<BurnShape, 'wiebeEfficiency' | 'wiebeForm'>,
+  shape: Pick<BurnShape, 'wiebeEfficiency' | 'wiebeForm'>,
   z: number,
 ): number {
-  above('wiebeEfficiency', wiebeEfficiency);
-  atLeast('wiebeForm', wiebeForm);
-  return -Math.expm1(-wiebeEfficiency * Math.min(Math.max(z, 0), 1) ** (wiebeForm + 1));
+  const a = above(shape, 'wiebeEfficiency');
+  const m = atLeast(shape, 'wiebeForm');
+  return -Math.expm1(-a * Math.min(Math.max(z, 0), 1) ** (m + 1));
 }
 
 /**
@@ -35,5 +35,5 @@ export function burntShare(
 export function halfBurntAngle(shape: BurnShape): number {
   const half = burntShare(shape, 1) / 2;
   const z = (-Math.log1p(-half) / shape.wiebeEfficiency) ** (1 / (shape.wiebeForm + 1));
-  return z * atLeast('burnDuration', shape.burnDuration) - shape.burnStart;
+  return z * atLeast(shape, 'burnDuration') - shape.burnStart;
 }

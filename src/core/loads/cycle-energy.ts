@@ -121,7 +121,7 @@ export function peakTemperature(model: PressureModel): number {
  * `speed` is the crank speed [rad/s]. Throws OutOfDomain unless speed ≥ 0.
  */
 export function frictionCorrelation(speed: number): number {
-  const N = (atLeast('torqueSpeed', speed) * 30) / Math.PI / 1000;
+  const N = (atLeast({ torqueSpeed: speed }, 'torqueSpeed') * 30) / Math.PI / 1000;
   return 1e5 * (0.97 + 0.15 * N + 0.05 * N * N);
 }
 
@@ -131,18 +131,11 @@ export function frictionCorrelation(speed: number): number {
  *
  * Speeds in rad/s. Throws OutOfDomain for a negative friction or speed, or a maximum speed of zero.
  */
-export function frictionAt({
-  frictionMep,
-  maxSpeed,
-  torqueSpeed,
-}: {
+export function frictionAt(engine: {
   readonly frictionMep: number;
   readonly maxSpeed: number;
   readonly torqueSpeed: number;
 }): number {
-  above('maxSpeed', maxSpeed);
-  return (
-    (atLeast('frictionMep', frictionMep) * frictionCorrelation(torqueSpeed)) /
-    frictionCorrelation(maxSpeed)
-  );
+  const highest = frictionCorrelation(above(engine, 'maxSpeed'));
+  return (atLeast(engine, 'frictionMep') * frictionCorrelation(engine.torqueSpeed)) / highest;
 }

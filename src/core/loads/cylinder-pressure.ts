@@ -4,9 +4,10 @@ import {
   type CylinderVolume,
   cylinderVolume,
 } from '../stack/cylinder-volume.ts';
+import { at } from '../math/at.ts';
 import { gauss } from '../math/gauss.ts';
 import { maximum } from '../math/peak.ts';
-import { above, atLeast, atMost, below, finite } from '../refuse.ts';
+import { above, atLeast, atMost, below, fraction } from '../refuse.ts';
 import { type Charge, type ChargeInput, gasConstant, trappedCharge } from './trapped-charge.ts';
 
 /** All that the one-zone cycle needs. SI; angles [rad] as the dictionary counts them, pressures absolute. */
@@ -68,20 +69,19 @@ function durationOf({ burnDuration }: PressureInput): number {
 }
 
 function checkedEvents(input: PressureInput): Events {
-  const intakeClose = finite('intakeClose', input.intakeClose) - Math.PI;
-  above('intakeClose', input.intakeClose, -Math.PI / 2);
-  below('intakeClose', input.intakeClose, Math.PI);
-  atLeast('exhaustOpen', input.exhaustOpen);
-  below('exhaustOpen', input.exhaustOpen, (3 / 4) * Math.PI);
-  above('intakeOpen', input.intakeOpen, -Math.PI / 2);
-  atMost('intakeOpen', input.intakeOpen, Math.PI - input.exhaustOpen, 'the end of the blow-down');
+  above(input, 'intakeClose', -Math.PI / 2);
+  const intakeClose = below(input, 'intakeClose', Math.PI) - Math.PI;
+  atLeast(input, 'exhaustOpen');
+  below(input, 'exhaustOpen', (3 / 4) * Math.PI);
+  above(input, 'intakeOpen', -Math.PI / 2);
+  atMost(input, 'intakeOpen', Math.PI - input.exhaustOpen, 'the end of the blow-down');
   const exhaustOpen = Math.PI - input.exhaustOpen;
-  atMost('burnStart', input.burnStart, -intakeClose, 'when the intake closes');
-  above('burnStart', input.burnStart, -exhaustOpen, 'when the exhaust opens');
-  atLeast('burnDuration', input.burnDuration);
+  atMost(input, 'burnStart', -intakeClose, 'when the intake closes');
+  above(input, 'burnStart', -exhaustOpen, 'when the exhaust opens');
+  atLeast(input, 'burnDuration');
   atMost(
+    input,
     'burnDuration',
-    input.burnDuration,
     exhaustOpen + input.burnStart,
     'the angle from burn start to exhaust opening',
   );
@@ -91,6 +91,75 @@ function checkedEvents(input: PressureInput): Events {
     burnEnd: durationOf(input) - input.burnStart,
     exhaustOpen,
     intakeOpen: 2 * Math.PI - input.intakeOpen,
+  };
+}
+
+/** Share burnt at an angle [rad]; a burn of no duration is done at once. */
+function burntAt(input: PressureInput, { burnStart }: Events): (angle: number) => number {
+  const duration = durationOf(input);
+  return (angle) =>
+    duration > 0
+      ? burntShare(input, (angle - burnStart) / duration)
+      : burntShare(input, angle < burnStart ? 0 : 1);
+}
+
+/**
+ * Pressure [Pa] at an angle [rad] while the charge burns: the first law with constant γ, `heat` [J] set free in
+ * all, `share` of it by the angle, of which the walls take `loss`.
+ */
+function burningPressure(
+  volume: CylinderVolume,
+  burn: {
+    readonly γ: number;
+    readonly from: number;
+    readonly duration: number;
+    readonly share: (angle: number) => number;
+    readonly startPressure: number;
+    readonly heat: number;
+    readonly loss: number;
+  },
+): (angle: number) => number {
+  const { γ, share } = burn;
+  const vStart = volume.at(burn.from);
+  const atStart = burn.startPressure * vStart ** γ;
+  const perShare = (γ - 1) * (1 - burn.loss) * burn.heat;
+  // ∫V^(γ−1) dx = V^(γ−1) x − ∫x dV^(γ−1), the last kept at the cells' edges.
+  const width = burn.duration / cells;
+  const drift = (θ: number): number =>
+    (γ - 1) * share(θ) * volume.at(θ) ** (γ - 2) * volume.slope(θ);
+  const edges = [0];
+  let edge = 0;
+  for (let i = 0; width > 0 && i < cells; i++) {
+    const from = burn.from + i * width;
+    edge += gauss(drift, from, from + width, 1);
+    edges.push(edge);
+  }
+  return (θ) => {
+    const v = volume.at(θ);
+    const cell = width > 0 ? Math.min(Math.floor((θ - burn.from) / width), cells - 1) : 0;
+    const from = burn.from + cell * width;
+    const drifted = at(edges, cell) + (width > 0 ? gauss(drift, from, θ, 1) : 0);
+    return (atStart + perShare * (v ** (γ - 1) * share(θ) - drifted)) / v ** γ;
+  };
+}
+
+/** Pressure [Pa] at an angle [rad] and volume [m³] from the exhaust's opening to BDC after the intake stroke. */
+function exchangePressure(
+  input: PressureInput,
+  events: Events,
+  expanded: (volume: number) => number,
+): (angle: number, volume: number) => number {
+  const { manifoldPressure: pIn, exhaustPressure: pEx } = input;
+  const overlapFrom = Math.min(events.intakeOpen, 2 * Math.PI);
+  const overlapTo = Math.max(events.intakeOpen, 2 * Math.PI);
+  const blownDown = Math.PI + input.exhaustOpen;
+  return (θ, v) => {
+    if (θ < blownDown)
+      return pEx + (expanded(v) - pEx) * fade((θ - events.exhaustOpen) / (2 * input.exhaustOpen));
+    if (θ < overlapFrom) return pEx;
+    if (θ < overlapTo)
+      return pIn + (pEx - pIn) * fade((θ - overlapFrom) / (overlapTo - overlapFrom));
+    return pIn;
   };
 }
 
@@ -119,57 +188,37 @@ export function pressureModel(input: PressureInput): PressureModel {
   const volume = cylinderVolume(input);
   const charge = trappedCharge(input, volume.swept);
   const events = checkedEvents(input);
-  const T = above('chargeTemperature', input.chargeTemperature);
-  const pIn = above('manifoldPressure', input.manifoldPressure);
-  const pEx = above('exhaustPressure', input.exhaustPressure);
-  const nc = atLeast('compressionExponent', input.compressionExponent, 1);
-  const ne = atLeast('expansionExponent', input.expansionExponent, 1);
-  const γ = above('burnedGamma', input.burnedGamma, 1);
-  const loss = atMost('heatLoss', atLeast('heatLoss', input.heatLoss), 1);
+  const T = above(input, 'chargeTemperature');
+  const pIn = above(input, 'manifoldPressure');
+  above(input, 'exhaustPressure');
+  const nc = atLeast(input, 'compressionExponent', 1);
+  const ne = atLeast(input, 'expansionExponent', 1);
+  const γ = above(input, 'burnedGamma', 1);
+  const loss = fraction(input, 'heatLoss');
 
   const vClose = volume.at(events.intakeClose);
   const pClose = (charge.trapped * gasConstant * T) / vClose;
   const compressed = (v: number): number => pClose * (vClose / v) ** nc;
 
-  const vStart = volume.at(events.burnStart);
-  const atStart = compressed(vStart) * vStart ** γ;
-  const duration = durationOf(input);
-  const share = (angle: number): number =>
-    duration > 0
-      ? burntShare(input, (angle - events.burnStart) / duration)
-      : burntShare(input, angle < events.burnStart ? 0 : 1);
-  const perShare = (γ - 1) * (1 - loss) * charge.heat;
-  // ∫V^(γ−1) dx = V^(γ−1) x − ∫x dV^(γ−1), the last kept at the cells' edges.
-  const width = duration / cells;
-  const drift = (θ: number): number =>
-    (γ - 1) * share(θ) * volume.at(θ) ** (γ - 2) * volume.slope(θ);
-  const edges = new Float64Array(cells + 1);
-  if (width > 0)
-    for (let i = 0; i < cells; i++) {
-      const from = events.burnStart + i * width;
-      edges[i + 1] = (edges[i] ?? 0) + gauss(drift, from, from + width, 1);
-    }
-  const burning = (θ: number): number => {
-    const v = volume.at(θ);
-    const cell = width > 0 ? Math.min(Math.floor((θ - events.burnStart) / width), cells - 1) : 0;
-    const from = events.burnStart + cell * width;
-    const drifted = (edges[cell] ?? 0) + (width > 0 ? gauss(drift, from, θ, 1) : 0);
-    return (atStart + perShare * (v ** (γ - 1) * share(θ) - drifted)) / v ** γ;
-  };
+  const share = burntAt(input, events);
+  const burning = burningPressure(volume, {
+    γ,
+    from: events.burnStart,
+    duration: durationOf(input),
+    share,
+    startPressure: compressed(volume.at(events.burnStart)),
+    heat: charge.heat,
+    loss,
+  });
   const vEnd = volume.at(events.burnEnd);
   const pEnd = burning(events.burnEnd);
   const expanded = (v: number): number => pEnd * (vEnd / v) ** ne;
 
   const vBottom = volume.at(Math.PI);
   const ram = vClose < vBottom ? Math.log(pClose / pIn) / Math.log(vBottom / vClose) : 0;
-  const [overlapFrom, overlapTo] = [
-    Math.min(events.intakeOpen, 2 * Math.PI),
-    Math.max(events.intakeOpen, 2 * Math.PI),
-  ];
+  const exchanged = exchangePressure(input, events, expanded);
 
-  const blownDown = Math.PI + input.exhaustOpen;
-
-  function at(angle: number): number {
+  function pressureAt(angle: number): number {
     // Kept as it is where it can be: a remainder would round an event to its wrong side.
     const inside = angle >= -Math.PI && angle <= 3 * Math.PI;
     const θ = inside ? angle : ((((angle + Math.PI) % cycle) + cycle) % cycle) - Math.PI;
@@ -179,12 +228,7 @@ export function pressureModel(input: PressureInput): PressureModel {
     if (θ < events.burnStart) return compressed(v);
     if (θ <= events.burnEnd) return burning(θ);
     if (θ <= events.exhaustOpen) return expanded(v);
-    if (θ < blownDown)
-      return pEx + (expanded(v) - pEx) * fade((θ - events.exhaustOpen) / (2 * input.exhaustOpen));
-    if (θ < overlapFrom) return pEx;
-    if (θ < overlapTo)
-      return pIn + (pEx - pIn) * fade((θ - overlapFrom) / (overlapTo - overlapFrom));
-    return pIn;
+    return exchanged(θ, v);
   }
 
   return {
@@ -194,7 +238,7 @@ export function pressureModel(input: PressureInput): PressureModel {
     closing: { pressure: pClose, volume: vClose },
     compressedAt: (angle) => compressed(volume.at(angle)),
     released: (angle) => charge.heat * share(angle),
-    at,
+    at: pressureAt,
   };
 }
 

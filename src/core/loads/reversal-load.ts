@@ -1,4 +1,4 @@
-import { OutOfDomain, above, atLeast, atMost } from '../refuse.ts';
+import { above, atLeast, atMost, below } from '../refuse.ts';
 
 /** Lengths [m] that set the piston's acceleration at the dead centres. */
 export interface CrankGeometry {
@@ -7,22 +7,26 @@ export interface CrankGeometry {
   readonly rodLength: number;
 }
 
-/** Masses [kg] of one cylinder, and where the shank is cut [m]. */
-export interface HangingParts {
+/** What hangs on a cut through the shank: masses [kg], and where it is cut [m]. */
+export interface PartsAbove {
   readonly pistonMass: number;
   readonly ringMass: number;
   readonly lockMass: number;
   readonly pinMass: number;
+  /** From the pin centre towards the crankpin; at most the rod's length. */
+  readonly shankSection: number;
+  /** Rod metal between that section and the small end's top. */
+  readonly rodMassAbove: number;
+}
+
+/** The same with the rest of the rod, cap and shells [kg]. */
+export interface HangingParts extends PartsAbove {
   /** The rod's two ends as weighed with the rod level; their sum is the whole rod with its bolts. */
   readonly smallEndMass: number;
   readonly bigEndMass: number;
   readonly shellMass: number;
   /** Cap, bolts and half shell: all that stays on the far side of the parting line. */
   readonly capMass: number;
-  /** From the pin centre towards the crankpin; at most the rod's length. */
-  readonly shankSection: number;
-  /** Rod metal between that section and the small end's top. */
-  readonly rodMassAbove: number;
 }
 
 /**
@@ -44,9 +48,9 @@ export interface PullFactors {
   readonly crankpin: number;
 }
 
-function checkGeometry({ stroke, rodLength }: CrankGeometry): void {
-  above('stroke', stroke);
-  above('rodLength', rodLength, stroke / 2, 'half the stroke');
+function checkGeometry(geometry: CrankGeometry): void {
+  const stroke = above(geometry, 'stroke');
+  above(geometry, 'rodLength', stroke / 2, 'half the stroke');
 }
 
 /**
@@ -82,14 +86,9 @@ export function deadCentreAcceleration(geometry: CrankGeometry): {
 export function offsetGain(geometry: CrankGeometry, boreOffset: number): number {
   checkGeometry(geometry);
   const reach = geometry.rodLength + geometry.stroke / 2;
-  if (!(Math.abs(boreOffset) < reach))
-    throw new OutOfDomain(
-      'boreOffset',
-      boreOffset,
-      Number.isFinite(boreOffset) ? 'less than' : 'a number',
-      reach,
-      'rod length and half the stroke together',
-    );
+  const limitName = 'rod length and half the stroke together';
+  below({ boreOffset }, 'boreOffset', reach, limitName);
+  above({ boreOffset }, 'boreOffset', -reach, `minus ${limitName}`);
   const sine = boreOffset / reach;
   return 1 / ((1 - sine) * (1 + sine));
 }
@@ -113,26 +112,42 @@ export function offsetGain(geometry: CrankGeometry, boreOffset: number): number 
  */
 export function pullFactors(geometry: CrankGeometry, parts: HangingParts): PullFactors {
   const { top, crankpin: r } = deadCentreAcceleration(geometry);
-  for (const [name, mass] of Object.entries(parts)) atLeast(name, mass);
-  const rod = parts.smallEndMass + parts.bigEndMass;
-  const bigEnd = parts.bigEndMass + parts.shellMass;
-  atMost('shankSection', parts.shankSection, geometry.rodLength, 'the rod length');
-  atMost('rodMassAbove', parts.rodMassAbove, rod, 'both ends of the rod together');
-  atMost('capMass', parts.capMass, bigEnd, 'big end and shells together');
+  const upper = pullsAbove(geometry, parts);
+  const smallEnd = atLeast(parts, 'smallEndMass');
+  const ownBigEnd = atLeast(parts, 'bigEndMass');
+  const bigEnd = ownBigEnd + atLeast(parts, 'shellMass');
+  atLeast(parts, 'capMass');
+  atMost(parts, 'rodMassAbove', smallEnd + ownBigEnd, 'both ends of the rod together');
+  const cap = atMost(parts, 'capMass', bigEnd, 'big end and shells together');
 
-  const λ = r / geometry.rodLength;
-  const halfWay = r * (1 + λ * (1 - parts.shankSection / (2 * geometry.rodLength)));
-  const boss = (parts.pistonMass + parts.ringMass + parts.lockMass) * top;
-  const eye = boss + parts.pinMass * top;
-  const reciprocating = eye + parts.smallEndMass * top;
+  const reciprocating = upper.eye + smallEnd * top;
   return {
-    boss,
-    eye,
-    shank: eye + parts.rodMassAbove * halfWay,
+    ...upper,
     reciprocating,
-    parting: reciprocating + (bigEnd - parts.capMass) * r,
+    parting: reciprocating + (bigEnd - cap) * r,
     crankpin: reciprocating + bigEnd * r,
   };
+}
+
+/**
+ * The first three of {@link pullFactors}, which need only what hangs above the cut through the shank.
+ *
+ * Throws OutOfDomain for a negative mass, a section beyond the rod, or a geometry that cannot turn.
+ */
+export function pullsAbove(
+  geometry: CrankGeometry,
+  parts: PartsAbove,
+): Pick<PullFactors, 'boss' | 'eye' | 'shank'> {
+  const { top, crankpin: r } = deadCentreAcceleration(geometry);
+  const { rodLength } = geometry;
+  const carried = atLeast(parts, 'pistonMass') + atLeast(parts, 'ringMass');
+  const boss = (carried + atLeast(parts, 'lockMass')) * top;
+  const eye = boss + atLeast(parts, 'pinMass') * top;
+  atLeast(parts, 'shankSection');
+  const section = atMost(parts, 'shankSection', rodLength, 'the rod length');
+  const λ = r / rodLength;
+  const halfWay = r * (1 + λ * (1 - section / (2 * rodLength)));
+  return { boss, eye, shank: eye + atLeast(parts, 'rodMassAbove') * halfWay };
 }
 
 /**
@@ -142,19 +157,14 @@ export function pullFactors(geometry: CrankGeometry, parts: HangingParts): PullF
  *
  * Throws OutOfDomain unless bore > 0 and both pressures are at least zero.
  */
-export function suctionForce({
-  bore,
-  crankcasePressure,
-  overrunPressure,
-}: {
+export function suctionForce(engine: {
   readonly bore: number;
   readonly crankcasePressure: number;
   readonly overrunPressure: number;
 }): number {
-  above('bore', bore);
-  atLeast('crankcasePressure', crankcasePressure);
-  atLeast('overrunPressure', overrunPressure);
-  return ((crankcasePressure - overrunPressure) * Math.PI * bore ** 2) / 4;
+  const bore = above(engine, 'bore');
+  const suction = atLeast(engine, 'crankcasePressure') - atLeast(engine, 'overrunPressure');
+  return (suction * Math.PI * bore ** 2) / 4;
 }
 
 /**

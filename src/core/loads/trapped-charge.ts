@@ -1,4 +1,4 @@
-import { above, atLeast, atMost, below } from '../refuse.ts';
+import { above, atLeast, below, fraction } from '../refuse.ts';
 
 /** Gas constant of air [J/(kg K)]; the charge counts as air. */
 export const gasConstant = 287;
@@ -43,24 +43,19 @@ export interface Charge {
  * `swept` is the swept volume of one cylinder [m³]. Throws OutOfDomain for a value without meaning.
  */
 export function trappedCharge(input: ChargeInput, swept: number): Charge {
-  const filling = above('volumetricEfficiency', input.volumetricEfficiency);
+  const filling = above(input, 'volumetricEfficiency');
   const density =
-    above('ambientPressure', input.ambientPressure) /
-    (gasConstant * above('ambientTemperature', input.ambientTemperature));
-  const residual = below(
-    'residualFraction',
-    atLeast('residualFraction', input.residualFraction),
-    1,
-  );
-  const λ = above('airFuelLambda', input.airFuelLambda);
-  const efficiency = atLeast('combustionEfficiency', input.combustionEfficiency);
-  atMost('combustionEfficiency', efficiency, 1);
+    above(input, 'ambientPressure') / (gasConstant * above(input, 'ambientTemperature'));
+  atLeast(input, 'residualFraction');
+  const residual = below(input, 'residualFraction', 1);
+  const λ = above(input, 'airFuelLambda');
+  const efficiency = fraction(input, 'combustionEfficiency');
   const fresh = filling * density * swept;
-  const fuel = fresh / (1 + λ * above('stoichRatio', input.stoichRatio));
+  const fuel = fresh / (1 + λ * above(input, 'stoichRatio'));
   return {
     air: fresh - fuel,
     fuel,
     trapped: fresh / (1 - residual),
-    heat: efficiency * atLeast('heatingValue', input.heatingValue) * fuel * Math.min(1, λ),
+    heat: efficiency * atLeast(input, 'heatingValue') * fuel * Math.min(1, λ),
   };
 }

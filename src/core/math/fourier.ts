@@ -1,3 +1,5 @@
+import { at } from './at.ts';
+
 /** Coefficients of `mean + Σ cosine_k cos(kθ) + sine_k sin(kθ)`; the arrays run along the orders asked for. */
 export interface Harmonics {
   readonly mean: number;
@@ -27,12 +29,10 @@ export function fourier(
   const mean = values.reduce((sum, y) => sum + y, 0) / samples;
   const cosines = values.map((_, i) => Math.cos(i * step));
   const sines = values.map((_, i) => Math.sin(i * step));
-  const against = (wave: readonly number[], order: number): number => {
-    let sum = 0;
-    // Whole turns fall away in the index, so that high orders keep their digits.
-    for (let i = 0; i < samples; i++) sum += (values[i] ?? 0) * (wave[(order * i) % samples] ?? 0);
-    return (2 / samples) * sum;
-  };
+  // Whole turns fall away in the index, so that high orders keep their digits.
+  const against = (wave: readonly number[], order: number): number =>
+    (2 / samples) *
+    values.reduce((sum, value, i) => sum + value * at(wave, (order * i) % samples), 0);
   return {
     mean,
     cosine: orders.map((order) => against(cosines, order)),

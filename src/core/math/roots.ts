@@ -91,6 +91,95 @@ function edgeOfDomain(f: (x: number) => number, inside: Point, outside: number):
   return best;
 }
 
+/** The samples of `f`, cut where it has no value; each piece reaches to the edge of such a hole. */
+function sampledPieces(
+  f: (x: number) => number,
+  low: number,
+  high: number,
+  cells: number,
+): readonly (readonly Point[])[] {
+  const width = (high - low) / cells;
+  const pieces: Point[][] = [];
+  let piece: Point[] = [];
+  let hole: number | undefined;
+  for (let i = 0; i <= cells; i++) {
+    const x = i === cells ? high : low + i * width;
+    const y = guarded(f, x);
+    if (Number.isNaN(y)) {
+      const last = piece.at(-1);
+      if (last !== undefined) {
+        const edge = edgeOfDomain(f, last, x);
+        if (edge.x > last.x) piece.push(edge);
+        pieces.push(piece);
+        piece = [];
+      }
+      hole = x;
+    } else {
+      if (piece.length === 0 && hole !== undefined) {
+        const edge = edgeOfDomain(f, { x, y }, hole);
+        if (edge.x < x) piece.push(edge);
+      }
+      piece.push({ x, y });
+    }
+  }
+  return [...pieces, piece];
+}
+
+/** What a search has come upon so far. */
+interface Finds {
+  readonly roots: number[];
+  maybeMore: boolean;
+}
+
+/** Adds the root of a cell whose ends differ in sign, unless it turns out to be a pole. */
+function addCrossing(f: (x: number) => number, a: Point, b: Point, finds: Finds): void {
+  let x: number;
+  try {
+    x = bracketedRoot(f, a.x, b.x);
+  } catch {
+    // A hole inside the cell: neither side of it is known well enough to promise anything.
+    finds.maybeMore = true;
+    return;
+  }
+  const ends = Math.max(Math.abs(a.y), Math.abs(b.y));
+  if (Math.abs(f(x)) <= 1e-6 * ends) finds.roots.push(x);
+  else finds.maybeMore = true;
+}
+
+/** Adds the roots around a sample that is nearer to zero than both its neighbours, without a change of sign. */
+function addDip(
+  f: (x: number) => number,
+  [before, here, after]: readonly [Point, Point, Point],
+  finds: Finds,
+): void {
+  const sign = Math.sign(here.y);
+  const lowest =
+    sign * before.y > 0 &&
+    sign * after.y > 0 &&
+    Math.abs(here.y) <= Math.abs(before.y) &&
+    Math.abs(here.y) < Math.abs(after.y);
+  if (!lowest) return;
+  const dip = maximum((x) => -sign * f(x), before.x, after.x, 2);
+  const bottom = { x: dip.at, y: -sign * dip.value };
+  if (sign * bottom.y < 0) {
+    addCrossing(f, before, bottom, finds);
+    addCrossing(f, bottom, after, finds);
+    finds.maybeMore = true;
+  } else if (Math.abs(bottom.y) <= 1e-10 * Math.max(Math.abs(before.y), Math.abs(after.y))) {
+    finds.roots.push(bottom.x);
+  }
+}
+
+/** The numbers in rising order, those left out that stand no further than `apart` from the one before. */
+function distinct(numbers: readonly number[], apart: number): number[] {
+  const kept: number[] = [];
+  for (const x of [...numbers].sort((p, q) => p - q)) {
+    const last = kept.at(-1);
+    if (last === undefined || x - last > apart) kept.push(x);
+  }
+  return kept;
+}
+
 /**
  * Every root of `f` that `cells` equal cells between `low` and `high` let one find, in rising order.
  *
@@ -109,85 +198,21 @@ export function rootsBetween(
   high: number,
   cells: number,
 ): { roots: number[]; maybeMore: boolean } {
-  const found: number[] = [];
-  let maybeMore = false;
-  const width = (high - low) / cells;
-
-  const runs: Point[][] = [];
-  let run: Point[] = [];
-  let hole: number | undefined;
-  for (let i = 0; i <= cells; i++) {
-    const x = i === cells ? high : low + i * width;
-    const y = guarded(f, x);
-    if (Number.isNaN(y)) {
-      const last = run.at(-1);
-      if (last !== undefined) {
-        const edge = edgeOfDomain(f, last, x);
-        if (edge.x > last.x) run.push(edge);
-        runs.push(run);
-        run = [];
-      }
-      hole = x;
-    } else {
-      if (run.length === 0 && hole !== undefined) {
-        const edge = edgeOfDomain(f, { x, y }, hole);
-        if (edge.x < x) run.push(edge);
-      }
-      run.push({ x, y });
-    }
-  }
-  runs.push(run);
-
+  const finds: Finds = { roots: [], maybeMore: false };
   const safe = (x: number): number => guarded(f, x);
-
-  /** Root of a cell whose ends differ in sign, unless it turns out to be a pole. */
-  function crossing(a: Point, b: Point): void {
-    let x: number;
-    try {
-      x = bracketedRoot(safe, a.x, b.x);
-    } catch {
-      // A hole inside the cell: neither side of it is known well enough to promise anything.
-      maybeMore = true;
-      return;
-    }
-    const ends = Math.max(Math.abs(a.y), Math.abs(b.y));
-    if (Math.abs(safe(x)) <= 1e-6 * ends) found.push(x);
-    else maybeMore = true;
-  }
-
-  for (const points of runs) {
+  for (const points of sampledPieces(f, low, high, cells)) {
     points.forEach((here, i) => {
       const before = points[i - 1];
       const after = points[i + 1];
       if (here.y === 0) {
-        found.push(here.x);
-        if (after?.y === 0) maybeMore = true;
+        finds.roots.push(here.x);
+        if (after?.y === 0) finds.maybeMore = true;
         return;
       }
-      if (after !== undefined && here.y * after.y < 0) crossing(here, after);
-      if (before === undefined || after === undefined) return;
-      const sign = Math.sign(here.y);
-      const lowest =
-        sign * before.y > 0 &&
-        sign * after.y > 0 &&
-        Math.abs(here.y) <= Math.abs(before.y) &&
-        Math.abs(here.y) < Math.abs(after.y);
-      if (!lowest) return;
-      const dip = maximum((x) => -sign * safe(x), before.x, after.x, 2);
-      const bottom = { x: dip.at, y: -sign * dip.value };
-      if (sign * bottom.y < 0) {
-        crossing(before, bottom);
-        crossing(bottom, after);
-        maybeMore = true;
-      } else if (Math.abs(bottom.y) <= 1e-10 * Math.max(Math.abs(before.y), Math.abs(after.y))) {
-        found.push(bottom.x);
-      }
+      if (after !== undefined && here.y * after.y < 0) addCrossing(safe, here, after, finds);
+      if (before !== undefined && after !== undefined) addDip(safe, [before, here, after], finds);
     });
   }
-
   const apart = 1e-9 * Math.max(Math.abs(low), Math.abs(high), Math.abs(high - low));
-  const roots: number[] = [];
-  for (const x of found.sort((p, q) => p - q))
-    if (x - (roots.at(-1) ?? -Infinity) > apart) roots.push(x);
-  return { roots, maybeMore };
+  return { roots: distinct(finds.roots, apart), maybeMore: finds.maybeMore };
 }

@@ -1,3 +1,4 @@
+import { at } from '../math/at.ts';
 import { fourier } from '../math/fourier.ts';
 import { bracketedRoot, rootsBetween } from '../math/roots.ts';
 import { deadCentres } from './piston-motion.ts';
@@ -54,7 +55,7 @@ function accelerationExtremes(link: Linkage): Peak[] {
 export function motionPeaks(geometry: SliderCrank, crankSpeed: number): MotionPeaks {
   const link = linkage(geometry);
   const { bottomAngle } = deadCentres(geometry);
-  const omega = atLeast('maxSpeed', crankSpeed);
+  const omega = atLeast({ maxSpeed: crankSpeed }, 'maxSpeed');
   const unitSpeed = link.r * omega;
   const unitAcceleration = unitSpeed * omega;
   const bend = (theta: number): number => postureAt(link, theta).bend;
@@ -102,13 +103,13 @@ export function zeroAccelerationAngle(
 ): number {
   const link = linkage(geometry);
   const { bottomAngle } = deadCentres(geometry);
-  const omega = atLeast('maxSpeed', crankSpeed);
-  const alpha = finite('crankAcceleration', crankAcceleration);
+  const omega = atLeast({ maxSpeed: crankSpeed }, 'maxSpeed');
+  const alpha = finite({ crankAcceleration }, 'crankAcceleration');
   const square = omega === 0 && alpha === 0 ? 1 : omega * omega;
   return bracketedRoot(
     (theta) => {
-      const at = postureAt(link, theta);
-      return square * at.bend + alpha * at.slope;
+      const { bend, slope } = postureAt(link, theta);
+      return square * bend + alpha * slope;
     },
     0,
     bottomAngle,
@@ -130,8 +131,8 @@ export function harmonics(
 ): readonly { readonly cosine: number; readonly sine: number; readonly amplitude: number }[] {
   const link = linkage(geometry);
   const { cosine, sine } = fourier((theta) => postureAt(link, theta).bend, orders, 128);
-  return orders.map((_, i) => {
-    const [c, s] = [cosine[i] ?? 0, sine[i] ?? 0];
+  return cosine.map((c, i) => {
+    const s = at(sine, i);
     return { cosine: c, sine: s, amplitude: Math.hypot(c, s) };
   });
 }

@@ -40,10 +40,10 @@ export function pistonMotion(
   crankAcceleration = 0,
 ): PistonMotion {
   const link = linkage(geometry);
-  const { r, lambda } = link;
-  const omega = atLeast('maxSpeed', crankSpeed);
-  const alpha = finite('crankAcceleration', crankAcceleration);
-  const at = postureAt(link, finite('crankAngle', crankAngle));
+  const { r, throwRatio: λ } = link;
+  const omega = atLeast({ maxSpeed: crankSpeed }, 'maxSpeed');
+  const alpha = finite({ crankAcceleration }, 'crankAcceleration');
+  const at = postureAt(link, finite({ crankAngle }, 'crankAngle'));
   const rodSpeed = at.turn * omega;
   return {
     displacement: r * descent(link, at),
@@ -52,7 +52,7 @@ export function pistonMotion(
     rodAngle: at.phi,
     rodSpeed,
     rodAcceleration:
-      (lambda * (alpha * Math.cos(at.psi) - omega * omega * Math.sin(at.psi))) / at.cosPhi +
+      (λ * (alpha * Math.cos(at.psi) - omega * omega * Math.sin(at.psi))) / at.cosPhi +
       rodSpeed * rodSpeed * Math.tan(at.phi),
   };
 }
@@ -105,7 +105,7 @@ export function rodPointMotion(
 ): { speed: number; acceleration: number } {
   const { r } = linkage(geometry);
   const motion = pistonMotion(geometry, crankAngle, crankSpeed, crankAcceleration);
-  const s = finite('rodPoint', rodPoint);
+  const s = finite({ rodPoint }, 'rodPoint');
   const psi = crankAngle + deadCentres(geometry).topAngle;
   const [sin, cos] = [Math.sin(psi), Math.cos(psi)];
   const [sinPhi, cosPhi] = [Math.sin(motion.rodAngle), Math.cos(motion.rodAngle)];
@@ -137,8 +137,8 @@ export function motionCurves(
 } {
   const link = linkage(geometry);
   const { r } = link;
-  const omega = atLeast('maxSpeed', crankSpeed);
-  const alpha = finite('crankAcceleration', crankAcceleration);
+  const omega = atLeast({ maxSpeed: crankSpeed }, 'maxSpeed');
+  const alpha = finite({ crankAcceleration }, 'crankAcceleration');
   const angle = Float64Array.from({ length: cells + 1 }, (_, i) => (2 * Math.PI * i) / cells);
   const displacement = new Float64Array(cells + 1);
   const speed = new Float64Array(cells + 1);

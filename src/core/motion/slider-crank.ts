@@ -1,4 +1,4 @@
-import { above, finite, OutOfDomain } from '../refuse.ts';
+import { above, finite, type OutOfDomain, refusal } from '../refuse.ts';
 
 /**
  * A crank, its rod and the line its piston runs on. Lengths in m.
@@ -17,14 +17,15 @@ export interface SliderCrank {
 
 /**
  * The constants of one linkage, made once and used at every angle. `r` throw, `l` rod length, `e` distance
- * [m] of the pin's path to the right of the crank axis, `lambda` = r/l, `psiTop` [rad] the crank's angle
+ * [m] of the pin's path to the right of the crank axis, `throwRatio` = r/l, the books' λ (written so inside
+ * the functions here; elsewhere λ can be the air ratio), `psiTop` [rad] the crank's angle
  * from the line of the bore, clockwise, when the piston is highest.
  */
 export interface Linkage {
   readonly r: number;
   readonly l: number;
   readonly e: number;
-  readonly lambda: number;
+  readonly throwRatio: number;
   readonly psiTop: number;
 }
 
@@ -41,32 +42,31 @@ export function linkage({
   boreOffset = 0,
   pinOffset = 0,
 }: SliderCrank): Linkage {
-  const r = above('stroke', stroke) / 2;
-  const l = above('rodLength', rodLength);
-  const e = finite('boreOffset', boreOffset) - finite('pinOffset', pinOffset);
+  const crank = { stroke, rodLength, boreOffset, pinOffset };
+  const r = above(crank, 'stroke') / 2;
+  const l = above(crank, 'rodLength');
+  const e = finite(crank, 'boreOffset') - finite(crank, 'pinOffset');
   const reach = r + Math.abs(e);
-  if (l > r && l <= reach && Math.abs(e) > r) throw offsetTooGreat(boreOffset, pinOffset, l - r);
-  if (l <= reach)
-    throw new OutOfDomain(
-      'rodLength',
-      l,
-      'greater than',
-      reach,
-      e === 0 ? 'half the stroke' : 'half the stroke plus the offset',
-    );
-  return { r, l, e, lambda: r / l, psiTop: Math.asin(e / (l + r)) };
+  if (l > r && l <= reach && Math.abs(e) > r) throw offsetTooGreat(crank, l - r);
+  const limitName = e === 0 ? 'half the stroke' : 'half the stroke plus the offset';
+  above(crank, 'rodLength', reach, limitName);
+  return { r, l, e, throwRatio: r / l, psiTop: Math.asin(e / (l + r)) };
 }
 
 /** Blames the greater of the two offsets; `room` [m] is the rod length less the throw. */
-function offsetTooGreat(boreOffset: number, pinOffset: number, room: number): OutOfDomain {
+function offsetTooGreat(
+  offsets: { readonly boreOffset: number; readonly pinOffset: number },
+  room: number,
+): OutOfDomain {
+  const { boreOffset, pinOffset } = offsets;
   const [name, value, other] =
     Math.abs(boreOffset) > Math.abs(pinOffset)
       ? (['boreOffset', boreOffset, pinOffset] as const)
       : (['pinOffset', pinOffset, boreOffset] as const);
   const sign = Math.sign(value);
-  return new OutOfDomain(
+  return refusal(
+    offsets,
     name,
-    value,
     sign > 0 ? 'less than' : 'greater than',
     other + sign * room,
     other === 0
@@ -99,7 +99,7 @@ export interface Posture {
  * From loop closure, l sin φ = r sin ψ − e. Sums of angles stand in place of differences of lengths: at TDC
  * rod and crank are in one line, φ = −ψ, so ψ + φ = θ + 2δ, and nothing nearly equal is subtracted.
  */
-export function postureAt({ r, l, e, lambda, psiTop }: Linkage, theta: number): Posture {
+export function postureAt({ r, l, e, throwRatio: λ, psiTop }: Linkage, theta: number): Posture {
   const psi = psiTop + theta;
   const sinPhi = (r * Math.sin(psi) - e) / l;
   const cosPhi = Math.sqrt((1 - sinPhi) * (1 + sinPhi));
@@ -107,9 +107,9 @@ export function postureAt({ r, l, e, lambda, psiTop }: Linkage, theta: number): 
   const half = theta / 2;
   // sin φ − sin φ_TDC, both sides turned into products of half sums and half differences.
   const delta = Math.asin(
-    (lambda * Math.cos(psiTop + half) * Math.sin(half)) / Math.cos((phi - psiTop) / 2),
+    (λ * Math.cos(psiTop + half) * Math.sin(half)) / Math.cos((phi - psiTop) / 2),
   );
-  const turn = (lambda * Math.cos(psi)) / cosPhi;
+  const turn = (λ * Math.cos(psi)) / cosPhi;
   return {
     theta,
     psi,
@@ -128,7 +128,7 @@ export function descent({ psiTop }: Linkage, { theta, phi, delta }: Posture): nu
 }
 
 /** The derivative of {@link Posture.bend} by the crank angle: its zeros are the extremes of acceleration. */
-export function bendSlope({ lambda }: Linkage, { psi, phi, cosPhi, turn }: Posture): number {
+export function bendSlope({ throwRatio: λ }: Linkage, { psi, phi, cosPhi, turn }: Posture): number {
   const sin = Math.sin(psi);
   const cos = Math.cos(psi);
   const secant = 1 / cosPhi;
@@ -137,7 +137,7 @@ export function bendSlope({ lambda }: Linkage, { psi, phi, cosPhi, turn }: Postu
     -sin -
     turn * secant * secant * sin -
     tan * cos -
-    2 * lambda * cos * sin * secant ** 3 +
-    3 * lambda * cos * cos * tan * turn * secant ** 3
+    2 * λ * cos * sin * secant ** 3 +
+    3 * λ * cos * cos * tan * turn * secant ** 3
   );
 }

@@ -31,18 +31,18 @@ export function twoTermMotion(
   crankSpeed: number,
   crankAcceleration = 0,
 ): TwoTermMotion {
-  const { r, lambda } = linkage({ stroke: geometry.stroke, rodLength: geometry.rodLength });
-  const theta = finite('crankAngle', crankAngle);
-  const omega = atLeast('maxSpeed', crankSpeed);
-  const alpha = finite('crankAcceleration', crankAcceleration);
+  const { r, throwRatio: λ } = linkage({ stroke: geometry.stroke, rodLength: geometry.rodLength });
+  const theta = finite({ crankAngle }, 'crankAngle');
+  const omega = atLeast({ maxSpeed: crankSpeed }, 'maxSpeed');
+  const alpha = finite({ crankAcceleration }, 'crankAcceleration');
   const half = Math.sin(theta / 2);
   const sin = Math.sin(theta);
-  const slope = sin + (lambda / 2) * Math.sin(2 * theta);
+  const slope = sin + (λ / 2) * Math.sin(2 * theta);
   return {
-    displacement: r * (2 * half * half + (lambda / 2) * sin * sin),
+    displacement: r * (2 * half * half + (λ / 2) * sin * sin),
     speed: r * omega * slope,
     acceleration:
-      r * omega * omega * (Math.cos(theta) + lambda * Math.cos(2 * theta)) + alpha * r * slope,
+      r * omega * omega * (Math.cos(theta) + λ * Math.cos(2 * theta)) + alpha * r * slope,
   };
 }
 
@@ -56,9 +56,9 @@ export function twoTermPeaks(
   geometry: PlainSliderCrank,
   crankSpeed: number,
 ): { angle: number; peakSpeed: number; greatestUpward: number } {
-  const { r, lambda } = linkage({ stroke: geometry.stroke, rodLength: geometry.rodLength });
-  const angle = Math.acos((2 * lambda) / (1 + Math.sqrt(1 + 8 * lambda * lambda)));
-  const trough = lambda <= 0.25 ? 1 - lambda : lambda + 1 / (8 * lambda);
+  const { r, throwRatio: λ } = linkage({ stroke: geometry.stroke, rodLength: geometry.rodLength });
+  const angle = Math.acos((2 * λ) / (1 + Math.sqrt(1 + 8 * λ * λ)));
+  const trough = λ <= 0.25 ? 1 - λ : λ + 1 / (8 * λ);
   return {
     angle,
     peakSpeed: twoTermMotion(geometry, angle, crankSpeed).speed,

@@ -1,22 +1,23 @@
+import { at } from '../math/at.ts';
+
 /** Solves a small linear system by elimination with pivots; rows of `system` end in the right-hand side. */
 function solved(system: readonly (readonly number[])[]): readonly number[] {
   const rows = system.map((row) => [...row]);
   const size = rows.length;
-  const at = (i: number, j: number): number => rows[i]?.[j] ?? 0;
+  const entry = (i: number, j: number): number => at(at(rows, i), j);
   for (let column = 0; column < size; column++) {
     let pivot = column;
     for (let i = column + 1; i < size; i++)
-      if (Math.abs(at(i, column)) > Math.abs(at(pivot, column))) pivot = i;
-    const [first, second] = [rows[column], rows[pivot]];
-    if (first === undefined || second === undefined) continue;
+      if (Math.abs(entry(i, column)) > Math.abs(entry(pivot, column))) pivot = i;
+    const [first, second] = [at(rows, column), at(rows, pivot)];
     [rows[column], rows[pivot]] = [second, first];
-    for (let i = 0; i < size; i++) {
-      if (i === column) continue;
-      const share = at(i, column) / at(column, column);
-      rows[i] = (rows[i] ?? []).map((value, j) => value - share * at(column, j));
-    }
+    rows.forEach((row, i) => {
+      if (i === column) return;
+      const share = at(row, column) / at(second, column);
+      rows[i] = row.map((value, j) => value - share * at(second, j));
+    });
   }
-  return rows.map((_, i) => at(i, size) / at(i, i));
+  return rows.map((row, i) => at(row, size) / at(row, i));
 }
 
 /**
@@ -35,7 +36,7 @@ export function lobeMovement(α: number, n: number, ν: number): number {
     α ** (n - 2) * r ** -n,
   ];
   const weigh = (weights: readonly number[], r: number): readonly number[] =>
-    powers(r).map((power, i) => power * (weights[i] ?? 0));
+    powers(r).map((power, i) => power * at(weights, i));
   const radial = [n * (1 - n), -n * (n + 1), 2 + n - n * n, 2 - n - n * n];
   const shear = [n * (n - 1), -n * (n + 1), n * (n + 1), -n * (n - 1)];
   const factors = solved([
@@ -47,7 +48,7 @@ export function lobeMovement(α: number, n: number, ν: number): number {
   const κ = (3 - ν) / (1 + ν);
   // Movement is r times the same powers; 2G = E/(1 + ν).
   const outward = weigh([-n, n, κ - n - 1, κ + n - 1], 1).reduce(
-    (sum, weight, i) => sum + weight * (factors[i] ?? 0),
+    (sum, weight, i) => sum + weight * at(factors, i),
     0,
   );
   return -outward * (1 + ν);

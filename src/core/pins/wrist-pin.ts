@@ -44,20 +44,16 @@ export interface PinStress {
 
 /** Throws OutOfDomain for a pin that cannot be: no wall, a taper too wide or longer than half the pin. */
 function checkPin(pin: Pin): void {
-  const { pinDiameter, pinBore, pinTaperBore, pinTaperLength, pinLength } = pin;
-  above('pinDiameter', pinDiameter);
-  above('pinLength', pinLength);
-  below('pinBore', atLeast('pinBore', pinBore), pinDiameter, 'the pin’s diameter');
-  atMost(
-    'pinTaperLength',
-    atLeast('pinTaperLength', pinTaperLength),
-    pinLength / 2,
-    'half the pin’s length',
-  );
-  atLeast('pinTaperBore', pinTaperBore);
-  if (pinTaperLength > 0) {
-    atLeast('pinTaperBore', pinTaperBore, pinBore, 'the bore of the straight part');
-    below('pinTaperBore', pinTaperBore, pinDiameter, 'the pin’s diameter');
+  const diameter = above(pin, 'pinDiameter');
+  const length = above(pin, 'pinLength');
+  atLeast(pin, 'pinBore');
+  const bore = below(pin, 'pinBore', diameter, 'the pin’s diameter');
+  atLeast(pin, 'pinTaperLength');
+  const taper = atMost(pin, 'pinTaperLength', length / 2, 'half the pin’s length');
+  atLeast(pin, 'pinTaperBore');
+  if (taper > 0) {
+    atLeast(pin, 'pinTaperBore', bore, 'the bore of the straight part');
+    below(pin, 'pinTaperBore', diameter, 'the pin’s diameter');
   }
 }
 
@@ -81,10 +77,11 @@ export function boreAt(pin: Pin, place: number): number {
 }
 
 /** Throws OutOfDomain for an eye wider than the gap or a gap that the pin does not bridge. */
-function checkSeat({ pinLength }: Pin, { smallEndWidth, bossGap }: Seat): void {
-  above('smallEndWidth', smallEndWidth);
-  below('bossGap', above('bossGap', bossGap), pinLength, 'the pin’s length');
-  atMost('smallEndWidth', smallEndWidth, bossGap, 'the gap between the bosses');
+function checkSeat({ pinLength }: Pin, seat: Seat): void {
+  above(seat, 'smallEndWidth');
+  above(seat, 'bossGap');
+  const gap = below(seat, 'bossGap', pinLength, 'the pin’s length');
+  atMost(seat, 'smallEndWidth', gap, 'the gap between the bosses');
 }
 
 /**
@@ -175,15 +172,9 @@ export interface PinLoads {
  */
 export function pinLoads(duty: PinDuty): PinLoads {
   const { bossMass, pinMass, topFactor } = duty;
-  const area = (Math.PI / 4) * above('bore', duty.bore) ** 2;
-  const gasLoad =
-    (atLeast('peakPressure', duty.peakPressure) -
-      atLeast('crankcasePressure', duty.crankcasePressure)) *
-    area;
-  const [slow, fast] = [
-    atLeast('torqueSpeed', duty.torqueSpeed) ** 2,
-    atLeast('maxSpeed', duty.maxSpeed) ** 2,
-  ];
+  const area = (Math.PI / 4) * above(duty, 'bore') ** 2;
+  const gasLoad = (atLeast(duty, 'peakPressure') - atLeast(duty, 'crankcasePressure')) * area;
+  const [slow, fast] = [atLeast(duty, 'torqueSpeed') ** 2, atLeast(duty, 'maxSpeed') ** 2];
   return {
     gasLoad,
     pushLoad: gasLoad - bossMass * topFactor * slow,

@@ -15,10 +15,10 @@ export interface Orifice {
   readonly downstreamPressure: number;
 }
 
-function checkGas({ gasConstant, heatRatio, gasTemperature }: RestingGas): void {
-  above('gasConstant', gasConstant);
-  above('heatRatio', heatRatio, 1, 'one');
-  above('gasTemperature', gasTemperature);
+function checkGas(gas: RestingGas): void {
+  above(gas, 'gasConstant');
+  above(gas, 'heatRatio', 1, 'one');
+  above(gas, 'gasTemperature');
 }
 
 /**
@@ -27,7 +27,7 @@ function checkGas({ gasConstant, heatRatio, gasTemperature }: RestingGas): void 
  * Source: NACA Report 1135 (1953), isentropic flow; from memory, derived on the page.
  */
 export function criticalRatio(heatRatio: number): number {
-  above('heatRatio', heatRatio, 1, 'one');
+  above({ heatRatio }, 'heatRatio', 1, 'one');
   return (2 / (heatRatio + 1)) ** (heatRatio / (heatRatio - 1));
 }
 
@@ -40,8 +40,10 @@ export function criticalRatio(heatRatio: number): number {
  * Source: J. B. Heywood, Internal Combustion Engine Fundamentals (1988), appendix C; from memory.
  */
 export function flowFunction(ratio: number, heatRatio: number): number {
-  atLeast('downstreamPressure', ratio);
-  atMost('downstreamPressure', ratio, 1, 'the upstream pressure');
+  // The pressure after the hole, counted in the pressure before it.
+  const after = { downstreamPressure: ratio };
+  atLeast(after, 'downstreamPressure');
+  atMost(after, 'downstreamPressure', 1, 'the upstream pressure');
   const critical = criticalRatio(heatRatio);
   if (ratio <= critical)
     return (
@@ -78,12 +80,12 @@ export interface OrificeFlow {
 export function orificeFlow(orifice: Orifice, gas: RestingGas): OrificeFlow {
   checkGas(gas);
   const { heatRatio: γ, gasConstant: R, gasTemperature: T } = gas;
-  const area = atLeast('orificeArea', orifice.orificeArea);
-  const coefficient = atLeast('dischargeCoefficient', orifice.dischargeCoefficient);
-  atMost('dischargeCoefficient', coefficient, 1, 'one');
-  const p0 = above('upstreamPressure', orifice.upstreamPressure);
-  const p = atLeast('downstreamPressure', orifice.downstreamPressure);
-  atMost('downstreamPressure', p, p0, 'the upstream pressure');
+  const area = atLeast(orifice, 'orificeArea');
+  atLeast(orifice, 'dischargeCoefficient');
+  const coefficient = atMost(orifice, 'dischargeCoefficient', 1, 'one');
+  const p0 = above(orifice, 'upstreamPressure');
+  atLeast(orifice, 'downstreamPressure');
+  const p = atMost(orifice, 'downstreamPressure', p0, 'the upstream pressure');
   const ratio = Math.max(p / p0, criticalRatio(γ));
   const throatTemperature = T * ratio ** ((γ - 1) / γ);
   const throatSpeed = Math.sqrt(((2 * γ) / (γ - 1)) * R * Math.max(0, T - throatTemperature));
@@ -105,19 +107,21 @@ export function orificeFlow(orifice: Orifice, gas: RestingGas): OrificeFlow {
  * upstream temperature. Throws OutOfDomain for a vessel or a hole of no size.
  */
 export function chokedTime(
-  vesselVolume: number,
-  orificeArea: number,
-  dischargeCoefficient: number,
+  vessel: {
+    readonly vesselVolume: number;
+    readonly orificeArea: number;
+    readonly dischargeCoefficient: number;
+  },
   gas: RestingGas,
 ): number {
   checkGas(gas);
-  above('vesselVolume', vesselVolume);
-  above('orificeArea', orificeArea);
-  above('dischargeCoefficient', dischargeCoefficient);
+  const volume = above(vessel, 'vesselVolume');
+  const area = above(vessel, 'orificeArea');
+  const coefficient = above(vessel, 'dischargeCoefficient');
   return (
-    vesselVolume /
-    (dischargeCoefficient *
-      orificeArea *
+    volume /
+    (coefficient *
+      area *
       flowFunction(0, gas.heatRatio) *
       Math.sqrt(gas.gasConstant * gas.gasTemperature))
   );
@@ -140,8 +144,8 @@ export function blowDown(t: number, tau: number, heatRatio: number, wall: boolea
  * {@link blowDown}. Throws OutOfDomain for a share outside zero to one.
  */
 export function blowDownTime(share: number, tau: number, heatRatio: number, wall: boolean): number {
-  above('targetPressure', share);
-  atMost('targetPressure', share, 1, 'the first pressure');
+  above({ pressureShare: share }, 'pressureShare');
+  atMost({ pressureShare: share }, 'pressureShare', 1, 'the first pressure');
   return wall
     ? -tau * Math.log(share)
     : ((2 * tau) / (heatRatio - 1)) * (share ** (-(heatRatio - 1) / (2 * heatRatio)) - 1);
@@ -154,7 +158,7 @@ export function blowDownTime(share: number, tau: number, heatRatio: number, wall
  * value read elsewhere.
  */
 export function airViscosity(gasTemperature: number): number {
-  above('gasTemperature', gasTemperature);
+  above({ gasTemperature }, 'gasTemperature');
   return (1.716e-5 * (gasTemperature / 273) ** 1.5 * (273 + 110.4)) / (gasTemperature + 110.4);
 }
 
@@ -171,7 +175,8 @@ export interface Slot {
  *
  * Laminar, thin, isothermal, no inertia; the caller sets the choked limit of the slot's area over it.
  * Source: J. B. Heywood and M. Namazian, SAE 820088 (1982), from memory; derived on the page from the
- * laminar profile and the perfect gas. Throws OutOfDomain for a slot of no length or a negative height.
+ * laminar profile and the perfect gas. Throws RangeError for a slot of no length or a negative width or height:
+ * no reader enters a slot, it is made of sizes that were refused before, so that it has no quantity to name.
  */
 export function slotFlow(
   { slotWidth, slotHeight, slotLength }: Slot,
@@ -181,9 +186,8 @@ export function slotFlow(
   gas: RestingGas,
 ): number {
   checkGas(gas);
-  atLeast('slotWidth', slotWidth);
-  atLeast('slotHeight', slotHeight);
-  above('slotLength', slotLength);
+  if (!(slotWidth >= 0 && slotHeight >= 0 && slotLength > 0))
+    throw new RangeError(`no slot is ${slotWidth} wide, ${slotHeight} high and ${slotLength} long`);
   return (
     (slotWidth * slotHeight ** 3 * (upstreamPressure ** 2 - downstreamPressure ** 2)) /
     (24 * viscosity * slotLength * gas.gasConstant * gas.gasTemperature)

@@ -37,9 +37,9 @@ export function ringDrive(
   },
   pressure: ArrayLike<number>,
 ): RingDrive {
-  const speed = above('maxSpeed', engine.maxSpeed);
-  const crankcase = above('crankcasePressure', engine.crankcasePressure);
-  const bore = above('bore', engine.bore);
+  const speed = above(engine, 'maxSpeed');
+  const crankcase = above(engine, 'crankcasePressure');
+  const bore = above(engine, 'bore');
   const steps = pressure.length - 1;
   const acceleration = new Float64Array(steps);
   const way = new Float64Array(steps);

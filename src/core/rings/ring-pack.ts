@@ -1,5 +1,5 @@
 import { airViscosity } from './orifice-flow.ts';
-import { OutOfDomain, above, atLeast, atMost, below } from '../refuse.ts';
+import { above, atLeast, atMost, below, fraction, refusal } from '../refuse.ts';
 
 /** Gas constant of air [J/(kg·K)] and the ratio of heats of the gas between the rings. */
 export const ringGas = { gasConstant: 287, heatRatio: 1.35 } as const;
@@ -95,57 +95,41 @@ export function portArea(portCount: number, portDiameter: number, portKind: Port
  * than the top land is high), `portCount` (holes that would touch each other), or any other bad value.
  */
 export function ringPack(input: RingPackInput): RingPack {
-  const bore = above('bore', input.bore);
-  const height = above('ring1Height', input.ring1Height);
-  const radial = above('ring1Radial', input.ring1Radial);
-  below('ring1Radial', radial, bore / 2, 'half the bore');
-  const side = atLeast('ringSideClearance', input.ringSideClearance);
-  const back = above('ringBackClearance', input.ringBackClearance);
-  const landHeight = above('topLandHeight', input.topLandHeight);
-  const topGap = atLeast('topLandClearance', input.topLandClearance) / 2;
-  below(
-    'topLandClearance',
-    input.topLandClearance,
-    2 * radial,
-    'twice the ring’s radial thickness',
-  );
-  const secondGap = above('secondLandClearance', input.secondLandClearance) / 2;
-  below(
-    'secondLandClearance',
-    input.secondLandClearance,
-    2 * radial,
-    'twice the ring’s radial thickness',
-  );
-  const secondHeight = above('secondLandHeight', input.secondLandHeight);
-  const count = atLeast('portCount', input.portCount);
-  const hole = atLeast('portDiameter', input.portDiameter);
+  const bore = above(input, 'bore');
+  const height = above(input, 'ring1Height');
+  above(input, 'ring1Radial');
+  const radial = below(input, 'ring1Radial', bore / 2, 'half the bore');
+  const side = atLeast(input, 'ringSideClearance');
+  const back = above(input, 'ringBackClearance');
+  const landHeight = above(input, 'topLandHeight');
+  const topGap = atLeast(input, 'topLandClearance') / 2;
+  below(input, 'topLandClearance', 2 * radial, 'twice the ring’s radial thickness');
+  const secondGap = above(input, 'secondLandClearance') / 2;
+  below(input, 'secondLandClearance', 2 * radial, 'twice the ring’s radial thickness');
+  const secondHeight = above(input, 'secondLandHeight');
+  const count = atLeast(input, 'portCount');
+  const hole = atLeast(input, 'portDiameter');
   if (count > 0) {
-    atMost('portDiameter', hole, landHeight, 'the height of the top land');
+    atMost(input, 'portDiameter', landHeight, 'the height of the top land');
     const room = Math.PI * (bore - 2 * radial);
     if (count * hole >= room && hole > 0)
-      throw new OutOfDomain(
-        'portCount',
-        count,
-        'less than',
-        room / hole,
-        'what fits round the groove',
-      );
+      throw refusal(input, 'portCount', 'less than', room / hole, 'what fits round the groove');
   }
-  const plugged = atMost('portPlugged', atLeast('portPlugged', input.portPlugged), 1);
-  const coefficient = above('dischargeCoefficient', input.dischargeCoefficient);
-  atMost('dischargeCoefficient', coefficient, 1);
-  const gap1 = atLeast('ring1Gap', input.ring1Gap);
-  const gap2 = atLeast('ring2Gap', input.ring2Gap);
-  const temperature = above('ringTemperature', input.ringTemperature);
+  const plugged = fraction(input, 'portPlugged');
+  above(input, 'dischargeCoefficient');
+  const coefficient = atMost(input, 'dischargeCoefficient', 1);
+  const gap1 = atLeast(input, 'ring1Gap');
+  const gap2 = atLeast(input, 'ring2Gap');
+  const temperature = above(input, 'ringTemperature');
   const girth = Math.PI * (bore - radial);
   const sideArea = girth * radial;
   const faceArea = Math.PI * bore * height;
-  const tension = atLeast('ring1Tension', input.ring1Tension);
+  const tension = atLeast(input, 'ring1Tension');
   return {
     behindVolume: Math.PI * (bore - 2 * radial - back) * back * (height + side),
     landVolume: Math.PI * (bore - secondGap) * secondGap * secondHeight,
     sideArea,
-    mass: above('ringDensity', input.ringDensity) * height * sideArea,
+    mass: above(input, 'ringDensity') * height * sideArea,
     girth,
     overlapAbove: radial - topGap,
     overlapBelow: radial - secondGap,
@@ -158,9 +142,9 @@ export function ringPack(input: RingPackInput): RingPack {
     tensionPressure: (2 * tension) / (bore * height),
     rt: ringGas.gasConstant * temperature,
     viscosity: airViscosity(temperature),
-    faceFactor: atMost('faceFactor', atLeast('faceFactor', input.faceFactor), 1),
-    flankFactor: atMost('flankFactor', atLeast('flankFactor', input.flankFactor), 1),
-    friction: atLeast('ringFriction', input.ringFriction),
+    faceFactor: fraction(input, 'faceFactor'),
+    flankFactor: fraction(input, 'flankFactor'),
+    friction: atLeast(input, 'ringFriction'),
   };
 }
 

@@ -1,5 +1,9 @@
+import { at } from '../math/at.ts';
 import { bracketedRoot } from '../math/roots.ts';
-import { ringLine, type Ring, type RingName } from './ring-tension.ts';
+import { type GappedRing, ringLine, type RingName } from './ring-tension.ts';
+
+/** Points along half a ring where its ends are sought: the shape is then good to a millionth of the radius. */
+const halfPoints = 61;
 
 /** A point of the middle line [m]: x to the side, y away from the point opposite the gap. */
 export interface RingPoint {
@@ -44,19 +48,18 @@ export function endAngle(radius: number, gap: number): number {
  * measured between the ends of the middle line.
  */
 export function followedFreeGap(radius: number, conformability: number, gap: number): number {
-  return 2 * (ringHalf(radius, conformability, endAngle(radius, gap), 61).at(-1)?.x ?? 0);
+  const half = ringHalf(radius, conformability, endAngle(radius, gap), halfPoints);
+  return 2 * at(half, halfPoints - 1).x;
 }
 
 /**
  * The relaxed shape of a ring with the free gap given [m], as half of its middle line; the inverse of
  * {@link followedFreeGap}. Throws as `ringLine` does.
  */
-export function freeShape(
-  ring: Ring,
-  { freeGap, gap }: { readonly freeGap: number; readonly gap: number },
-  name: RingName,
-): readonly RingPoint[] {
+export function freeShape<N extends RingName>(ring: GappedRing<N>, name: N): readonly RingPoint[] {
   const { radius } = ringLine(ring, name);
+  const gap = ring[`${name}Gap`];
+  const freeGap = ring[`${name}FreeGap`];
   const linear = (freeGap - gap) / (3 * Math.PI * radius);
   const conformability = bracketedRoot(
     (k) => followedFreeGap(radius, k, gap) - freeGap,
@@ -64,5 +67,5 @@ export function freeShape(
     1.2 * linear,
     1e-9,
   );
-  return ringHalf(radius, conformability, endAngle(radius, gap), 61);
+  return ringHalf(radius, conformability, endAngle(radius, gap), halfPoints);
 }

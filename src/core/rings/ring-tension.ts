@@ -1,19 +1,21 @@
-import { above, atLeast, atMost, below } from '../refuse.ts';
+import { above, atLeast, below, fraction } from '../refuse.ts';
 
-/** Which ring is meant: the first half of its quantities' names in the dictionary, for the refusals. */
+/** Which ring is meant: the first half of its quantities' names in the dictionary. */
 export type RingName = 'ring1' | 'ring2';
 
-/** A one-piece ring of rectangular section. Lengths [m], modulus [Pa]; symbols of ISO 6621 in brackets. */
-export interface Ring {
-  /** Nominal diameter (d): the bore it is made for. */
+/** What is known of a ring, each quantity under its name in the dictionary: `ring1Height`, `ring2Gap`. */
+type Of<N extends RingName, Part extends string> = { readonly [K in `${N}${Part}`]: number };
+
+/**
+ * A one-piece ring of rectangular section. Lengths [m]: `bore`, the nominal diameter (d in ISO 6621), axial
+ * height (h), radial thickness (a); Young's modulus (E) [Pa].
+ */
+export type Ring<N extends RingName> = Of<N, 'Height' | 'Radial' | 'Modulus'> & {
   readonly bore: number;
-  /** Axial height (h). */
-  readonly height: number;
-  /** Radial thickness (a). */
-  readonly radial: number;
-  /** Young's modulus (E). */
-  readonly modulus: number;
-}
+};
+
+/** A ring with its gap [m] when free and when closed by the bore. */
+export type GappedRing<N extends RingName> = Ring<N> & Of<N, 'FreeGap' | 'Gap'>;
 
 /** What bends: the line through the middle of the section, and how hard it is to bend. */
 export interface RingLine {
@@ -37,23 +39,33 @@ export interface RingInBore {
   readonly placeStress: number;
 }
 
+/** A ring in the letters of the formulas; refuses what {@link ringLine} refuses. */
+function sizesOf<N extends RingName>(ring: Ring<N>, name: N) {
+  const d = above(ring, 'bore');
+  const h = above(ring, `${name}Height`);
+  above(ring, `${name}Radial`);
+  const a = below(ring, `${name}Radial`, d / 2, 'half the bore');
+  const E = above(ring, `${name}Modulus`);
+  return { d, h, a, E, r: (d - a) / 2, I: (h * a ** 3) / 12 };
+}
+
 /**
  * The bending line of a ring. Throws OutOfDomain for a size or a modulus that is not greater than 0 and for
  * a radial thickness of half the bore or more, which would be no ring.
  */
-export function ringLine({ bore, height, radial, modulus }: Ring, name: RingName): RingLine {
-  above('bore', bore);
-  above(`${name}Height`, height);
-  below(`${name}Radial`, above(`${name}Radial`, radial), bore / 2, 'half the bore');
-  above(`${name}Modulus`, modulus);
-  return { radius: (bore - radial) / 2, secondMoment: (height * radial ** 3) / 12 };
+export function ringLine<N extends RingName>(ring: Ring<N>, name: N): RingLine {
+  const { r, I } = sizesOf(ring, name);
+  return { radius: r, secondMoment: I };
 }
 
-/** Gap closed [m] by a tangential force [N]: 3π F_t r³/(E I). See {@link ringInBore}. */
-export function closureOf(ring: Ring, tangentialForce: number, name: RingName): number {
-  const { radius, secondMoment } = ringLine(ring, name);
-  above(`${name}Tension`, tangentialForce);
-  return (3 * Math.PI * tangentialForce * radius ** 3) / (ring.modulus * secondMoment);
+/**
+ * Gap closed [m] by the ring's tangential force [N]: 3π F_t r³/(E I). See {@link ringInBore}. Throws OutOfDomain
+ * as {@link ringLine} does, and for a force that is not greater than 0.
+ */
+export function closureOf<N extends RingName>(ring: Ring<N> & Of<N, 'Tension'>, name: N): number {
+  const { E, r, I } = sizesOf(ring, name);
+  const F = above(ring, `${name}Tension`);
+  return (3 * Math.PI * F * r ** 3) / (E * I);
 }
 
 /**
@@ -69,15 +81,10 @@ export function closureOf(ring: Ring, tangentialForce: number, name: RingName): 
  * Sources: thin curved bar in any textbook of strength of materials; symbols of ISO 6621. Throws OutOfDomain
  * as {@link ringLine} does, for an installed gap below 0 and for a free gap that is not greater than it.
  */
-export function ringInBore(
-  ring: Ring,
-  { freeGap, gap }: { readonly freeGap: number; readonly gap: number },
-  name: RingName,
-): RingInBore {
-  const { radius: r, secondMoment: I } = ringLine(ring, name);
-  const { bore: d, height: h, radial: a, modulus: E } = ring;
-  atLeast(`${name}Gap`, gap);
-  const closure = above(`${name}FreeGap`, freeGap, gap, 'the gap in the bore') - gap;
+export function ringInBore<N extends RingName>(ring: GappedRing<N>, name: N): RingInBore {
+  const { d, h, a, E, r, I } = sizesOf(ring, name);
+  const gap = atLeast(ring, `${name}Gap`);
+  const closure = above(ring, `${name}FreeGap`, gap, 'the gap in the bore') - gap;
   const tangentialForce = (closure * E * I) / (3 * Math.PI * r ** 3);
   return {
     closure,
@@ -90,28 +97,28 @@ export function ringInBore(
 
 /**
  * Greatest bending stress [Pa] of a ring whose ends are pulled apart along the ring from the free gap to
- * `opening` [m], as an expander does: (4/3π) E a (opening − free gap)/(d − a)². Negative where the opening is
+ * `ringOpening` [m], as an expander does: (4/3π) E a (opening − free gap)/(d − a)². Negative where the opening is
  * smaller than the free gap: the ring is then still held together. Together with the stress in place it makes
  * (4/3π) E a (opening − installed gap)/(d − a)², whatever the free gap: one buys the other.
  */
-export function openingStress(
-  ring: Ring,
-  { freeGap, opening }: { readonly freeGap: number; readonly opening: number },
-  name: RingName,
+export function openingStress<N extends RingName>(
+  ring: Ring<N> & Of<N, 'FreeGap'> & { readonly ringOpening: number },
+  name: N,
 ): number {
-  const { radius } = ringLine(ring, name);
-  above('ringOpening', opening);
-  return (ring.modulus * ring.radial * (opening - freeGap)) / (3 * Math.PI * radius ** 2);
+  const { a, E, r } = sizesOf(ring, name);
+  const opening = above(ring, 'ringOpening');
+  return (E * a * (opening - ring[`${name}FreeGap`])) / (3 * Math.PI * r ** 2);
 }
 
 /**
  * Greatest amplitude U [m] of a bore's waviness cos(n φ) that a ring of conformability K still follows with
  * its own spring: K r/(n² − 1)², where the pressure just reaches zero in the hollows. `order` n is 2 for an
  * oval, 4 for four bolts. Thin ring, no gap, no gas, no friction; measurements find less at low orders
- * (E. Tomanik, SAE 960356, 1996). Throws OutOfDomain for an order below 2: a ring moves with its bore there.
+ * (E. Tomanik, SAE 960356, 1996). Throws RangeError for an order below 2: a ring moves with its bore there. No
+ * reader enters an order, so that it is no quantity to refuse.
  */
 export function followedWaviness(conformability: number, radius: number, order: number): number {
-  atLeast('order', order, 2);
+  if (!(order >= 2)) throw new RangeError(`order ${order} must be at least 2`);
   return (conformability * radius) / (order ** 2 - 1) ** 2;
 }
 
@@ -138,12 +145,10 @@ export interface PackLoad {
  * without any force, and for a coefficient above 1.
  */
 export function packLoad(pack: RingPack, benchFriction: number): PackLoad {
-  const { ring1Tension, ring2Tension, oilRingTension } = pack;
-  atLeast('ring1Tension', ring1Tension);
-  atLeast('ring2Tension', ring2Tension);
-  above('oilRingTension', oilRingTension);
-  atMost('benchFriction', atLeast('benchFriction', benchFriction), 1);
-  const tensionSum = ring1Tension + ring2Tension + oilRingTension;
+  const compression = atLeast(pack, 'ring1Tension') + atLeast(pack, 'ring2Tension');
+  const oilRingTension = above(pack, 'oilRingTension');
+  fraction({ benchFriction }, 'benchFriction');
+  const tensionSum = compression + oilRingTension;
   const wallForce = 2 * Math.PI * tensionSum;
   return {
     tensionSum,

@@ -1,4 +1,4 @@
-import { above, atLeast } from '../refuse.ts';
+import { above } from '../refuse.ts';
 
 /** A straight bar under a central push. */
 export interface Column {
@@ -12,7 +12,7 @@ export interface Column {
 
 /** Mean stresses [Pa] at which such a bar gives way, by the formulas of three schools. */
 export interface BucklingStresses {
-  /** π²E/s²: a perfectly straight elastic bar. Infinite is refused, so s must be greater than 0. */
+  /** π²E/s²: a perfectly straight elastic bar; infinite where s is 0. */
   readonly euler: number;
   /** Johnson's parabola below the transition, Euler's curve above it: the two touch there. */
   readonly johnson: number;
@@ -41,16 +41,19 @@ export const mildSteelDivisor = 7500;
  *
  * Neglected: an eccentric push, an initial bend, local buckling of thin flanges, fillets.
  *
- * Throws OutOfDomain unless modulus, yield strength, slenderness and divisor are greater than 0.
+ * Throws OutOfDomain unless modulus, yield strength and divisor are greater than 0; RangeError for a negative
+ * slenderness. That is worked out and never entered: whoever does so refuses the length at fault, as
+ * {@link slendernessOf} does.
  */
 export function bucklingStresses(
-  { youngsModulus, yieldStrength, slenderness }: Column,
+  column: Column,
   rankineDivisor = mildSteelDivisor,
 ): BucklingStresses {
-  const E = above('youngsModulus', youngsModulus);
-  const σ = above('yieldStrength', yieldStrength);
-  const s = above('slenderness', slenderness);
-  const c = above('rankineDivisor', rankineDivisor);
+  const E = above(column, 'youngsModulus');
+  const σ = above(column, 'yieldStrength');
+  const s = column.slenderness;
+  if (!(s >= 0)) throw new RangeError(`no bar has a slenderness of ${s}`);
+  const c = above({ rankineDivisor }, 'rankineDivisor');
   const euler = (Math.PI ** 2 * E) / s ** 2;
   const transition = Math.PI * Math.sqrt((2 * E) / σ);
   const divisor = (Math.PI ** 2 * E) / σ;
@@ -64,19 +67,15 @@ export function bucklingStresses(
   };
 }
 
-/** Slenderness of a bar: `endFactor` times length [m] over the radius of gyration [m] of its section. */
-export function slendernessOf({
-  rodLength,
-  gyrationRadius,
-  endFactor,
-}: {
+/**
+ * Slenderness of a bar: `endFactor` times length [m] over the radius of gyration [m] of its section.
+ * Throws OutOfDomain unless all three are greater than 0.
+ */
+export function slendernessOf(bar: {
   readonly rodLength: number;
   readonly gyrationRadius: number;
   /** Free length over length: 1 pinned, 0.5 fixed at both ends, 2 fixed at one. */
   readonly endFactor: number;
 }): number {
-  return (
-    (above('endFactor', endFactor) * atLeast('rodLength', rodLength)) /
-    above('gyrationRadius', gyrationRadius)
-  );
+  return (above(bar, 'endFactor') * above(bar, 'rodLength')) / above(bar, 'gyrationRadius');
 }

@@ -34,15 +34,11 @@ export interface RodForces {
  */
 export function rodForces(duty: RodDuty): RodForces {
   const { top } = deadCentreAcceleration(duty);
-  const pull =
-    atLeast('reciprocatingMass', duty.reciprocatingMass) *
-    top *
-    atLeast('maxSpeed', duty.maxSpeed) ** 2;
+  const pull = atLeast(duty, 'reciprocatingMass') * top * atLeast(duty, 'maxSpeed') ** 2;
   const push =
-    ((atLeast('peakPressure', duty.peakPressure) -
-      atLeast('crankcasePressure', duty.crankcasePressure)) *
+    ((atLeast(duty, 'peakPressure') - atLeast(duty, 'crankcasePressure')) *
       Math.PI *
-      above('bore', duty.bore) ** 2) /
+      above(duty, 'bore') ** 2) /
     4;
   return { pull, push, amplitude: (pull + push) / 2, greatest: Math.max(pull, push) };
 }
@@ -90,19 +86,21 @@ export interface RodAreas {
  * Neglected: that a heavier rod adds to its own pull (its small end is part of the reciprocating mass, which is
  * held here), that eyes and bolts follow other rules, buckling, whip.
  *
- * Throws OutOfDomain unless every property, factor, length and the stretch wanted are greater than 0 and the
- * factors for notch and stretch at least 1.
+ * Throws OutOfDomain unless margin, length and the stretch wanted are greater than 0 and the factors for notch
+ * and stretch at least 1; RangeError for a property of the metal that is not greater than 0.
  */
 export function rodAreas(forces: RodForces, metal: RodMetal, targets: RodTargets): RodAreas {
-  const j = above('rodMargin', targets.rodMargin);
-  const k = atLeast('rodNotchFactor', targets.rodNotchFactor, 1);
-  const fatigueArea = (j * k * forces.amplitude) / above('fatigueStrength', metal.fatigueStrength);
-  const yieldArea = (j * forces.greatest) / above('yieldStrength', metal.yieldStrength);
+  const j = above(targets, 'rodMargin');
+  const k = atLeast(targets, 'rodNotchFactor', 1);
+  const { fatigueStrength, yieldStrength, youngsModulus } = metal;
+  // Metals stand in a table: a bad row is no reader's to mend, so that there is no quantity to refuse.
+  if (!(fatigueStrength > 0 && yieldStrength > 0 && youngsModulus > 0))
+    throw new RangeError('a metal has no strength or no stiffness');
+  const fatigueArea = (j * k * forces.amplitude) / fatigueStrength;
+  const yieldArea = (j * forces.greatest) / yieldStrength;
   const stretchArea =
-    (atLeast('stretchFactor', targets.stretchFactor, 1) *
-      forces.pull *
-      above('shankLength', targets.shankLength)) /
-    (above('youngsModulus', metal.youngsModulus) * above('stretchWanted', targets.stretchWanted));
+    (atLeast(targets, 'stretchFactor', 1) * forces.pull * above(targets, 'shankLength')) /
+    (youngsModulus * above(targets, 'stretchWanted'));
   const marginArea = Math.max(fatigueArea, yieldArea);
   return {
     fatigueArea,
@@ -122,6 +120,6 @@ export function stretchOf(
 ): number {
   return (
     (targets.stretchFactor * forces.pull * targets.shankLength) /
-    (metal.youngsModulus * above('shankArea', area))
+    (metal.youngsModulus * above({ shankArea: area }, 'shankArea'))
   );
 }

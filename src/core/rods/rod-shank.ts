@@ -1,6 +1,6 @@
 import { pistonMotion } from '../motion/piston-motion.ts';
 import { above, atLeast } from '../refuse.ts';
-import { pullFactors } from '../loads/reversal-load.ts';
+import { pullsAbove } from '../loads/reversal-load.ts';
 
 /** What moves, what presses, and where the shank is cut: SI throughout. */
 export interface ShankDuty {
@@ -37,34 +37,21 @@ export interface ShankForces {
 }
 
 /**
- * Forces through one cut of the shank. The pull is that of {@link pullFactors}; the push is gas less the same
+ * Forces through one cut of the shank. The pull is that of {@link pullsAbove}; the push is gas less the same
  * masses times their acceleration at the angle of the peak, the rod metal's taken half way from the pin to the
  * cut, all divided by the cosine of the rod's angle. At low speed the angle of the peak is taken as nothing,
  * which costs 0.2 % at 15°.
  *
  * Neglected: ring friction, weight, pin offset (see reversal-load). Throws OutOfDomain for what
- * {@link pullFactors} refuses, a speed or pressure below zero, or a bore that is not greater than 0.
+ * {@link pullsAbove} refuses, a speed or pressure below zero, or a bore that is not greater than 0.
  */
 export function shankForces(duty: ShankDuty): ShankForces {
-  const ω = atLeast('maxSpeed', duty.maxSpeed);
-  // Of the rod only the metal above the cut hangs on it; the other ends play no part in this section.
-  const { shank } = pullFactors(duty, {
-    pistonMass: duty.pistonMass,
-    ringMass: duty.ringMass,
-    lockMass: duty.lockMass,
-    pinMass: duty.pinMass,
-    shankSection: duty.shankSection,
-    rodMassAbove: duty.rodMassAbove,
-    smallEndMass: duty.rodMassAbove,
-    bigEndMass: 0,
-    shellMass: 0,
-    capMass: 0,
-  });
+  const ω = atLeast(duty, 'maxSpeed');
+  const { shank } = pullsAbove(duty, duty);
   const gas =
-    ((atLeast('peakPressure', duty.peakPressure) -
-      atLeast('crankcasePressure', duty.crankcasePressure)) *
+    ((atLeast(duty, 'peakPressure') - atLeast(duty, 'crankcasePressure')) *
       Math.PI *
-      above('bore', duty.bore) ** 2) /
+      above(duty, 'bore') ** 2) /
     4;
   const { acceleration, rodAngle } = pistonMotion(duty, duty.peakAngle, ω);
   const crankpin = (duty.stroke / 2) * ω ** 2 * Math.cos(duty.peakAngle);
@@ -89,13 +76,7 @@ export function shankForces(duty: ShankDuty): ShankForces {
  * Neglected: the eyes, which weigh more than the shank but sit at the supports, and the push or pull along the
  * bent rod, which for a bend of a hundredth of a millimetre adds next to nothing.
  */
-export function whipMoment({
-  rodDensity,
-  area,
-  stroke,
-  rodLength,
-  maxSpeed,
-}: {
+export function whipMoment(rod: {
   /** [kg/m³] */
   readonly rodDensity: number;
   /** [m²] */
@@ -104,7 +85,8 @@ export function whipMoment({
   readonly rodLength: number;
   readonly maxSpeed: number;
 }): number {
-  const mass = above('rodDensity', rodDensity) * area * rodLength;
+  const { area, stroke, rodLength, maxSpeed } = rod;
+  const mass = above(rod, 'rodDensity') * area * rodLength;
   return (mass * maxSpeed ** 2 * (stroke / 2) * rodLength) / (9 * Math.sqrt(3));
 }
 

@@ -1,4 +1,4 @@
-import { above, atLeast, below, finite, OutOfDomain } from '../refuse.ts';
+import { above, atLeast, below, eachAbove, finite, OutOfDomain } from '../refuse.ts';
 
 /** Mean and scatter of repeated readings. `spread` is absent when there is only one reading. */
 export interface Repeats {
@@ -9,15 +9,18 @@ export interface Repeats {
 /**
  * Arithmetic mean and experimental standard deviation (divisor n − 1) of repeated readings of one mass.
  *
- * @param quantity dictionary key named in a refusal
- * @param readings [kg] (n), each above zero
+ * @param rod its readings [kg] (n) by their names in the dictionary, each above zero
+ * @param quantity which of them
  * @throws OutOfDomain when there is no reading, or one of them is not above zero
  * Source: JCGM 100:2008, 4.2.1 and 4.2.2.
  */
-export function repeats(quantity: string, readings: readonly number[]): Repeats {
+export function repeats<Q extends 'bigEndReadings' | 'smallEndReadings'>(
+  rod: { readonly [K in Q]: readonly number[] },
+  quantity: Q,
+): Repeats {
+  const readings = eachAbove(rod, quantity);
   const n = readings.length;
   if (n < 1) throw new OutOfDomain(quantity, n, 'at least', 1, 'one reading');
-  for (const reading of readings) above(quantity, reading);
   const mean = readings.reduce((sum, reading) => sum + reading, 0) / n;
   if (n === 1) return { mean, spread: undefined };
   // Squares of differences, not the difference of squares: the scatter is a thousandth of the mean.
@@ -52,10 +55,10 @@ export function weighedEnds(rod: {
   readonly rodMass: number;
   readonly rodLength: number;
 }): WeighedEnds {
-  const bigEnd = above('bigEndMass', rod.bigEndMass);
-  const smallEnd = above('smallEndMass', rod.smallEndMass);
-  const whole = above('rodMass', rod.rodMass);
-  const L = above('rodLength', rod.rodLength);
+  const bigEnd = above(rod, 'bigEndMass');
+  const smallEnd = above(rod, 'smallEndMass');
+  const whole = above(rod, 'rodMass');
+  const L = above(rod, 'rodLength');
   const endSum = bigEnd + smallEnd;
   return {
     endSum,
@@ -77,8 +80,8 @@ export function closureTolerance(scale: {
   readonly fixtureRepeat: number;
   readonly scaleResolution: number;
 }): number {
-  const s = atLeast('fixtureRepeat', scale.fixtureRepeat);
-  const d = above('scaleResolution', scale.scaleResolution);
+  const s = atLeast(scale, 'fixtureRepeat');
+  const d = above(scale, 'scaleResolution');
   return 2 * Math.sqrt(2 * s ** 2 + d ** 2 / 12);
 }
 
@@ -108,12 +111,12 @@ export function supportShift(rod: {
   readonly rodLength: number;
   readonly supportOffset: number;
 }): SupportShift {
-  const L = above('rodLength', rod.rodLength);
-  const delta = below('supportOffset', rod.supportOffset, L, 'the rod length');
-  const bigEnd = above('bigEndMass', rod.bigEndMass);
-  const smallEnd = above('smallEndMass', rod.smallEndMass);
+  const L = above(rod, 'rodLength');
+  const delta = below(rod, 'supportOffset', L, 'the rod length');
+  const bigEnd = above(rod, 'bigEndMass');
+  const smallEnd = above(rod, 'smallEndMass');
   return {
-    both: (above('rodMass', rod.rodMass) * delta) / L,
+    both: (above(rod, 'rodMass') * delta) / L,
     bigEndOnly: (bigEnd * delta) / (L - delta),
     smallEndOnly: (smallEnd * delta) / (L - delta),
   };
@@ -128,7 +131,7 @@ export function pieceMass(batch: {
   readonly batchMass: number;
   readonly batchCount: number;
 }): number {
-  return above('batchMass', batch.batchMass) / atLeast('batchCount', batch.batchCount, 1);
+  return above(batch, 'batchMass') / atLeast(batch, 'batchCount', 1);
 }
 
 /** [kg] Reading less certified mass: positive when the scale reads too heavy. */
@@ -136,7 +139,7 @@ export function scaleError(check: {
   readonly checkMass: number;
   readonly checkReading: number;
 }): number {
-  return finite('checkReading', check.checkReading) - above('checkMass', check.checkMass);
+  return finite(check, 'checkReading') - above(check, 'checkMass');
 }
 
 /**
@@ -150,7 +153,7 @@ export function meanPlusMinus(
   scale: { readonly fixtureRepeat: number; readonly scaleResolution: number },
   count: number,
 ): number {
-  const s = atLeast('fixtureRepeat', scale.fixtureRepeat);
-  const d = above('scaleResolution', scale.scaleResolution);
+  const s = atLeast(scale, 'fixtureRepeat');
+  const d = above(scale, 'scaleResolution');
   return 2 * Math.sqrt(s ** 2 / count + d ** 2 / 12);
 }

@@ -50,18 +50,14 @@ export interface SectionProperties {
  */
 export function shankSection(cut: ShankSection): SectionProperties {
   const upright = cut.shankShape === 'i';
-  const height = above('shankHeight', cut.shankHeight);
-  const width = above('shankWidth', cut.shankWidth);
+  const height = above(cut, 'shankHeight');
+  const width = above(cut, 'shankWidth');
   const [d, b] = upright ? [height, width] : [width, height];
-  const t = above('flangeThickness', cut.flangeThickness);
-  const w = above('webThickness', cut.webThickness);
-  atMost(
-    'flangeThickness',
-    t,
-    d / 2,
-    upright ? 'half the height of the section' : 'half the width of the section',
-  );
-  atMost('webThickness', w, b, upright ? 'the width of the section' : 'the height of the section');
+  const [span, side] = upright ? ['height', 'width'] : ['width', 'height'];
+  above(cut, 'flangeThickness');
+  above(cut, 'webThickness');
+  const t = atMost(cut, 'flangeThickness', d / 2, `half the ${span} of the section`);
+  const w = atMost(cut, 'webThickness', b, `the ${side} of the section`);
   const pocket = d - 2 * t;
   const alongFlanges = (b * d ** 3 - (b - w) * pocket ** 3) / 12;
   const alongWeb = (2 * t * b ** 3 + pocket * w ** 3) / 12;

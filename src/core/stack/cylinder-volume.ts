@@ -28,10 +28,10 @@ export interface CylinderVolume {
  * Throws OutOfDomain unless bore and stroke > 0, rodLength > stroke/2, compressionRatio > 1.
  */
 export function cylinderVolume(geometry: CylinderGeometry): CylinderVolume {
-  const bore = above('bore', geometry.bore);
-  const stroke = above('stroke', geometry.stroke);
-  above('rodLength', geometry.rodLength, stroke / 2, 'half the stroke');
-  above('compressionRatio', geometry.compressionRatio, 1);
+  const bore = above(geometry, 'bore');
+  const stroke = above(geometry, 'stroke');
+  above(geometry, 'rodLength', stroke / 2, 'half the stroke');
+  above(geometry, 'compressionRatio', 1);
   const r = stroke / 2;
   const λ = r / geometry.rodLength;
   const perThrow = (Math.PI / 4) * bore * bore * r;

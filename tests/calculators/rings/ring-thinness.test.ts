@@ -7,23 +7,23 @@ import { OutOfDomain } from '../../../src/core/refuse.ts';
 
 const road = {
   bore: 0.0905,
-  height: 0.0015,
-  radial: 0.0035,
-  modulus: 160e9,
-  freeGap: 0.0127,
-  gap: 0.00038,
+  ring1Height: 0.0015,
+  ring1Radial: 0.0035,
+  ring1Modulus: 160e9,
+  ring1FreeGap: 0.0127,
+  ring1Gap: 0.00038,
 };
 const hill = {
   ...road,
-  height: 0.0009,
-  radial: 0.0029,
-  modulus: 206e9,
-  freeGap: 0.0116,
-  gap: 0.00042,
+  ring1Height: 0.0009,
+  ring1Radial: 0.0029,
+  ring1Modulus: 206e9,
+  ring1FreeGap: 0.0116,
+  ring1Gap: 0.00042,
 };
 
 describe('thinness shared out', () => {
-  const by = thinness(road, hill, 'ring1');
+  const by = thinness(road, hill);
   test('height scales the force and leaves pressure and conformability at one', () => {
     expect(by.tensionByHeight).toBeCloseTo(0.6, 12);
     expect(by.pressureByHeight).toBeCloseTo(1, 12);
@@ -44,15 +44,7 @@ describe('thinness shared out', () => {
 
 describe('what is not there is said', () => {
   test('no measured tension, no wanted free gap; no measured pull, no implied friction', () => {
-    const { wantedFreeGap } = ringTension.compute({
-      bore: 0.0905,
-      ring1Height: 0.0015,
-      ring1Radial: 0.0035,
-      ring1Modulus: 160e9,
-      ring1FreeGap: 0.0127,
-      ring1Gap: 0.00038,
-      ringOpening: 0.03,
-    });
+    const { wantedFreeGap } = ringTension.compute({ ...road, ringOpening: 0.03 });
     expect(wantedFreeGap).toHaveProperty('absent');
     const pack = {
       ring1Tension: 13.6,

@@ -1,6 +1,5 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { OutOfDomain } from '../../../src/core/refuse.ts';
 import {
   endAngle,
   followedFreeGap,
@@ -20,11 +19,12 @@ import { must } from '../../calculators/must.ts';
 
 const mm = 1e-3;
 const MPa = 1e6;
-const ring = (d: number, h: number, a: number, E: number): Ring => ({
+type TopRing = Ring<'ring1'>;
+const ring = (d: number, h: number, a: number, E: number): TopRing => ({
   bore: d * mm,
-  height: h * mm,
-  radial: a * mm,
-  modulus: E * 1e9,
+  ring1Height: h * mm,
+  ring1Radial: a * mm,
+  ring1Modulus: E * 1e9,
 });
 
 const anyRing = fc
@@ -37,9 +37,12 @@ const anyRing = fc
     gap: fc.double({ min: 0.001, max: 0.01, noNaN: true }),
   })
   .map(({ bore, slender, height, modulus, closure, gap }) => ({
-    ring: { bore, height, radial: bore / slender, modulus } satisfies Ring,
-    freeGap: bore * (closure + gap),
-    gap: bore * gap,
+    bore,
+    ring1Height: height,
+    ring1Radial: bore / slender,
+    ring1Modulus: modulus,
+    ring1FreeGap: bore * (closure + gap),
+    ring1Gap: bore * gap,
   }));
 
 describe('the invented sets', () => {
@@ -51,15 +54,15 @@ describe('the invented sets', () => {
     ['second, road', ring(90.5, 1.5, 3.8, 105), 10.2, 0.45, 0.1503, 10.87, 245, 473, 0.0266],
     ['second, hill', ring(90.5, 1, 3.2, 150), 5, 0.5, 0.1105, 9.57, 256, 458, 0.0233],
   ] as const)('%s', (_, own, tension, gap, pressure, closure, place, fitting, follows) => {
-    const closed = closureOf(own, tension, 'ring1');
-    const freeGap = closed + gap * mm;
-    const inBore = ringInBore(own, { freeGap, gap: gap * mm }, 'ring1');
+    const closed = closureOf({ ...own, ring1Tension: tension }, 'ring1');
+    const gapped = { ...own, ring1FreeGap: closed + gap * mm, ring1Gap: gap * mm };
+    const inBore = ringInBore(gapped, 'ring1');
     expect(inBore.tangentialForce).toBeCloseTo(tension, 12);
     expect(closed / mm).toBeCloseTo(closure, 2);
     expect(inBore.contactPressure / MPa).toBeCloseTo(pressure, 4);
     expect(inBore.placeStress / MPa).toBeCloseTo(place, -0.3);
     expect(inBore.conformability).toBeCloseTo(follows, 4);
-    const opened = openingStress(own, { freeGap, opening: 8.5 * own.radial }, 'ring1');
+    const opened = openingStress({ ...gapped, ringOpening: 8.5 * own.ring1Radial }, 'ring1');
     expect(opened / MPa).toBeCloseTo(fitting, -0.3);
   });
 
@@ -81,10 +84,9 @@ describe('the constants of ISO 6621-4 and of the makers', () => {
     [ring(100, 1.5, 3.9, 100), 15, 21.156, 379.1, 0.04671],
     [ring(70, 1, 2.7, 206), 6, 6.378, 332.4, 0.02011],
   ])('give the same closure, stress and parameter', (own, tension, closure, stress, parameter) => {
-    const closed = closureOf(own, tension, 'ring1');
+    const closed = closureOf({ ...own, ring1Tension: tension }, 'ring1');
     const { placeStress, conformability } = ringInBore(
-      own,
-      { freeGap: closed + 0.3 * mm, gap: 0.3 * mm },
+      { ...own, ring1FreeGap: closed + 0.3 * mm, ring1Gap: 0.3 * mm },
       'ring1',
     );
     expect(closed / mm / closure).toBeCloseTo(1, 3);
@@ -107,8 +109,8 @@ describe('the constants of ISO 6621-4 and of the makers', () => {
 describe('second routes', () => {
   it('the closure is the virtual work of the bending moments, summed section by section', () => {
     fc.assert(
-      fc.property(anyRing, ({ ring: own, freeGap, gap }) => {
-        const { tangentialForce: F, closure } = ringInBore(own, { freeGap, gap }, 'ring1');
+      fc.property(anyRing, (own) => {
+        const { tangentialForce: F, closure } = ringInBore(own, 'ring1');
         const { radius: r, secondMoment: I } = ringLine(own, 'ring1');
         const pieces = 2000;
         let work = 0;
@@ -116,7 +118,8 @@ describe('second routes', () => {
           const φ = -Math.PI + ((i + 0.5) * 2 * Math.PI) / pieces;
           // Moment of an even pressure beyond φ, itself summed; a unit pull at the ends has the lever r(1 + cos φ).
           const moment = F * r * (1 + Math.cos(φ));
-          work += (moment * r * (1 + Math.cos(φ)) * r * 2 * Math.PI) / pieces / (own.modulus * I);
+          work +=
+            (moment * r * (1 + Math.cos(φ)) * r * 2 * Math.PI) / pieces / (own.ring1Modulus * I);
         }
         expect(work / closure).toBeCloseTo(1, 9);
       }),
@@ -166,9 +169,9 @@ describe('second routes', () => {
 describe('the drawn shape', () => {
   it('keeps its length, ends at half the free gap and starts round', () => {
     fc.assert(
-      fc.property(anyRing, ({ ring: own, freeGap, gap }) => {
-        const half = freeShape(own, { freeGap, gap }, 'ring1');
-        expect(must(half.at(-1)).x * 2).toBeCloseTo(freeGap, 7);
+      fc.property(anyRing, (own) => {
+        const half = freeShape(own, 'ring1');
+        expect(must(half.at(-1)).x * 2).toBeCloseTo(own.ring1FreeGap, 7);
         const { radius } = ringLine(own, 'ring1');
         let length = 0;
         for (let i = 1; i < half.length; i++)
@@ -176,7 +179,7 @@ describe('the drawn shape', () => {
             must(half[i]).x - must(half[i - 1]).x,
             must(half[i]).y - must(half[i - 1]).y,
           );
-        expect(length / (radius * endAngle(radius, gap))).toBeCloseTo(1, 3);
+        expect(length / (radius * endAngle(radius, own.ring1Gap))).toBeCloseTo(1, 3);
       }),
       { numRuns: 30 },
     );
@@ -191,8 +194,8 @@ describe('thin across and thin along', () => {
   it('height cancels in pressure, stress and conformability and scales the force', () => {
     fc.assert(
       fc.property(anyRing, fc.double({ min: 0.2, max: 3, noNaN: true }), (any, factor) => {
-        const one = ringInBore(any.ring, any, 'ring1');
-        const other = ringInBore({ ...any.ring, height: any.ring.height * factor }, any, 'ring1');
+        const one = ringInBore(any, 'ring1');
+        const other = ringInBore({ ...any, ring1Height: any.ring1Height * factor }, 'ring1');
         expect(other.tangentialForce / one.tangentialForce).toBeCloseTo(factor, 10);
         for (const name of ['contactPressure', 'placeStress', 'conformability'] as const)
           expect(other[name] / one[name]).toBeCloseTo(1, 10);
@@ -203,15 +206,12 @@ describe('thin across and thin along', () => {
   it('at equal pressure conformability goes with 1/(E a³)', () => {
     fc.assert(
       fc.property(anyRing, fc.double({ min: 0.7, max: 1.2, noNaN: true }), (any, factor) => {
-        const thin = { ...any.ring, radial: any.ring.radial * factor };
-        const [one, other] = [ringInBore(any.ring, any, 'ring1'), ringInBore(thin, any, 'ring1')];
+        const thin = { ...any, ring1Radial: any.ring1Radial * factor };
+        const [one, other] = [ringInBore(any, 'ring1'), ringInBore(thin, 'ring1')];
         const follow = ({ conformability, contactPressure }: typeof one) =>
           conformability / contactPressure;
-        const r = (own: Ring) => ringLine(own, 'ring1').radius;
-        expect(follow(other) / follow(one)).toBeCloseTo(
-          (r(thin) / r(any.ring)) ** 2 / factor ** 3,
-          9,
-        );
+        const r = (own: TopRing) => ringLine(own, 'ring1').radius;
+        expect(follow(other) / follow(one)).toBeCloseTo((r(thin) / r(any)) ** 2 / factor ** 3, 9);
       }),
     );
   });
@@ -219,14 +219,14 @@ describe('thin across and thin along', () => {
   it('place and fitting stress together do not depend on the free gap', () => {
     fc.assert(
       fc.property(anyRing, fc.double({ min: 1.1, max: 3, noNaN: true }), (any, wide) => {
-        const opening = any.freeGap * wide;
-        const both = (freeGap: number) =>
-          ringInBore(any.ring, { ...any, freeGap }, 'ring1').placeStress +
-          openingStress(any.ring, { freeGap, opening }, 'ring1');
-        const { bore: d, radial: a, modulus: E } = any.ring;
-        const sum = ((4 / (3 * Math.PI)) * E * a * (opening - any.gap)) / (d - a) ** 2;
-        expect(both(any.freeGap) / sum).toBeCloseTo(1, 9);
-        expect(both(1.3 * any.freeGap) / sum).toBeCloseTo(1, 9);
+        const ringOpening = any.ring1FreeGap * wide;
+        const both = (ring1FreeGap: number) =>
+          ringInBore({ ...any, ring1FreeGap }, 'ring1').placeStress +
+          openingStress({ ...any, ring1FreeGap, ringOpening }, 'ring1');
+        const { bore: d, ring1Radial: a, ring1Modulus: E } = any;
+        const sum = ((4 / (3 * Math.PI)) * E * a * (ringOpening - any.ring1Gap)) / (d - a) ** 2;
+        expect(both(any.ring1FreeGap) / sum).toBeCloseTo(1, 9);
+        expect(both(1.3 * any.ring1FreeGap) / sum).toBeCloseTo(1, 9);
       }),
     );
   });
@@ -236,45 +236,20 @@ describe('thin across and thin along', () => {
     const own = ring(86, 1.2, 3.1, 100);
     const { radius: r, secondMoment: I } = ringLine(own, 'ring1');
     const { tangentialForce: F, conformability } = ringInBore(
-      own,
-      { freeGap: 0.0206, gap: 0.0003 },
+      { ...own, ring1FreeGap: 0.0206, ring1Gap: 0.0003 },
       'ring1',
     );
     for (const n of [2, 3, 4, 6]) {
       const U = followedWaviness(conformability, r, n);
-      expect((own.modulus * I * (n * n - 1) ** 2 * U) / r ** 4 / (F / r)).toBeCloseTo(1, 10);
+      expect((own.ring1Modulus * I * (n * n - 1) ** 2 * U) / r ** 4 / (F / r)).toBeCloseTo(1, 10);
     }
   });
 });
 
 describe('refusals', () => {
-  const good = ring(90.5, 1.5, 3.5, 160);
-  const gaps = { freeGap: 0.0127, gap: 0.00038 };
-  it.each([
-    ['ring1Radial', { ...good, radial: 0.04525 }, gaps, 'less than'],
-    ['ring1Radial', { ...good, radial: 0 }, gaps, 'greater than'],
-    ['ring1Height', { ...good, height: -0.001 }, gaps, 'greater than'],
-    ['ring1Modulus', { ...good, modulus: 0 }, gaps, 'greater than'],
-    ['bore', { ...good, bore: 0 }, gaps, 'greater than'],
-    ['ring1FreeGap', good, { freeGap: 0.0003, gap: 0.0004 }, 'greater than'],
-    ['ring1FreeGap', good, { freeGap: Number.NaN, gap: 0.0004 }, 'a number'],
-    ['ring1Gap', good, { freeGap: 0.01, gap: -0.0004 }, 'at least'],
-  ] as const)('%s', (quantity, own, between, relation) => {
-    const refuse = (): unknown => ringInBore(own, between, 'ring1');
-    expect(refuse).toThrow(OutOfDomain);
-    expect(refuse).toThrow(expect.objectContaining({ quantity, relation }));
-  });
-  it('names the second ring’s quantities for the second ring', () => {
-    expect(() => ringInBore({ ...good, radial: 1 }, gaps, 'ring2')).toThrow(
-      expect.objectContaining({ quantity: 'ring2Radial' }),
-    );
-  });
-  it('an opening of nothing, an order below two, a pack without an oil ring', () => {
-    expect(() => openingStress(good, { freeGap: 0.01, opening: 0 }, 'ring1')).toThrow(OutOfDomain);
-    expect(() => followedWaviness(0.03, 0.04, 1)).toThrow(OutOfDomain);
-    expect(() => closureOf(good, 0, 'ring1')).toThrow(OutOfDomain);
-    const pack = { ring1Tension: 10, ring2Tension: 10, oilRingTension: 0 };
-    expect(() => packLoad(pack, 0.1)).toThrow(OutOfDomain);
-    expect(() => packLoad({ ...pack, oilRingTension: 5 }, 1.2)).toThrow(OutOfDomain);
+  it('an order below two, at which a ring moves with its bore', () => {
+    expect(() => followedWaviness(0.03, 0.04, 1.9)).toThrow(RangeError);
+    expect(() => followedWaviness(0.03, 0.04, Number.NaN)).toThrow(RangeError);
+    expect(followedWaviness(0.03, 0.04, 2)).toBeGreaterThan(0);
   });
 });

@@ -42,24 +42,28 @@ describe('published splits', () => {
 
 describe('repeats', () => {
   test('the five lifts of an invented road rod', () => {
-    const { mean, spread } = repeats('bigEndReadings', [0.421, 0.4215, 0.4211, 0.4209, 0.4215]);
+    const { mean, spread } = repeats(
+      { bigEndReadings: [0.421, 0.4215, 0.4211, 0.4209, 0.4215] },
+      'bigEndReadings',
+    );
     expect(mean).toBeCloseTo(0.4212, 12);
     // By hand: squares of −2, 3, −1, −3, 3 tenths of a gram are 32; over 4, root: 2.828 tenths.
     expect(spread).toBeCloseTo(Math.sqrt(8) * 1e-4, 12);
   });
 
   test('one lift has a mean and no spread', () => {
-    expect(repeats('smallEndReadings', [0.17])).toEqual({ mean: 0.17, spread: undefined });
+    expect(repeats({ smallEndReadings: [0.17] }, 'smallEndReadings')).toEqual({
+      mean: 0.17,
+      spread: undefined,
+    });
   });
 
   test('a shift of every lift moves the mean and leaves the spread', () => {
     fc.assert(
       fc.property(fc.array(mass, { minLength: 2, maxLength: 20 }), mass, (list, shift) => {
-        const before = repeats('bigEndReadings', list);
-        const after = repeats(
-          'bigEndReadings',
-          list.map((reading) => reading + shift),
-        );
+        const before = repeats({ bigEndReadings: list }, 'bigEndReadings');
+        const shifted = list.map((reading) => reading + shift);
+        const after = repeats({ bigEndReadings: shifted }, 'bigEndReadings');
         expect(after.mean).toBeCloseTo(before.mean + shift, 10);
         expect(after.spread ?? -1).toBeCloseTo(before.spread ?? -2, 8);
       }),
@@ -129,8 +133,8 @@ test('a piece of a batch and the error of a scale', () => {
 describe('refusals name the quantity', () => {
   const rod = { bigEndMass: 0.4, smallEndMass: 0.2, rodMass: 0.6, rodLength: 0.14 };
   test.each([
-    ['bigEndReadings', () => repeats('bigEndReadings', [])],
-    ['bigEndReadings', () => repeats('bigEndReadings', [0.4, -0.1])],
+    ['bigEndReadings', () => repeats({ bigEndReadings: [] }, 'bigEndReadings')],
+    ['bigEndReadings', () => repeats({ bigEndReadings: [0.4, -0.1] }, 'bigEndReadings')],
     ['rodLength', () => weighedEnds({ ...rod, rodLength: 0 })],
     ['rodMass', () => weighedEnds({ ...rod, rodMass: -1 })],
     ['supportOffset', () => supportShift({ ...rod, supportOffset: 0.14 })],

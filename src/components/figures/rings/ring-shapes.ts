@@ -34,6 +34,14 @@ export function drawnRing(set: FigureSet): DrawnRing | undefined {
   )
     return undefined;
   const radius = (bore - radial) / 2;
+  const ring = {
+    bore,
+    ring1Height: height,
+    ring1Radial: radial,
+    ring1Modulus: modulus,
+    ring1FreeGap: freeGap,
+    ring1Gap: gap,
+  };
   return {
     bore,
     height,
@@ -41,7 +49,7 @@ export function drawnRing(set: FigureSet): DrawnRing | undefined {
     freeGap,
     gap,
     closed: ringHalf(radius, 0, endAngle(radius, gap), 41),
-    relaxed: freeShape({ bore, height, radial, modulus }, { freeGap, gap }, 'ring1'),
+    relaxed: freeShape(ring, 'ring1'),
   };
 }
 
