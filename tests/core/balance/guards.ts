@@ -1,0 +1,106 @@
+import { impliedEnds, pinBobweight, wholeRods } from '../../../src/core/balance/bobweight.ts';
+import { planeUnbalance, primaryParts, throwSums } from '../../../src/core/balance/crank-throws.ts';
+import { partialBalance } from '../../../src/core/balance/partial-balance.ts';
+import { guarded, type Tables } from '../guards.ts';
+
+const parts = {
+  pistonMass: 0.4,
+  pinMass: 0.12,
+  ringMass: 0.04,
+  lockMass: 0.002,
+  bigEndMass: 0.42,
+  smallEndMass: 0.17,
+  shellMass: 0.04,
+  oilMass: 0.004,
+  rodsPerPin: 2,
+  reciprocatingFraction: 0.5,
+  partnerRotating: 0,
+  partnerReciprocating: 0,
+};
+const single = [{ angle: 0, position: 0, banks: [0] }];
+
+export const balance: Tables = {
+  'balance/bobweight.ts': [
+    guarded({ rodsPerPin: 2 }, (pin) => wholeRods(pin, 3), [
+      ['rodsPerPin', 'at least', 1],
+      ['rodsPerPin', 'at most', 3],
+      ['rodsPerPin', 'at most', 1, 'a whole number of rods', 1.5],
+    ]),
+    guarded(parts, pinBobweight, [
+      ['reciprocatingFraction', 'at least', 0],
+      ['reciprocatingFraction', 'at most', 1],
+      ['bigEndMass', 'greater than', 0],
+      ['shellMass', 'at least', 0],
+      ['smallEndMass', 'greater than', 0],
+      ['pinMass', 'at least', 0],
+      ['lockMass', 'at least', 0],
+      ['pistonMass', 'greater than', 0],
+      ['ringMass', 'at least', 0],
+      ['oilMass', 'at least', 0],
+      ['partnerRotating', 'greater than', -0.46, "minus the first rod's turning parts"],
+      ['partnerReciprocating', 'greater than', -0.732, "minus the first rod's sliding parts"],
+    ]),
+    guarded({ ...parts, bobweight: 1.7, rodMass: 0.59 }, impliedEnds, [
+      ['reciprocatingFraction', 'at least', 0],
+      [
+        'reciprocatingFraction',
+        'less than',
+        1,
+        'one, where the split of the rod no longer shows in the bobweight',
+      ],
+      ['rodMass', 'greater than', 0],
+      ['pistonMass', 'greater than', 0],
+      ['pinMass', 'at least', 0],
+      ['ringMass', 'at least', 0],
+      ['lockMass', 'at least', 0],
+      ['bobweight', 'greater than', 0],
+      ['oilMass', 'at least', 0],
+      ['shellMass', 'at least', 0],
+    ]),
+  ],
+  'balance/crank-throws.ts': [
+    ...[throwSums, primaryParts].map((sums) =>
+      guarded({ crankLayout: single }, ({ crankLayout }) => sums(crankLayout), [
+        ['crankLayout', 'at least', 1, 'one throw', []],
+      ]),
+    ),
+    guarded(
+      { bobweightError: 0.004, stroke: 0.08, cylinderSpacing: 0.1, planeA: -0.2, planeB: 0.2 },
+      (crank) => planeUnbalance(single, crank),
+      [
+        ['bobweightError', 'a number'],
+        ['stroke', 'greater than', 0],
+        ['cylinderSpacing', 'greater than', 0],
+        ['planeA', 'less than', 0.2, 'the place of plane B'],
+        ['planeB', 'a number'],
+      ],
+    ),
+  ],
+  'balance/partial-balance.ts': [
+    guarded(
+      {
+        reciprocatingMass: 0.7,
+        rotatingMass: 0.9,
+        reciprocatingFraction: 0.5,
+        stroke: 0.08,
+        maxSpeed: 600,
+        crankAngle: 0.3,
+        bankAngle: 1.5,
+        rodsPerPin: 2,
+        balanceRadius: 0.07,
+      },
+      partialBalance,
+      [
+        ['reciprocatingFraction', 'at least', 0],
+        ['reciprocatingFraction', 'at most', 1],
+        ['reciprocatingMass', 'greater than', 0],
+        ['stroke', 'greater than', 0],
+        ['maxSpeed', 'at least', 0],
+        ['crankAngle', 'a number'],
+        ['bankAngle', 'a number'],
+        ['rotatingMass', 'at least', 0],
+        ['balanceRadius', 'greater than', 0],
+      ],
+    ),
+  ],
+};
