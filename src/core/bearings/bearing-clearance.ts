@@ -56,15 +56,15 @@ export function computedClearance(fit: {
  * the housing; once it is used up, with the shells alone, and a gap opens behind them.
  *
  * First order in the strains (a thousandth of each change). Neglected: the cap's joint, uneven temperature,
- * the load, and the give of shells that bend when loose. Throws OutOfDomain as {@link compliance} does, and
- * for a journal not above 0 or a number that is not finite.
+ * the load, and the give of shells that bend when loose. Throws OutOfDomain as {@link compliance} and
+ * {@link interferenceAt} do, and for a journal not above 0 or a number that is not finite.
  */
 export function bearingState(
   fit: RunningFit,
   shopClearance: number,
   at: Temperatures,
 ): BearingState {
-  const start = finite(fit, 'assemblyTemperature');
+  const start = fit.assemblyTemperature;
   const warm = finite({ rodTemperature: at.rod }, 'rodTemperature') - start;
   const journal = finite(fit, 'crankExpansion');
   const journalGrowth =

@@ -15,9 +15,9 @@ export interface Orifice {
   readonly downstreamPressure: number;
 }
 
+/** The ratio of heats is refused where it first counts, in {@link criticalRatio}. */
 function checkGas(gas: RestingGas): void {
   above(gas, 'gasConstant');
-  above(gas, 'heatRatio', 1, 'one');
   above(gas, 'gasTemperature');
 }
 

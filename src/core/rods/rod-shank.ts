@@ -1,5 +1,5 @@
 import { pistonMotion } from '../motion/piston-motion.ts';
-import { above, atLeast } from '../refuse.ts';
+import { above, atLeast, finite } from '../refuse.ts';
 import { pullsAbove } from '../loads/reversal-load.ts';
 
 /** What moves, what presses, and where the shank is cut: SI throughout. */
@@ -43,18 +43,19 @@ export interface ShankForces {
  * which costs 0.2 % at 15°.
  *
  * Neglected: ring friction, weight, pin offset (see reversal-load). Throws OutOfDomain for what
- * {@link pullsAbove} refuses, a speed or pressure below zero, or a bore that is not greater than 0.
+ * {@link pullsAbove} and {@link pistonMotion} refuse, a pressure below zero, or a bore that is not greater than 0.
  */
 export function shankForces(duty: ShankDuty): ShankForces {
-  const ω = atLeast(duty, 'maxSpeed');
   const { shank } = pullsAbove(duty, duty);
   const gas =
     ((atLeast(duty, 'peakPressure') - atLeast(duty, 'crankcasePressure')) *
       Math.PI *
       above(duty, 'bore') ** 2) /
     4;
-  const { acceleration, rodAngle } = pistonMotion(duty, duty.peakAngle, ω);
-  const crankpin = (duty.stroke / 2) * ω ** 2 * Math.cos(duty.peakAngle);
+  const θ = finite(duty, 'peakAngle');
+  const ω = duty.maxSpeed;
+  const { acceleration, rodAngle } = pistonMotion(duty, θ, ω);
+  const crankpin = (duty.stroke / 2) * ω ** 2 * Math.cos(θ);
   const share = duty.shankSection / (2 * duty.rodLength);
   const sliding = duty.pistonMass + duty.ringMass + duty.lockMass + duty.pinMass;
   const inertia =

@@ -61,7 +61,6 @@ export const bearings: Tables = {
         ['crankExpansion', 'a number'],
         ['crankpinDiameter', 'greater than', 0],
         ['crankpinTemperature', 'a number'],
-        ['assemblyTemperature', 'a number'],
         ['rodClearance', 'a number'],
       ],
     ),

@@ -100,7 +100,7 @@ export const rods: Tables = {
   ],
   'rods/rod-shank.ts': [
     guarded(duty, shankForces, [
-      ['maxSpeed', 'at least', 0],
+      ['peakAngle', 'a number'],
       ['peakPressure', 'at least', 0],
       ['crankcasePressure', 'at least', 0],
       ['bore', 'greater than', 0],
