@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { nameToday } from './renamed.ts';
 import {
   asValue,
   bothSets,
@@ -92,7 +93,7 @@ export function fromFile(text: string): ReadFile {
       const value = isName(name) ? asValue(something) : undefined;
       if (value === undefined)
         problems.push(`The value of ${name} (${set}) is damaged; it is not used.`);
-      else values[set][name] = value;
+      else values[set][nameToday(name)] = value;
     }
   }
   return { job, values, problems, usable: true };
@@ -123,7 +124,7 @@ function salvage(text: string): ReadFile {
     else if (set !== undefined && isName(key)) {
       const value = parsedValue(rest);
       if (value === undefined) continue;
-      values[set][key] = value;
+      values[set][nameToday(key)] = value;
       lines += 1;
     }
   }

@@ -1,6 +1,7 @@
 import type { Entry } from '../calculators/define.ts';
 import { escapeText, unescapeText } from './escape.ts';
 import { decodeValue, encodeValue, shown } from './link-value.ts';
+import { nameToday } from './renamed.ts';
 import { isName, type StoredValue } from './values.ts';
 
 /** The version of the grammar that {@link encodeLink} writes. */
@@ -88,7 +89,8 @@ export function decodeLink(
   const usable = (whole ? pairs : pairs.slice(0, -1)).filter(({ name }) => name !== 'v');
   const values = new Map<string, LinkValue>();
   let job = '';
-  for (const { name, text } of usable) {
+  for (const { name: written, text } of usable) {
+    const name = nameToday(written);
     const plain = text === undefined ? undefined : unpercented(text);
     if (text === undefined) {
       problems.push(`“${shown(name)}” in this link has no value; it is not used.`);

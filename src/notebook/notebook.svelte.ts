@@ -7,6 +7,7 @@ import {
   placeOf,
   previousKey,
   readShelf,
+  renameOnShelf,
   replaceOnShelf,
   systemKey,
   valueKey,
@@ -315,6 +316,7 @@ export class Notebook {
     if (this.#visit !== undefined) this.#tab.set(visitKey, links().writeVisit(this.#visit));
   }
   #readOwn(): void {
+    renameOnShelf(this.#shelf);
     const found = readShelf(this.#shelf);
     this.#own = copied(found.values);
     this.#ownJob = found.job;

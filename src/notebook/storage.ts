@@ -1,3 +1,4 @@
+import { renamed } from './renamed.ts';
 import {
   bothSets,
   isName,
@@ -113,6 +114,18 @@ export interface Found extends Contents {
   readonly system: 'metric' | 'inch';
   /** By storage key. The damaged text is left where it is until the reader replaces it. */
   readonly damaged: Readonly<Record<string, string>>;
+}
+
+/** Moves values that stand under a former name of their quantity to today's, unless one stands there already. */
+export function renameOnShelf(shelf: Shelf): void {
+  for (const [before, today] of renamed)
+    for (const set of bothSets) {
+      const text = shelf.get(valueKey(set, before));
+      if (text === undefined) continue;
+      // Taken away first: a full storage then has room for it.
+      shelf.remove(valueKey(set, before));
+      if (shelf.get(valueKey(set, today)) === undefined) shelf.set(valueKey(set, today), text);
+    }
 }
 
 /** Reads the whole notebook. A damaged value is named and skipped; nothing is written. */

@@ -1,6 +1,7 @@
 import type { Entry } from '../calculators/define.ts';
 import { admit } from './admit.ts';
 import { decodeLink } from './link.ts';
+import { nameToday } from './renamed.ts';
 import {
   asValue,
   bothSets,
@@ -77,7 +78,7 @@ function parseSets(sets: object): SetValues {
     if (typeof found !== 'object' || found === null) continue;
     for (const [name, something] of Object.entries(found)) {
       const value = isName(name) ? asValue(something) : undefined;
-      if (value !== undefined) values[set][name] = value;
+      if (value !== undefined) values[set][nameToday(name)] = value;
     }
   }
   return values;
