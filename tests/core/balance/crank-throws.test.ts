@@ -173,19 +173,3 @@ describe('properties', () => {
     }
   });
 });
-
-describe('refusals name the quantity', () => {
-  test.each([
-    ['crankLayout', () => throwSums([])],
-    ['crankLayout', () => primaryParts([])],
-    ['stroke', () => planeUnbalance(throwsOf('single'), { ...crank, stroke: 0 })],
-    [
-      'cylinderSpacing',
-      () => planeUnbalance(throwsOf('single'), { ...crank, cylinderSpacing: -1 }),
-    ],
-    ['planeA', () => planeUnbalance(throwsOf('single'), { ...crank, planeA: 0.2 })],
-    ['bobweightError', () => planeUnbalance(throwsOf('single'), { ...crank, bobweightError: NaN })],
-  ])('%s', (quantity, work) => {
-    expect(work).toThrow(expect.objectContaining({ name: 'OutOfDomain', quantity }));
-  });
-});

@@ -7,7 +7,6 @@ import {
   type RunningFit,
 } from '../../../src/core/bearings/bearing-clearance.ts';
 import { interferenceAt, looseTemperature } from '../../../src/core/bearings/bearing-fit.ts';
-import { OutOfDomain } from '../../../src/core/refuse.ts';
 import { must } from '../../calculators/must.ts';
 
 const zero = 273.15;
@@ -147,39 +146,8 @@ describe('the journal runs ahead of the rod', () => {
   });
 });
 
-describe('refusals name the quantity', () => {
-  const refused = (what: () => unknown): string => {
-    try {
-      what();
-    } catch (error) {
-      if (error instanceof OutOfDomain) return `${error.quantity}, ${error.limitName ?? ''}`;
-      throw error;
-    }
-    return 'nothing';
-  };
-  it.each([
-    ['crankpinDiameter', 'the bore of the housing', { crankpinDiameter: 0.06 }],
-    ['crankpinDiameter', '', { crankpinDiameter: 0 }],
-    ['rodShellWall', 'half the gap between housing and journal', { rodShellWall: 0.0018 }],
-    ['rodShellWall', '', { rodShellWall: -0.001 }],
-    ['rodHousing', '', { rodHousing: Number.NaN }],
-  ])('%s beside %s', (name, limit, change) => {
-    expect(refused(() => computedClearance({ ...road, ...change }))).toBe(`${name}, ${limit}`);
-  });
-  it('an outside that leaves no housing', () => {
-    expect(refused(() => bearingState({ ...road, housingOutside: 0.05 }, 0, at(20)))).toBe(
-      'housingOutside, the bore of the housing',
-    );
-  });
-  it('temperatures and expansions that are no numbers', () => {
-    expect(refused(() => bearingState(road, 0, { rod: Number.NaN, journal: 300 }))).toBe(
-      'rodTemperature, ',
-    );
-    expect(refused(() => bearingState(road, 0, { rod: 300, journal: Number.NaN }))).toBe(
-      'crankpinTemperature, ',
-    );
-    expect(refused(() => bearingState({ ...road, crankExpansion: Infinity }, 0, at(20)))).toBe(
-      'crankExpansion, ',
-    );
-  });
+it('refuses an outside that leaves no housing', () => {
+  expect(() => bearingState({ ...road, housingOutside: 0.05 }, 0, at(20))).toThrow(
+    expect.objectContaining({ quantity: 'housingOutside' }),
+  );
 });

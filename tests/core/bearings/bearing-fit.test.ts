@@ -13,7 +13,6 @@ import {
   touchingCrush,
   type WarmFit,
 } from '../../../src/core/bearings/bearing-fit.ts';
-import { OutOfDomain } from '../../../src/core/refuse.ts';
 import { must } from '../../calculators/must.ts';
 
 const zero = 273.15;
@@ -231,43 +230,4 @@ it('opens the bore by less than the interference, and by more in a softer eye', 
       );
     }),
   );
-});
-
-describe('refusals name the quantity', () => {
-  const refused = (what: () => unknown): string => {
-    try {
-      what();
-    } catch (error) {
-      if (error instanceof OutOfDomain) return error.quantity;
-      throw error;
-    }
-    return 'nothing';
-  };
-  it.each<[string, number]>([
-    ['rodHousing', 0],
-    ['rodHousing', Number.NaN],
-    ['housingOutside', 0.05],
-    ['housingOutside', 0.05559],
-    ['rodShellWall', 0],
-    ['rodShellWall', -0.001],
-    ['rodShellWall', 0.028],
-    ['youngsModulus', 0],
-    ['housingPoisson', 0.5],
-    ['housingPoisson', -0.1],
-    ['shellModulus', -1],
-  ])('%s of %s', (name, value) => {
-    expect(refused(() => compliance({ ...road, [name]: value }))).toBe(name);
-  });
-  it('crush, expansions and temperatures that cannot be', () => {
-    expect(refused(() => interference({ crushHeight: -1e-6 }))).toBe('crushHeight');
-    expect(refused(() => interferenceAt({ ...road, rodExpansion: Number.NaN }, 300))).toBe(
-      'rodExpansion',
-    );
-    expect(refused(() => interferenceAt({ ...road, assemblyTemperature: Infinity }, 300))).toBe(
-      'assemblyTemperature',
-    );
-    expect(
-      refused(() => checkingLoad({ rodHousing: 0.05, rodShellWall: 0.002, rodShellWidth: 0 })),
-    ).toBe('rodShellWidth');
-  });
 });

@@ -5,7 +5,6 @@ import {
   pushedAcceleration,
   speedRipple,
 } from '../../../src/core/inertia/geared-inertia.ts';
-import { OutOfDomain } from '../../../src/core/refuse.ts';
 
 const pound = 0.45359237;
 const foot = 0.3048;
@@ -121,38 +120,5 @@ describe('second routes and properties', () => {
       meanSpeed: 94,
     });
     expect((0.25 / 2) * (highest ** 2 - lowest ** 2)).toBeCloseTo(60, 10);
-  });
-});
-
-describe('refusals name the quantity', () => {
-  const refused = (what: () => unknown): string => {
-    try {
-      what();
-    } catch (error) {
-      if (error instanceof OutOfDomain) return error.quantity;
-      throw error;
-    }
-    return 'nothing';
-  };
-  it.each([
-    ['engineInertia', -1],
-    ['gearRatio', 0],
-    ['tyreRadius', 0],
-    ['drivelineEfficiency', 0],
-    ['drivelineEfficiency', 1.01],
-    ['carMass', 0],
-    ['wheelInertia', -0.1],
-    ['netTorque', -1],
-  ])('%s of %f', (name, value) => {
-    expect(refused(() => gearedMass({ ...car, [name]: value }))).toBe(name);
-  });
-  it.each([
-    ['engineInertia', 0],
-    ['meanSpeed', 0],
-    ['energySwing', -1],
-    ['energySwing', 2 * 0.25 * 94 ** 2 * 1.001],
-  ])('ripple with %s of %f', (name, value) => {
-    const ripple = { engineInertia: 0.25, energySwing: 60, meanSpeed: 94, [name]: value };
-    expect(refused(() => speedRipple(ripple))).toBe(name);
   });
 });

@@ -14,7 +14,6 @@ import {
   pressureModel,
   type PressureInput,
 } from '../../../src/core/loads/cylinder-pressure.ts';
-import { OutOfDomain } from '../../../src/core/refuse.ts';
 import { must } from '../../calculators/must.ts';
 
 interface Expected {
@@ -307,36 +306,12 @@ describe('friction', () => {
   });
 });
 
-describe('what has no meaning is refused', () => {
-  test.each([
-    ['compressionRatio', 1],
-    ['volumetricEfficiency', 0],
-    ['ambientPressure', 0],
-    ['chargeTemperature', 0],
-    ['residualFraction', 1],
-    ['burnedGamma', 1],
-    ['compressionExponent', 0.9],
-    ['heatLoss', 1.1],
-    ['combustionEfficiency', 1.01],
-    ['wiebeEfficiency', 0],
-    ['wiebeForm', -0.1],
-    ['burnDuration', -0.1],
-    ['burnDuration', 3],
-    ['burnStart', 2.5],
-    ['exhaustOpen', -0.1],
-    ['intakeOpen', 2.5],
-    ['manifoldPressure', 0],
-    ['exhaustPressure', -1],
-    ['bore', 0],
-    ['rodLength', 0.03],
-    ['stroke', Number.NaN],
-  ] as const)('%s = %d', (name, value) => {
-    try {
-      pressureModel({ ...road, [name]: value });
-      expect.unreachable();
-    } catch (error) {
-      expect(error).toBeInstanceOf(OutOfDomain);
-      if (error instanceof OutOfDomain) expect(error.quantity).toBe(name);
-    }
-  });
+test.each([
+  ['compressionRatio', 1],
+  ['volumetricEfficiency', 0],
+  ['wiebeForm', -0.1],
+] as const)('refuses what its parts refuse: %s = %d', (name, value) => {
+  expect(() => pressureModel({ ...road, [name]: value })).toThrow(
+    expect.objectContaining({ quantity: name }),
+  );
 });

@@ -1,6 +1,5 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { OutOfDomain } from '../../../src/core/refuse.ts';
 import {
   closureTolerance,
   meanPlusMinus,
@@ -128,23 +127,4 @@ describe('misplaced supports', () => {
 test('a piece of a batch and the error of a scale', () => {
   expect(pieceMass({ batchMass: 6e-3, batchCount: 10 })).toBeCloseTo(6e-4, 15);
   expect(scaleError({ checkMass: 0.5, checkReading: 0.5001 })).toBeCloseTo(1e-4, 12);
-});
-
-describe('refusals name the quantity', () => {
-  const rod = { bigEndMass: 0.4, smallEndMass: 0.2, rodMass: 0.6, rodLength: 0.14 };
-  test.each([
-    ['bigEndReadings', () => repeats({ bigEndReadings: [] }, 'bigEndReadings')],
-    ['bigEndReadings', () => repeats({ bigEndReadings: [0.4, -0.1] }, 'bigEndReadings')],
-    ['rodLength', () => weighedEnds({ ...rod, rodLength: 0 })],
-    ['rodMass', () => weighedEnds({ ...rod, rodMass: -1 })],
-    ['supportOffset', () => supportShift({ ...rod, supportOffset: 0.14 })],
-    ['fixtureRepeat', () => closureTolerance({ fixtureRepeat: -1, scaleResolution: 1e-4 })],
-    ['scaleResolution', () => closureTolerance({ fixtureRepeat: 0, scaleResolution: 0 })],
-    ['scaleResolution', () => meanPlusMinus({ fixtureRepeat: 0, scaleResolution: Number.NaN }, 2)],
-    ['batchCount', () => pieceMass({ batchMass: 1, batchCount: 0 })],
-    ['checkMass', () => scaleError({ checkMass: 0, checkReading: 1 })],
-  ])('%s', (quantity, work) => {
-    expect(work).toThrow(expect.objectContaining({ name: 'OutOfDomain', quantity }));
-    expect(work).toThrow(OutOfDomain);
-  });
 });
