@@ -42,8 +42,8 @@ type Numbers<Q extends string> = { readonly [K in Q]: number };
 
 /**
  * The refusal of one of the numbers given. Like the guards below it takes the record and the key, never name
- * and value apart, so that a misspelt or a mistaken name does not compile. A number that is no member of an
- * argument gets a record of its own: `above({ maxSpeed: crankSpeed }, 'maxSpeed')`.
+ * and value apart, so that a misspelt name does not compile. A number that is no member of an argument gets
+ * a record of its own: `above({ maxSpeed: crankSpeed }, 'maxSpeed')`.
  */
 export function refusal<Q extends string>(
   given: Numbers<Q>,
@@ -72,16 +72,6 @@ export function above<Q extends string>(
   const value = finite(given, quantity);
   if (value <= limit) throw refusal(given, quantity, 'greater than', limit, limitName);
   return value;
-}
-
-/** Returns the list; throws {@link OutOfDomain} unless each of its numbers is finite and greater than 0. */
-export function eachAbove<Q extends string>(
-  given: { readonly [K in Q]: readonly number[] },
-  quantity: Q,
-): readonly number[] {
-  const list = given[quantity];
-  for (const value of list) above({ [quantity]: value } as Numbers<Q>, quantity);
-  return list;
 }
 
 /** Returns the number; throws {@link OutOfDomain} unless it is finite and at least `limit` (default 0). */
@@ -124,4 +114,14 @@ export function atMost<Q extends string>(
 export function fraction<Q extends string>(given: Numbers<Q>, quantity: Q): number {
   atLeast(given, quantity);
   return atMost(given, quantity, 1);
+}
+
+/** Returns the list; throws {@link OutOfDomain} unless each of its numbers is finite and greater than 0. */
+export function eachAbove<Q extends string>(
+  given: { readonly [K in Q]: readonly number[] },
+  quantity: Q,
+): readonly number[] {
+  const list = given[quantity];
+  for (const value of list) above({ [quantity]: value } as Numbers<Q>, quantity);
+  return list;
 }

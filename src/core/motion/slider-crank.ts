@@ -17,9 +17,8 @@ export interface SliderCrank {
 
 /**
  * The constants of one linkage, made once and used at every angle. `r` throw, `l` rod length, `e` distance
- * [m] of the pin's path to the right of the crank axis, `throwRatio` = r/l, the books' λ (written so inside
- * the functions here; elsewhere λ can be the air ratio), `psiTop` [rad] the crank's angle
- * from the line of the bore, clockwise, when the piston is highest.
+ * [m] of the pin's path to the right of the crank axis, `throwRatio` = r/l (λ in the books and inside the
+ * functions), `psiTop` [rad] the crank's angle from the line of the bore, clockwise, when the piston is highest.
  */
 export interface Linkage {
   readonly r: number;
