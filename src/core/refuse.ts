@@ -69,9 +69,8 @@ export function above<Q extends string>(
   limit = 0,
   limitName?: string,
 ): number {
-  const value = finite(given, quantity);
-  if (value <= limit) throw refusal(given, quantity, 'greater than', limit, limitName);
-  return value;
+  if (finite(given, quantity) > limit) return given[quantity];
+  throw refusal(given, quantity, 'greater than', limit, limitName);
 }
 
 /** Returns the number; throws {@link OutOfDomain} unless it is finite and at least `limit` (default 0). */
@@ -81,9 +80,8 @@ export function atLeast<Q extends string>(
   limit = 0,
   limitName?: string,
 ): number {
-  const value = finite(given, quantity);
-  if (value < limit) throw refusal(given, quantity, 'at least', limit, limitName);
-  return value;
+  if (finite(given, quantity) >= limit) return given[quantity];
+  throw refusal(given, quantity, 'at least', limit, limitName);
 }
 
 /** Returns the number; throws {@link OutOfDomain} unless it is finite and less than `limit`. */
@@ -93,9 +91,8 @@ export function below<Q extends string>(
   limit: number,
   limitName?: string,
 ): number {
-  const value = finite(given, quantity);
-  if (value >= limit) throw refusal(given, quantity, 'less than', limit, limitName);
-  return value;
+  if (finite(given, quantity) < limit) return given[quantity];
+  throw refusal(given, quantity, 'less than', limit, limitName);
 }
 
 /** Returns the number; throws {@link OutOfDomain} unless it is finite and at most `limit`. */
@@ -105,23 +102,12 @@ export function atMost<Q extends string>(
   limit: number,
   limitName?: string,
 ): number {
-  const value = finite(given, quantity);
-  if (value > limit) throw refusal(given, quantity, 'at most', limit, limitName);
-  return value;
+  if (finite(given, quantity) <= limit) return given[quantity];
+  throw refusal(given, quantity, 'at most', limit, limitName);
 }
 
 /** Returns the number; throws {@link OutOfDomain} unless it is a share of a whole: at least 0 and at most 1. */
 export function fraction<Q extends string>(given: Numbers<Q>, quantity: Q): number {
   atLeast(given, quantity);
   return atMost(given, quantity, 1);
-}
-
-/** Returns the list; throws {@link OutOfDomain} unless each of its numbers is finite and greater than 0. */
-export function eachAbove<Q extends string>(
-  given: { readonly [K in Q]: readonly number[] },
-  quantity: Q,
-): readonly number[] {
-  const list = given[quantity];
-  for (const value of list) above({ [quantity]: value } as Numbers<Q>, quantity);
-  return list;
 }

@@ -8,7 +8,6 @@ import {
   previousKey,
   readShelf,
   renameOnShelf,
-  replaceOnShelf,
   systemKey,
   valueKey,
   visitKey,
@@ -332,7 +331,7 @@ export class Notebook {
     this.#changed();
   }
   #replace(contents: Contents): void {
-    replaceOnShelf(this.#shelf, contents);
+    links().replaceOnShelf(this.#shelf, contents);
     this.#readOwn();
     this.#shelfNotice = this.#shelf.notice;
   }

@@ -1,12 +1,5 @@
 import { renamed } from './renamed.ts';
-import {
-  bothSets,
-  isName,
-  parseValue,
-  writeValue,
-  type Contents,
-  type StoredValue,
-} from './values.ts';
+import { bothSets, isName, parseValue, type Contents, type StoredValue } from './values.ts';
 
 /** What the notebook asks of a browser's storage. */
 export interface Shelf {
@@ -162,22 +155,4 @@ export function placeOf(
 
 function damageSentence(set: string, name: string): string {
   return `The stored value of ${name} (${set}) is damaged. The example stands in its place until you type a new one.`;
-}
-
-/** Replaces the notebook on the shelf by `contents`, and keeps what it replaced for one step back. */
-export function replaceOnShelf(shelf: Shelf, contents: Contents): void {
-  const before = readShelf(shelf);
-  shelf.set(previousKey, JSON.stringify({ job: before.job, values: before.values }));
-  for (const key of shelf.keys()) {
-    const place = placeOf(key);
-    if (place === undefined || Object.hasOwn(contents.values[place.set], place.name)) continue;
-    // A damaged value is in no copy, so it stays where it is.
-    if (parseValue(shelf.get(key) ?? '') !== undefined) shelf.remove(key);
-  }
-  for (const set of bothSets) {
-    for (const [name, value] of Object.entries(contents.values[set])) {
-      shelf.set(valueKey(set, name), writeValue(value));
-    }
-  }
-  shelf.set(jobKey, contents.job);
 }

@@ -17,7 +17,6 @@ export interface GuardCall {
 const relations = new Map<string, readonly string[]>([
   ['finite', ['a number']],
   ['above', ['greater than']],
-  ['eachAbove', ['greater than']],
   ['atLeast', ['at least']],
   ['below', ['less than']],
   ['atMost', ['at most']],

@@ -5,9 +5,9 @@ import {
   placeOf,
   previousKey,
   readShelf,
-  replaceOnShelf,
   valueKey,
 } from '../../src/notebook/storage.ts';
+import { replaceOnShelf } from '../../src/notebook/replace.ts';
 import { FakeStorage } from './fake-world.ts';
 
 const key = valueKey('baseline', 'pistonMass');

@@ -1,4 +1,4 @@
-import { above, atLeast, below, eachAbove, finite, OutOfDomain } from '../refuse.ts';
+import { above, atLeast, below, finite, OutOfDomain } from '../refuse.ts';
 
 /** Mean and scatter of repeated readings. `spread` is absent when there is only one reading. */
 export interface Repeats {
@@ -18,9 +18,10 @@ export function repeats<Q extends 'bigEndReadings' | 'smallEndReadings'>(
   rod: { readonly [K in Q]: readonly number[] },
   quantity: Q,
 ): Repeats {
-  const readings = eachAbove(rod, quantity);
+  const readings = rod[quantity];
   const n = readings.length;
   if (n < 1) throw new OutOfDomain(quantity, n, 'at least', 1, 'one reading');
+  for (const reading of readings) above({ [quantity]: reading } as Record<Q, number>, quantity);
   const mean = readings.reduce((sum, reading) => sum + reading, 0) / n;
   if (n === 1) return { mean, spread: undefined };
   // Squares of differences, not the difference of squares: the scatter is a thousandth of the mean.
