@@ -55,7 +55,7 @@ export function smoothly(table: Float64Array, place: number): number {
 /** The cycle is cut into this many equal stretches, each stepped through evenly: four degrees. */
 const stretches = 180;
 /** Share of the cylinder's pressure by which it may change in one step. */
-const change = 0.0175;
+const change = 0.022;
 /** The shortest step there is, taken where the ring moves: an eighth of a degree, in parts of a cycle. */
 const pieces = 5760;
 
