@@ -63,6 +63,17 @@ describe('the steady search', () => {
     expect(search.next([1.5, 1.5], [1.6, 1.5], [0.99, 0, 0, 0.5])).toEqual([1.6, 1.5]);
   });
 
+  it('takes the plain step where what it learnt would lead outside', () => {
+    const search = steadySearch(1, 120);
+    search.next([100, 100], [105, 100], [0.5, 0, 0, 0.5]);
+    // 5 missing at 100 and 3 at 110 promise 125; the slope given promises 116.
+    const [x] = search.next([110, 100], [113, 100], [0.5, 0, 0, 0.5]);
+    expect(x).toBeCloseTo(116, 5);
+    const free = steadySearch(1, 1000);
+    free.next([100, 100], [105, 100], [0.5, 0, 0, 0.5]);
+    expect(free.next([110, 100], [113, 100], [0.5, 0, 0, 0.5])[0]).toBeCloseTo(125, 5);
+  });
+
   it('goes no more than three times as far as the slope says', () => {
     const search = steadySearch(0, 1e9);
     search.next([100, 100], [110, 100], [0.5, 0, 0, 0.5]);

@@ -109,6 +109,11 @@ describe('the teaching table', () => {
     const { shut } = gasPort(hill);
     expect(shut.plugged.shortfall).toBeLessThan(0.03 * shut.unported.shortfall);
   });
+  it('gaps are taken hot: the second ring’s half way between the top ring’s heat and the bore’s', () => {
+    const { hotGap1, hotGap2 } = gasPort(hill);
+    near(hotGap1, 0.42e-3 - Math.PI * 0.0905 * (11.5e-6 * 195 - 12e-6 * 105), 1e-9);
+    near(hotGap2, 0.5e-3 - Math.PI * 0.0905 * (11.5e-6 * 150 - 12e-6 * 105), 1e-9);
+  });
   it('gas at its peak is 13 to 30 times the tension', () => {
     const { loads, pack } = gasPort(hill);
     const times = loads.greatestGas / pack.tensionPressure;

@@ -1,10 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { ringDrive } from '../../../src/core/rings/ring-drive.ts';
+import { at } from '../../../src/core/math/at.ts';
+import { ringCycle } from '../../../src/core/rings/ring-cycle.ts';
+import { angleAt, ringDrive } from '../../../src/core/rings/ring-drive.ts';
 import { axialGas, netGas, radialForce } from '../../../src/core/rings/ring-forces.ts';
-import { ringLoads, strokes } from '../../../src/core/rings/ring-loads.ts';
+import { ringCurves, ringLoads, strokes } from '../../../src/core/rings/ring-loads.ts';
 import { hotGap } from '../../../src/core/rings/ring-pack.ts';
 import { hill, packOf } from './hill.ts';
+import { standInTable } from './stand-in.ts';
 
 function near(value: number, wanted: number, share: number): void {
   expect(Math.abs(value / wanted - 1), `${value} for ${wanted}`).toBeLessThan(share);
@@ -96,5 +99,28 @@ describe('loads over the strokes', () => {
     // Net gas is 1e7·s: ∫(2πF_t + πdh·1e7·s) ds over a stroke S = 2πF_t·S + πdh·1e7·S²/2.
     const wanted = 2 * Math.PI * 5.3 * 0.073 + Math.PI * 0.0905 * 0.9e-3 * 1e7 * (0.073 ** 2 / 2);
     for (const stroke of strokes) near(slide[stroke], wanted, 1e-9);
+  });
+});
+
+describe('the curves', () => {
+  it('keep the distance from the cylinder between steps, not the pressure', () => {
+    const drive = ringDrive(hill, standInTable(1440));
+    const places = [0, 360, 700, 1440];
+    const list = (of: (place: number) => number): Float64Array => new Float64Array(places.map(of));
+    const trace = {
+      angle: list((place) => angleAt(drive, place)),
+      cylinder: list((place) => at(drive.pressure, place)),
+      behind: list((place) => at(drive.pressure, place) - 3e4),
+      land: list((place) => 1e5 + place),
+      lift: list((place) => place * 1e-9),
+    };
+    const whole = { ...ringCycle(packOf(), drive, 'lower'), ...trace };
+    const { angle, cylinder, behind, land, lift } = ringCurves(whole, drive);
+    for (let i = 0; i <= 1440; i += 45) {
+      expect(at(angle, i)).toBe(angleAt(drive, i));
+      near(at(behind, i), at(cylinder, i) - 3e4, 1e-9);
+      near(at(land, i), 1e5 + i, 1e-9);
+      expect(Math.abs(at(lift, i) - i * 1e-9)).toBeLessThan(1e-15);
+    }
   });
 });

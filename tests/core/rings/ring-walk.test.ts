@@ -132,6 +132,23 @@ describe('two volumes in series, in closed form', () => {
       expect(Math.abs((p2 - p) / size - land)).toBeLessThan(2e-3);
     });
   });
+
+  it('know how far they hang on the start', () => {
+    // So fast that the slower of the two has half died away after a cycle.
+    const drive = still(p, p, (-late * 4 * Math.PI) / Math.LN2);
+    const [b0, l0, size] = [p * (1 + 1e-4), p * (1 - 1e-4), 1e-5 * p];
+    const after = (b: number, l: number): RingState =>
+      walk(pack, drive, startState(b, l, pack.clearance / 2), 'lower').end;
+    const [base, first, second] = [after(b0, l0), after(b0 + size, l0), after(b0, l0 + size)];
+    // The films' conductances change with the pressures by one part in ten thousand.
+    const like = (slope: number, more: number, less: number): void =>
+      expect(Math.abs(slope - (more - less) / size)).toBeLessThan(2e-4);
+    like(base.behindOfBehind, first.behind, base.behind);
+    like(base.landOfBehind, first.land, base.land);
+    like(base.behindOfLand, second.behind, base.behind);
+    like(base.landOfLand, second.land, base.land);
+    expect(base.landOfBehind).toBeGreaterThan(0.01);
+  });
 });
 
 describe('steps', () => {
