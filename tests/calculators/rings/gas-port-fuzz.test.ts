@@ -10,8 +10,8 @@ import { demo, drawn, six, worked, workOf, type Drawn } from './gas-port-draws.t
 
 const seed = 20240611;
 /**
- * Steps of implicit Euler for one set of six rings. The rounds of one ring end at 40,000 and one cycle more,
- * and two thirds of the draws below need a fifth of this.
+ * Steps of implicit Euler for one set of six rings. A ring's rounds end at 40,000 and one cycle more; half of
+ * the sets below take a sixth of this, and the worst of 4,000 others three quarters.
  */
 const mostWork = 160_000;
 
