@@ -1,6 +1,11 @@
-/** The value of a list at `index`. Throws RangeError where the list has none: an error of the caller's. */
-export function at(list: ArrayLike<number>, index: number): number {
-  const value = list[index];
-  if (value === undefined) throw new RangeError(`the list has no value at ${index}`);
-  return value;
+/**
+ * The item at `index` of a list that is known to reach so far.
+ *
+ * Throws RangeError where nothing stands there: a fault of the caller, never taken for zero.
+ */
+export function at<T>(list: ArrayLike<T>, index: number): T {
+  const item = list[index];
+  if (item === undefined)
+    throw new RangeError(`there is no item ${index} in a list of ${list.length}`);
+  return item;
 }
