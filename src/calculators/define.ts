@@ -1,3 +1,4 @@
+import type { ListField, NumberField } from '../units/field.ts';
 import type { Kind } from '../units/kinds.ts';
 import type { OnTheWay, Step, Working } from './step.ts';
 
@@ -5,25 +6,14 @@ import type { OnTheWay, Step, Working } from './step.ts';
 export type SetId = 'baseline' | 'candidate';
 
 /**
- * A quantity of the dictionary: entered once, carried to every calculator that picks it.
- * Ranges are in `rangeUnit`; `demo` is text as a reader would type it.
+ * A quantity of the dictionary: entered once, carried to every calculator that picks it. `demo` is text as a
+ * reader would type it.
  */
-export interface NumberEntry {
-  readonly type: 'number';
+export interface NumberEntry extends NumberField {
   /** The dictionary key; the same word in storage, link, file and code. */
   readonly name: string;
-  readonly label: string;
   /** Plain-text symbol; `_` starts a subscript that runs to the end: `m_piston`. */
   readonly symbol: string;
-  readonly kind: Kind;
-  /** Default unit ids in each system. */
-  readonly metric: string;
-  readonly inch: string;
-  readonly rangeUnit: string;
-  /** Outside: ask "did you mean"; nearly always a slip of unit. Still computed if it has a meaning. */
-  readonly hard: readonly [number, number];
-  /** Outside: flagged as unusual, still computed. */
-  readonly usual: readonly [number, number];
   readonly demo: Readonly<Record<SetId, string>>;
   /** The ordinary shop uncertainty (about 2 s), in `rangeUnit`; absent where the value is exact. */
   readonly usualPlusMinus?: number;
@@ -33,19 +23,10 @@ export interface NumberEntry {
 }
 
 /** Several readings of one quantity in one field, separated by semicolons. */
-export interface ListEntry {
-  readonly type: 'list';
+export interface ListEntry extends ListField {
   readonly name: string;
-  readonly label: string;
   readonly symbol: string;
-  readonly kind: Kind;
-  readonly metric: string;
-  readonly inch: string;
-  readonly rangeUnit: string;
-  readonly hard: readonly [number, number];
-  readonly usual: readonly [number, number];
   readonly demo: Readonly<Record<SetId, string>>;
-  readonly most: number;
   readonly optional?: true;
 }
 
