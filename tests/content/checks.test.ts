@@ -1,4 +1,3 @@
-import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import type { AnyCalculator } from '../../src/calculators/define.ts';
 import { calculators } from '../../src/calculators/index.ts';
@@ -8,7 +7,6 @@ import { loadChecks, loadSources } from '../../src/checks/files.ts';
 import { runCase, worstFirst } from '../../src/checks/run.ts';
 
 const topics = loadChecks();
-const routes = topics.flatMap((topic) => topic.routes);
 const sources = loadSources();
 const rows = runAll(topics, calculators);
 const declared: readonly AnyCalculator[] = Object.values(calculators);
@@ -45,31 +43,6 @@ test.each(declared.map(({ id }) => id))('%s reproduces a value that somebody pub
   const cases = topics.flatMap((topic) => topic.cases).filter((entry) => entry.calculator === id);
   expect(cases.some((entry) => isPublished(entry) || entry.evidence === 'practice')).toBe(true);
 });
-
-/** The steps whose printed formula another library works; see tests/calculators/working.test.ts. */
-const worked = new Set(
-  declared.flatMap(({ id, steps }) =>
-    steps.filter(({ formula }) => formula !== undefined).map(({ of }) => `${id}.${of}`),
-  ),
-);
-
-test('no output rests on memory alone', () => {
-  const legs = new Set(routes.flatMap((route) => route.legs));
-  for (const { case: entry, expected } of rows)
-    if (entry.evidence !== 'memory') legs.add(`${entry.calculator}.${expected.output}`);
-  const outputs = rows.map(({ case: entry, expected }) => `${entry.calculator}.${expected.output}`);
-  expect(outputs.filter((output) => !legs.has(output))).toEqual([]);
-});
-
-test.each(routes.map((route) => [route.test, route] as const))(
-  'the independent route "%s" is a test that runs',
-  (_, { file, test: name, legs }) => {
-    const text = readFileSync(file, 'utf8');
-    expect(text.includes(`'${name}'`) || text.includes(`"${name}"`)).toBe(true);
-    if (file.endsWith('working.test.ts'))
-      for (const leg of legs) expect([...worked]).toContain(leg);
-  },
-);
 
 const strips = declared.flatMap((calculator) =>
   calculator.validity.map(({ id, tested }) => ({ calculator, id, tested })),
