@@ -124,12 +124,12 @@ export type Output<O extends Record<string, OutputEntry>> = {
 
 /**
  * Refuses keys that were computed but not declared: TypeScript does not do so on a callback's result. The
- * sentence is what its message then ends with.
+ * sentence is what its message then ends with; it is wrapped, since a number that were text too would be `never`.
  */
 type Exact<R, O> = R & {
-  readonly [
-    K in Exclude<keyof R, keyof O> & string
-  ]: `compute returns “${K}”: declare it in outputs, or do not return it`;
+  readonly [K in Exclude<keyof R, keyof O> & string]: {
+    readonly mistake: `compute returns “${K}”: declare it in outputs, or do not return it`;
+  };
 };
 
 /** Refuses the name of a step that is no output and brings no symbol and kind of its own. */
