@@ -149,8 +149,8 @@ export interface Limit<In, Out> {
 }
 
 /**
- * One strip of validity: where on the axis of `of` the model is tested by published cases, where it is
- * possible but untested, and where it cannot be. `tested` must equal what the checks cover (a test says so).
+ * One strip of validity: an axis on which the model can be placed, and where on it a value can be at all. Where
+ * published cases stand on it is read from the checks when the pages are built.
  */
 export interface Validity<In, Out> {
   readonly id: string;
@@ -159,7 +159,6 @@ export interface Validity<In, Out> {
   readonly kind: Kind;
   of(input: In, output: Out): number;
   readonly possible: readonly [number, number];
-  readonly tested: readonly [number, number];
 }
 
 export interface Both<In, Out> {
@@ -253,7 +252,6 @@ export interface AnyCalculator {
     readonly kind: Kind;
     of(input: Readonly<Record<string, Value>>, output: Readonly<Record<string, Result>>): number;
     readonly possible: readonly [number, number];
-    readonly tested: readonly [number, number];
   }[];
   readonly assumptions: readonly string[];
   readonly cautions: readonly string[];

@@ -142,7 +142,6 @@ export const bobweightError = defineCalculator({
       kind: 'ratio',
       of: (_input, output) => output.coupleFactor,
       possible: [0, 6],
-      tested: [Math.SQRT2, Math.SQRT2],
     },
   ],
   assumptions: [

@@ -193,7 +193,6 @@ export const bearingClearance = defineCalculator({
       kind: 'length',
       of: ({ crankpinDiameter }) => crankpinDiameter,
       possible: [0.005, 0.4],
-      tested: [0.0254, 0.2998],
     },
   ],
   assumptions: [

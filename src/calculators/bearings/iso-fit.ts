@@ -96,7 +96,6 @@ export const isoFit = defineCalculator({
       kind: 'length',
       of: ({ fitDiameter }) => fitDiameter,
       possible: [0, 0.5],
-      tested: [0.0015, 0.45],
     },
   ],
   assumptions: [

@@ -102,7 +102,6 @@ export const benchSwing = defineCalculator({
       kind: 'ratio',
       of: ({ swingSpacing: spacing }, { gyration }) => gyration / spacing,
       possible: [0, 4],
-      tested: [0.3433, 2.055],
     },
   ],
   assumptions: [

@@ -76,7 +76,6 @@ export const rodSwing = defineCalculator({
       kind: 'ratio',
       of: (_, { compactness }) => compactness,
       possible: [0, 3],
-      tested: [0.573, 0.573],
     },
   ],
   assumptions: [

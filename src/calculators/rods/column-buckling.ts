@@ -114,7 +114,6 @@ export const columnBuckling = defineCalculator({
       kind: 'ratio',
       of: (_, { slenderness }) => slenderness,
       possible: [0, 300],
-      tested: [78.48, 192],
     },
   ],
   assumptions: [

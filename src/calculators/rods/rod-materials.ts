@@ -130,7 +130,6 @@ export const rodMaterials = defineCalculator({
       kind: 'pressure',
       of: (_, { materialModulus }) => materialModulus,
       possible: [40e9, 220e9],
-      tested: [71e9, 207e9],
     },
   ],
   assumptions: [

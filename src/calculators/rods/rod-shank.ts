@@ -169,7 +169,6 @@ export const rodShank = defineCalculator({
       kind: 'ratio',
       of: (_, { slendernessX }) => slendernessX,
       possible: [0, 200],
-      tested: [30.47, 32.07],
     },
   ],
   assumptions: [

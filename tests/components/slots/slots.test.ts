@@ -123,8 +123,8 @@ describe('the line of numbers', () => {
 describe('a strip of validity', () => {
   const strip = { possible: [0, 1], tested: [0.2, 0.4] } as const;
   test('says where a number stands', () => {
-    expect(stripWords(strip, 0.2)).toBe('inside the tested range');
-    expect(stripWords(strip, 0.5)).toBe('possible, but beyond what was tested');
+    expect(stripWords(strip, 0.2)).toBe('inside the range of the published cases');
+    expect(stripWords(strip, 0.5)).toBe('possible, but no published case reaches so far');
     expect(stripWords(strip, 1.1)).toBe('outside what is possible');
   });
   test('keeps every mark on the drawing', () => {
