@@ -13,7 +13,7 @@ interface How {
 /** Why the model has no formula here. The page says so where the numbers would stand. */
 export type Why = 'search' | 'integral' | 'sum over parts' | 'table' | 'balance';
 
-/** A line that is no formula, in TeX; `\q{name}` stands for the symbol of a quantity. */
+/** A line that is no formula, in TeX; `\q{name}` stands for the symbol of a quantity, its own result among them. */
 export interface Tex {
   readonly text: string;
   readonly why: Why;

@@ -1,4 +1,4 @@
-import { describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import type { AnyCalculator } from '../../src/calculators/define.ts';
 import { calculators } from '../../src/calculators/index.ts';
 import { setIds, workingLines } from '../../src/components/working/lines.ts';
@@ -34,6 +34,11 @@ describe.each(all.map((calculator) => [calculator.id, calculator] as const))(
     const { inputs, outputs, steps } = calculator;
     const draws = calculator.pace === 'idle' ? slowDraws : usualDraws;
     const place = (step: string): string => `${fileOf(calculator, step)}, step "${step}"`;
+
+    // Made before they are asked for: a slow model takes its time on a busy machine.
+    beforeAll(() => {
+      drawsOf(calculator, draws, seed);
+    }, 60_000);
 
     test('every symbol of a formula is declared, or worked by a step before it', () => {
       const known = new Set([...Object.keys(inputs), ...Object.keys(outputs)]);

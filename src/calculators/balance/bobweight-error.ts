@@ -148,7 +148,7 @@ export const bobweightError = defineCalculator({
       { units: { ...millimetres, unbalance: 'gmm', mass: 'g' } },
     ),
     massFor100: is(
-      '0.0001 / (stroke / 2 * max(shareA, shareB))',
+      '2 * 0.0001 / (stroke * max(shareA, shareB))',
       'And read backwards: 100 g·mm, which are 0.0001 kg·m, over what one kilogram on every bobweight makes.',
     ),
   },

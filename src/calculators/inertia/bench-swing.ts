@@ -11,7 +11,7 @@ import {
 } from '../quantities.ts';
 import { swingRig } from './rotating-inertia.choices.ts';
 import { engineInertia, length, percent, time } from '../output.ts';
-import { is, mass } from '../step.ts';
+import { is, length as lengthStep, mass } from '../step.ts';
 
 const g = String(standardGravity);
 
@@ -60,13 +60,18 @@ export const benchSwing = defineCalculator({
       'when(swingRig == "trifilar", platformMass, 0)',
       'What carries the part: a platform on three wires, if there is one, and else nothing.',
     ),
+    lever: lengthStep(
+      'h',
+      'when(swingRig == "knife-edge", swingSpacing, swingSpacing^2 / swingWire)',
+      'Turned a little, the part is pulled back by its weight, as if on a lever of this length.',
+    ),
     wholeInertia: is(
-      `when(swingRig == "knife-edge", ${g} * swingMass * swingSpacing * (swingPeriod / (2 * pi))^2, ${g} * (swingMass + carrier) * swingSpacing^2 / swingWire * (swingPeriod / (2 * pi))^2)`,
+      `${g} * (swingMass + carrier) * lever * (swingPeriod / (2 * pi))^2`,
       `All that hung there. ${g} m/s² is standard gravity.`,
       { source: 'khurmi-gupta-2009' },
     ),
     takenOff: is(
-      `when(swingRig == "knife-edge", swingMass * swingSpacing^2, ${g} * carrier * swingSpacing^2 / swingWire * (platformTime / swingCount / (2 * pi))^2)`,
+      `when(swingRig == "knife-edge", swingMass * swingSpacing^2, ${g} * carrier * lever * (platformTime / (2 * pi * swingCount))^2)`,
       'What is not the part’s own: mere distance from the knife edge, or the platform.',
     ),
     partInertia: is('wholeInertia - takenOff', 'The rest belongs to the part.'),
@@ -75,7 +80,7 @@ export const benchSwing = defineCalculator({
       'The radius at which its whole mass would do the same.',
     ),
     timeWeight: is(
-      '2 * wholeInertia / partInertia / 100',
+      '2 * wholeInertia / (100 * partInertia)',
       'The time counts by its square; the more is taken off, the more its error weighs.',
     ),
   },

@@ -15,7 +15,7 @@ export const inertiaSteps = {
   ),
   reciprocatingShare: is(
     tex(
-      'q = \\frac{1}{2\\pi}\\int_0^{2\\pi}{\\left(\\frac{v}{r\\omega}\\right)}^2 d\\theta',
+      '\\q{reciprocatingShare} = \\frac{1}{2\\pi}\\int_0^{2\\pi}{\\left(\\frac{v}{\\q{crankRadius}\\,\\omega}\\right)}^2 d\\theta',
       'integral',
     ),
     'The mean over a turn of piston speed over crankpin speed, squared: a little over one half.',
@@ -82,7 +82,7 @@ export const inertiaSteps = {
   movingRoad: is('movingShare * equivalentMass', 'And pistons, pins, rings and rods.'),
   meanTorque: is(
     tex(
-      'M_\\mathrm{mean} = -\\frac{1}{2\\pi}\\int_0^{2\\pi} m_\\mathrm{rec}\\,\\frac{v}{\\omega}\\,a\\;d\\theta = 0',
+      '\\q{meanTorque} = -\\frac{1}{2\\pi}\\int_0^{2\\pi} \\q{reciprocating}\\,\\frac{v}{\\omega}\\,a\\;d\\theta = 0',
       'integral',
     ),
     'The inertia torque summed over 120 places of a turn, rounded to a part in 10¹² of its size.',

@@ -82,9 +82,14 @@ export const pressureSteps = {
     'The heat set free. By the end of the burn Wiebe’s function has reached 1 less e to the power minus a; the rest does not burn.',
     { source: 'heywood-1988' },
   ),
+  halfShare: ratio(
+    'x_50',
+    '(1 - exp(-wiebeEfficiency)) / 2',
+    'Half of the share that has burnt by the end.',
+  ),
   halfBurnt: is(
-    '(-ln(1 - (1 - exp(-wiebeEfficiency)) / 2) / wiebeEfficiency)^(1 / (wiebeForm + 1)) * burnDuration - burnStart',
-    'Wiebe’s function turned over: where it has reached half of what it reaches by the end.',
+    '(-ln(1 - halfShare) / wiebeEfficiency)^(1 / (wiebeForm + 1)) * burnDuration - burnStart',
+    'Wiebe’s function turned over: where it has reached that.',
     { source: 'heywood-1988' },
   ),
   peakPressure: is(
@@ -117,8 +122,8 @@ export const pressureSteps = {
   pumpingMep: is('grossMep - netMep', 'The other two strokes take the difference.', {
     units: { pressure: 'kPa' },
   }),
-  speedNumber: ratio('N', 'torqueSpeed * 30 / pi / 1000', 'The speed in thousands a minute.'),
-  topNumber: ratio('N_max', 'maxSpeed * 30 / pi / 1000', 'The highest speed in the same way.'),
+  speedNumber: ratio('N', '30 * torqueSpeed / (1000 * pi)', 'The speed in thousands a minute.'),
+  topNumber: ratio('N_max', '30 * maxSpeed / (1000 * pi)', 'The highest speed in the same way.'),
   frictionPublished: is(
     '100000 * (0.97 + 0.15 * speedNumber + 0.05 * speedNumber^2)',
     'A published quadratic for petrol engines of 845 to 2000 cm³ below 6000 a minute, as a second opinion.',

@@ -45,18 +45,20 @@ export const gasPortSteps = {
   hotGap1: is(
     'max(0, ring1Gap - pi * bore * (ringRate * (ringTemperature - 293.15) - boreRate * (wallTemperature - 293.15)))',
     'From 20 °C on the ring grows along its girth, and so does the bore; the end gap is what is left.',
+    { units: { length: 'mm' } },
   ),
   hotGap2: is(
     'max(0, ring2Gap - pi * bore * (ringRate * ((ringTemperature + wallTemperature) / 2 - 293.15) - boreRate * (wallTemperature - 293.15)))',
     'The second ring likewise. It is taken half way between the top ring’s temperature and the bore’s.',
+    { units: { length: 'mm' } },
   ),
   slotFlow: mass(
     'q_side',
     tex(
-      '\\q{slotFlow} = \\frac{\\pi (\\q{bore}-\\q{ring1Radial})\\,\\q{ringSideClearance}^3\\,(p_1^2-p_\\mathrm{b}^2)}{24\\,\\mu\\,l\\,RT}',
+      '\\q{slotFlow} = \\frac{\\pi (\\q{bore}-\\q{ring1Radial})\\,(\\q{ringSideClearance}-x)^3\\,(p_1^2-p_\\mathrm{b}^2)}{24\\,\\mu\\,l\\,RT}',
       'balance',
     ),
-    'Through the side clearance gas creeps as a laminar film, with the third power of the clearance; never more than the choked hole of the same area passes.',
+    'Through the side clearance gas creeps as a laminar film, with the third power of what the ring, lifted by x, leaves of it; never more than the choked hole of the same area passes.',
     { source: 'namazian-heywood-1982' },
   ),
   holeFlow: mass(

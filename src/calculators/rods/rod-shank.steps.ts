@@ -48,7 +48,7 @@ export const shankSteps = {
     { units: millimetres, source: 'khurmi-gupta-machine-design-2005' },
   ),
   modulusX: is(
-    'secondMomentX / (shankHeight / 2)',
+    '2 * secondMomentX / shankHeight',
     'The second moment over the distance of the outermost fibre.',
     { units: millimetres },
   ),
@@ -129,7 +129,7 @@ export const shankSteps = {
     { source: 'khurmi-gupta-machine-design-2005' },
   ),
   slendernessY: is(
-    'rodLength / 2 / radiusY',
+    'rodLength / (2 * radiusY)',
     'Across that plane pin and crankpin hold both ends: half the length counts.',
     { source: 'khurmi-gupta-machine-design-2005' },
   ),

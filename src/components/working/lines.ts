@@ -37,7 +37,7 @@ export interface StepLines {
   readonly source: string | undefined;
   /** Why it has no formula, where it has none. */
   readonly why: Why | undefined;
-  /** HTML of the line of numbers with its result; absent for a step that is no expression. */
+  /** HTML of the line of numbers, behind its equals sign; absent for a step that has no formula. */
   readonly numbers: Readonly<Record<SetId, string | undefined>>;
   /** HTML of the result alone; absent for a value on the way that no expression gives. */
   readonly result: Readonly<Record<SetId, string | undefined>>;
@@ -72,24 +72,20 @@ function lineOf(calculator: AnyCalculator, step: Step): Line {
 }
 
 function texOf({ calculator, step, expression, own }: Line): string {
-  const left = questionable(step.of, own.symbol);
   if (expression !== undefined) {
     const right = expressionTex(expression, {
       symbolOf: (name) => know(calculator, name).symbol,
       optionsOf: (choice) => optionsOf(calculator, choice),
     });
-    return `${left}=${right}`;
+    return `${questionable(step.of, own.symbol)}=${right}`;
   }
   if (step.tex === undefined)
     throw new Error('it has neither a formula nor tex(…): give it one of them');
   const marked = step.tex.text.replace(mark, (_, name: string) =>
     questionable(name, know(calculator, name).symbol),
   );
-  // A statement whose left side is the result's own symbol gets the one that can be questioned.
-  const ownLeft = /^\s*[^=+\-/]+?=/u.exec(marked)?.[0];
-  if (ownLeft !== undefined && !ownLeft.includes('\\frac'))
-    return `${left}=${marked.slice(ownLeft.length)}`;
-  return marked.includes('=') ? marked : `${left}=${marked}`;
+  if (marksIn(step).includes(step.of)) return marked;
+  throw new Error(`its TeX must show its own symbol as \\q{${step.of}}`);
 }
 
 function postfixOf({ calculator }: Line, expression: Expression): string {
@@ -128,6 +124,14 @@ function numbersOf(line: Line, expression: Expression, set: SetId, values: Value
   );
 }
 
+/** HTML of the line of numbers up to its result; nothing where a result that may not exist does not. */
+function lineOfNumbers(line: Line, expression: Expression, set: SetId, values: Values): string {
+  const { calculator, step } = line;
+  const html = `= ${numbersOf(line, expression, set, values)}`;
+  if (calculator.outputs[step.of]?.type !== 'maybe') return html;
+  return caseHtml(html, `=${step.of} given`, { name: step.of, set }, calculator, values);
+}
+
 /** HTML of a line's result; an output that a formula gives is repeated in the reader's own unit. */
 function resultOf(line: Line, set: SetId, values: Values, postfix: string | undefined): string {
   const { calculator, expression, isOnTheWay, unit } = line;
@@ -159,7 +163,7 @@ function setLines(
   const postfix = isOnTheWay ? postfixOf(line, expression) : undefined;
   if (postfix !== undefined) values[step.of] = valueOnTheWay(postfix, values);
   return {
-    numbers: numbersOf(line, expression, set, values),
+    numbers: lineOfNumbers(line, expression, set, values),
     result: resultOf(line, set, values, postfix),
   };
 }

@@ -140,7 +140,8 @@ export function numbersHtml(
     if (name === 'exp' && only !== undefined)
       return pen.raised(pen.text('e'), write(only, pen, true));
     if (name === 'squares' && only !== undefined && mean !== undefined) {
-      const difference = write(only, pen, true) + pen.sign('−') + write(mean, pen, false);
+      const each = pen.text('(') + write(only, pen, true) + pen.text(')');
+      const difference = each + pen.sign('−') + write(mean, pen, false);
       return word + pen.raised(pen.text('(') + difference + pen.text(')'), '2');
     }
     const inside = parts.map((part) => write(part, pen, true)).join(pen.text('; '));

@@ -97,7 +97,7 @@ describe('the line of numbers', () => {
     ['abs(a)', '|<span>a</span>|'],
     ['-a', '−<span guarded>a</span>'],
     ['1 - exp(-a)', '1 − e<sup>−<span guarded>a</span></sup>'],
-    ['squares(list, a)', 'Σ(<span>list</span> − <span guarded>a</span>)<sup>2</sup>'],
+    ['squares(list, a)', 'Σ((<span>list</span>) − <span guarded>a</span>)<sup>2</sup>'],
   ])('%s', (formula, html) => {
     expect(line(formula)).toBe(html);
   });
