@@ -87,6 +87,17 @@ describe.each(all.map((calculator) => [calculator.id, calculator] as const))(
       );
     });
 
+    test('a step cites a source that the calculator names', () => {
+      expectNone(
+        steps
+          .filter(({ source }) => source !== undefined && !calculator.sources.includes(source))
+          .map(
+            ({ of, source }) =>
+              `${place(of)}: add "${source}" to the sources in ${fileOf(calculator)}.`,
+          ),
+      );
+    });
+
     test.each(steps.filter(({ formula }) => formula !== undefined))(
       'the step of $of gives what compute gives',
       (step) => {

@@ -126,13 +126,13 @@ export const bobweightError = defineCalculator({
     shareA: ratioStep(
       'k_A',
       'sqrt((planeB * forceAlong - cylinderSpacing * coupleAlong)^2 + (planeB * forceAcross - cylinderSpacing * coupleAcross)^2) / (planeB - planeA)',
-      'Moments about plane B: what plane A has to answer, counted in throws.',
+      'Moments about plane B give what plane A has to answer, as a multiple of one pin’s unbalance.',
       { units: millimetres },
     ),
     shareB: ratioStep(
       'k_B',
       'sqrt((cylinderSpacing * coupleAlong - planeA * forceAlong)^2 + (cylinderSpacing * coupleAcross - planeA * forceAcross)^2) / (planeB - planeA)',
-      'Moments about plane A: what plane B has to answer.',
+      'Moments about plane A give what plane B has to answer.',
       { units: millimetres },
     ),
     unbalanceA: is('abs(pinUnbalance) * shareA', 'In plane A, as an unbalance.', {

@@ -100,13 +100,13 @@ export const bearingClearanceSteps = {
   }),
   freeHot: is(
     'clearance + (rodHousing * rodExpansion - 2 * rodShellWall * shellExpansion) * (rodTemperature - assemblyTemperature) - journalGrowth',
-    'If housing, shells and journal each grew freely, as if there were no crush.',
+    'The clearance running if housing, shells and journal each grew freely, without any crush.',
     { units: millimetres },
   ),
   fitCold: length(
     'δ_cold',
     'fitShop + rodHousing * (shellExpansion - rodExpansion) * (coldStartTemperature - assemblyTemperature)',
-    'What frost makes of the crush.',
+    'The crush at the coldest start.',
     { units: millimetres },
   ),
   pressureCold: is(

@@ -79,7 +79,7 @@ export const bearingCrushSteps = {
   ),
   loose: is(
     'assemblyTemperature + interference / (rodHousing * (rodExpansion - shellExpansion))',
-    'The rod has outgrown the interference when it is this much warmer than in the shop.',
+    'At this temperature the rod has outgrown the interference.',
   ),
   checkLoad: is(
     '6e6 * rodShellWidth * rodShellWall / rodHousing',

@@ -89,7 +89,7 @@ export const pressureSteps = {
   ),
   halfBurnt: is(
     '(-ln(1 - halfShare) / wiebeEfficiency)^(1 / (wiebeForm + 1)) * burnDuration - burnStart',
-    'Wiebe’s function turned over: where it has reached that.',
+    'Wiebe’s function solved for the angle at which it has reached that.',
     { source: 'heywood-1988' },
   ),
   peakPressure: is(
@@ -166,7 +166,6 @@ export const pressureSteps = {
   storedEnergy: is(
     '(openingPressure * openingVolume - closingPressure * closingVolume) / (burnedGamma - 1)',
     'Internal energy is pressure times volume over γ less 1: what the gas holds then, less what it held when it was shut in.',
-    { source: 'heywood-1988' },
   ),
   wallBurning: is('heatLoss * released', 'The walls’ share of the heat while it is set free.'),
   endVolume: volume(
@@ -191,7 +190,6 @@ export const pressureSteps = {
   ),
   wallPolytropes: is(
     '((compressionExponent - burnedGamma) * compressionWork + (expansionExponent - burnedGamma) * expansionWork) / (burnedGamma - 1)',
-    'An exponent that is not γ books heat through the walls: to them where this is positive, from them where it is negative.',
-    { source: 'heywood-1988' },
+    'An exponent other than γ means heat through the walls: to them where this is positive, from them where it is negative.',
   ),
 };

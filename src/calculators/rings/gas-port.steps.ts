@@ -107,12 +107,16 @@ export const gasPortSteps = {
     'Gas behind presses the ring out, gas on its face presses it back: the cylinder’s above the line of contact, the second land’s below.',
   ),
   gasOverTension: is('greatestGas / tensionPressure', 'The gas beside the ring’s own spring.'),
-  frictionHigh: is(
+  frictionCompressionHigh: is(
     tex(
-      '\\q{frictionHigh} = 0.12 \\oint (2\\pi \\q{ring1Tension} + \\pi \\q{bore} \\q{ring1Height}\\,p_\\mathrm{g})\\,|\\mathrm{d}s|',
+      '\\q{frictionCompressionHigh} = 0.12 \\int (2\\pi \\q{ring1Tension} + \\pi \\q{bore} \\q{ring1Height}\\,p_\\mathrm{g})\\,|\\mathrm{d}s|',
       'integral',
     ),
-    'Radial force times a coefficient along the piston’s way. The coefficient changes along the stroke and is not known, so the work is a band from 0.02 to 0.12.',
+    'Radial force times a coefficient along the piston’s way over one stroke, and over the other three alike. The coefficient changes along the stroke and is not known, so the work is a band from 0.02 to 0.12.',
+  ),
+  frictionHigh: is(
+    'frictionCompressionHigh + frictionPowerHigh + frictionExhaustHigh + frictionIntakeHigh',
+    'All four strokes.',
   ),
   frictionLow: is('0.02 / 0.12 * frictionHigh', 'The other end of that band.'),
 };

@@ -10,7 +10,7 @@ export const steps = {
   bigEndLifts: count('n_be', 'count(bigEndReadings)', 'How often the big end was lifted.', {
     units: grams,
   }),
-  smallEndLifts: count('n_se', 'count(smallEndReadings)', 'How often the small end was.', {
+  smallEndLifts: count('n_se', 'count(smallEndReadings)', 'How often the small end was lifted.', {
     units: grams,
   }),
   bigEndSpread: is(
