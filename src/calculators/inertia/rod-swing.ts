@@ -60,6 +60,10 @@ export const rodSwing = defineCalculator({
       { source: 'khurmi-gupta-2009' },
     ),
     rodInertia: is('rodMass * gyration^2', 'Mass times the radius of gyration squared.'),
+    compactness: is(
+      'gyration^2 / (fromSmallEnd * fromBigEnd)',
+      'Near one, both strings are as long as the edges are apart, and the times say little.',
+    ),
   },
   limits: [
     {
