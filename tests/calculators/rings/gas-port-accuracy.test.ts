@@ -3,6 +3,8 @@ import { seededRandom } from '../../../src/core/math/random.ts';
 import { OutOfDomain } from '../../../src/core/refuse.ts';
 import type { GasPortResult } from '../../../src/core/rings/gas-port.ts';
 import { demo, drawn, six, worked, type Drawn } from './gas-port-draws.ts';
+import { routes } from '../../../content/topics/gas-port/routes.ts';
+import { proves } from '../../proves.ts';
 
 /** Steps ten times as short: an error of second order is a hundred times smaller. */
 const finer = 10;
@@ -83,7 +85,7 @@ function expectDraws(count: number, one: (random: () => number) => Drawn): void 
  * little gas came behind the ring that the search stopped at its bound. None of these forty is such a set.
  */
 test(
-  'forty draws from the usual ranges: the same',
+  proves(routes.shorterSteps, 'forty draws from the usual ranges: the same'),
   () => expectDraws(40, (random) => drawn(random, () => 'usual')),
   patience,
 );

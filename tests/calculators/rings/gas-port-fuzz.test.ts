@@ -7,6 +7,8 @@ import { greatestSideClearance } from '../../../src/core/rings/ring-pack.ts';
 import { ringSideClearance } from '../../../src/calculators/rings/quantities.ts';
 import { rangeInSI } from '../../../src/calculators/evaluate.ts';
 import { demo, drawn, six, worked, workOf, type Drawn } from './gas-port-draws.ts';
+import { routes } from '../../../content/topics/gas-port/routes.ts';
+import { proves } from '../../proves.ts';
 
 const seed = 20240611;
 /**
@@ -62,7 +64,7 @@ const patience = 60_000;
 
 describe(`four hundred draws (seed ${seed})`, () => {
   test(
-    'from the hard ranges of everything',
+    proves(routes.drawnAnywhere, 'from the hard ranges of everything'),
     () => {
       const random = seededRandom(seed);
       // Much is refused: the valves and the burn have to fit each other.

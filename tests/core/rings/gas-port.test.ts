@@ -9,6 +9,8 @@ import { greatest, greatestShortfall, lagOf } from '../../../src/core/rings/ring
 import fixture from '../../fixtures/gas-port/cases.json' with { type: 'json' };
 import { degree, hill, packOf, rpm } from './hill.ts';
 import { standInPressure, standInTable } from './stand-in.ts';
+import { routes } from '../../../content/topics/gas-port/routes.ts';
+import { proves } from '../../proves.ts';
 
 function near(value: number, wanted: number, share: number): void {
   expect(Math.abs(value / wanted - 1), `${value} for ${wanted}`).toBeLessThan(share);
@@ -27,7 +29,10 @@ describe('the ring-volume integration against SciPy', () => {
   });
 
   it.each(fixture.cases.map((one) => [one.seat, one.clearance, one.ports, one] as const))(
-    'ring %s, side clearance %d m, %d ports: pressures, leak, lag and moves',
+    proves(
+      routes.ringSideClearance,
+      'ring %s, side clearance %d m, %d ports: pressures, leak, lag and moves',
+    ),
     (seat, clearance, ports, wanted) => {
       const pack = packOf({
         ringSideClearance: clearance,
@@ -84,10 +89,13 @@ function likeTable(
 }
 
 describe('the teaching table', () => {
-  it.each(clearanceTable)('no ports, ring low, %d mm of side clearance', (clearance, ...wanted) => {
-    const input = { ...hill, ringSeat: 'lower', ringSideClearance: clearance / 1000 } as const;
-    likeTable(gasPort(input).unported, wanted);
-  });
+  it.each(clearanceTable)(
+    proves(routes.noPortsRing, 'no ports, ring low, %d mm of side clearance'),
+    (clearance, ...wanted) => {
+      const input = { ...hill, ringSeat: 'lower', ringSideClearance: clearance / 1000 } as const;
+      likeTable(gasPort(input).unported, wanted);
+    },
+  );
   it.each(holeTable)('flank shut, ten holes of %d mm', (hole, ...wanted) => {
     likeTable(gasPort({ ...hill, portDiameter: hole / 1000 }).shut.entered, wanted);
   });
@@ -109,7 +117,7 @@ describe('the teaching table', () => {
     const { shut } = gasPort(hill);
     expect(shut.plugged.shortfall).toBeLessThan(0.03 * shut.unported.shortfall);
   });
-  it('gaps are taken hot: the second ring’s half way between the top ring’s heat and the bore’s', () => {
+  it(proves(routes.hotGaps), () => {
     const { hotGap1, hotGap2 } = gasPort(hill);
     near(hotGap1, 0.42e-3 - Math.PI * 0.0905 * (11.5e-6 * 195 - 12e-6 * 105), 1e-9);
     near(hotGap2, 0.5e-3 - Math.PI * 0.0905 * (11.5e-6 * 150 - 12e-6 * 105), 1e-9);
@@ -125,7 +133,7 @@ describe('the teaching table', () => {
 describe('limits', () => {
   const drive = standIn(8400 * rpm);
 
-  it('the cycle repeats, and what comes in goes out', () => {
+  it(proves(routes.cycleRepeats), () => {
     for (const [seat, change] of [
       ['lower', {}],
       ['shut', { portCount: 0 }],
@@ -141,7 +149,7 @@ describe('limits', () => {
   });
 
   /** The flows summed again over the steps, by another rule than the integration's. */
-  it('what comes in is what the pressures say has passed the second ring', () => {
+  it(proves(routes.comesPressuresSay), () => {
     const pack = packOf({ portCount: 0, ringSideClearance: 10e-6 });
     const fine = standIn(8400 * rpm, 4);
     const trace = ringCycle(pack, fine, 'lower');
@@ -160,7 +168,7 @@ describe('limits', () => {
     near(out, trace.outflow, 2e-4);
   });
 
-  it('no area leaves the pressure it starts with', () => {
+  it(proves(routes.noAreaLeaves), () => {
     const none = { ...packOf({ portCount: 0 }), gapDoor: 0, gapArea: 0, exitArea: 0 };
     const trace = ringCycle(none, drive, 'shut');
     for (const list of [trace.behind, trace.land])
@@ -177,7 +185,7 @@ describe('limits', () => {
     expect(greatestShortfall(trace).value).toBeGreaterThan(0.9 * (drive.highest - Number(most)));
   });
 
-  it('a large area follows the cylinder', () => {
+  it(proves(routes.largeAreaFollows), () => {
     const wide = { ...packOf(), portArea: 1e-2 };
     const { value } = greatestShortfall(ringCycle(wide, drive, 'shut'));
     expect(value / 62e5).toBeLessThan(3e-4);

@@ -8,6 +8,8 @@ import { ringCurves, ringLoads, strokes } from '../../../src/core/rings/ring-loa
 import { hotGap } from '../../../src/core/rings/ring-pack.ts';
 import { hill, packOf } from './hill.ts';
 import { standInTable } from './stand-in.ts';
+import { routes } from '../../../content/topics/gas-port/routes.ts';
+import { proves } from '../../proves.ts';
 
 function near(value: number, wanted: number, share: number): void {
   expect(Math.abs(value / wanted - 1), `${value} for ${wanted}`).toBeLessThan(share);
@@ -78,7 +80,7 @@ describe('loads over the strokes', () => {
   const drive = ringDrive(hill, new Float64Array(5761).fill(5e5));
   const { pressure } = drive;
 
-  it('under constant pressures are force times stroke, by hand', () => {
+  it(proves(routes.loadsByHand), () => {
     const level = { angle: pressure, cylinder: pressure, lift: pressure.map(() => 0) };
     const curves = { ...level, behind: pressure.map(() => 8e5), land: pressure.map(() => 2e5) };
     const { gas, slide, greatestGas, leastGas } = ringLoads(pack, curves, drive);

@@ -10,6 +10,8 @@ import { ringStepper } from '../../../src/core/rings/ring-step.ts';
 import { walkCycle, type RingWalk } from '../../../src/core/rings/ring-walk.ts';
 import { hill, packOf, rpm } from './hill.ts';
 import { standInTable } from './stand-in.ts';
+import { routes } from '../../../content/topics/gas-port/routes.ts';
+import { proves } from '../../proves.ts';
 
 const γ = ringGas.heatRatio;
 
@@ -58,7 +60,7 @@ const τ = vessel.behindVolume / (vessel.portArea * Math.sqrt(vessel.rt) * flowF
 const slow = Math.PI / 3 / τ;
 
 describe('one volume and one hole, in closed form', () => {
-  it('empties as e^(−t/τ) while the hole is choked', () => {
+  it(proves(routes.chokedHoleEmpties), () => {
     const drive = still(1e5, 1e5, slow);
     let checked = 0;
     follow(walk(vessel, drive, startState(20e5, 1e5)), drive, (t, pb) => {
@@ -70,7 +72,7 @@ describe('one volume and one hole, in closed form', () => {
     expect(checked).toBeGreaterThan(100);
   });
 
-  it('fills along a straight line while the hole is choked', () => {
+  it(proves(routes.chokedHoleFills), () => {
     const drive = still(20e5, 1e5, slow);
     const choking = (2 / (γ + 1)) ** (γ / (γ - 1));
     let checked = 0;
@@ -116,22 +118,25 @@ describe('two volumes in series, in closed form', () => {
     ['behind', 1, 0],
     ['land', 0, 1],
     ['both', -1, 1],
-  ])('a difference %s dies away by two rates of the 2×2 matrix', (_, first, second) => {
-    const drive = still(p, p, Math.PI / 2 / (2 / -late));
-    const size = 1e-4 * p;
-    const start = startState(p + size * first, p + size * second, pack.clearance / 2);
-    // b = u·e^(quick·t) + v·e^(late·t) with b(0) and b'(0) given; l from the first equation.
-    const slope = -(into + back) * first + back * second;
-    const v = (slope - quick * first) / (late - quick);
-    const u = first - v;
-    follow(walk(pack, drive, start, 'lower'), drive, (t, pb, p2) => {
-      const [fast, slowly] = [u * Math.exp(quick * t), v * Math.exp(late * t)];
-      const land = ((quick + into + back) * fast + (late + into + back) * slowly) / back;
-      // The films' conductance differs by the difference's share of the pressure, 1e-4, and steps are finite.
-      expect(Math.abs((pb - p) / size - fast - slowly)).toBeLessThan(2e-3);
-      expect(Math.abs((p2 - p) / size - land)).toBeLessThan(2e-3);
-    });
-  });
+  ])(
+    proves(routes.seriesDiesAway, 'a difference %s dies away by two rates of the 2×2 matrix'),
+    (_, first, second) => {
+      const drive = still(p, p, Math.PI / 2 / (2 / -late));
+      const size = 1e-4 * p;
+      const start = startState(p + size * first, p + size * second, pack.clearance / 2);
+      // b = u·e^(quick·t) + v·e^(late·t) with b(0) and b'(0) given; l from the first equation.
+      const slope = -(into + back) * first + back * second;
+      const v = (slope - quick * first) / (late - quick);
+      const u = first - v;
+      follow(walk(pack, drive, start, 'lower'), drive, (t, pb, p2) => {
+        const [fast, slowly] = [u * Math.exp(quick * t), v * Math.exp(late * t)];
+        const land = ((quick + into + back) * fast + (late + into + back) * slowly) / back;
+        // The films' conductance differs by the difference's share of the pressure, 1e-4, and steps are finite.
+        expect(Math.abs((pb - p) / size - fast - slowly)).toBeLessThan(2e-3);
+        expect(Math.abs((p2 - p) / size - land)).toBeLessThan(2e-3);
+      });
+    },
+  );
 
   it('know how far they hang on the start', () => {
     // So fast that the slower of the two has half died away after a cycle.
@@ -160,7 +165,7 @@ describe('steps', () => {
     return at(drive.pressure, place) - at(behind, places.indexOf(place));
   }
 
-  it('are of second order where the pressure behind lags', () => {
+  it(proves(routes.secondOrder), () => {
     const exact = missing(32, 0.4e-3);
     const order = Math.log2((missing(4, 0.4e-3) - exact) / (missing(8, 0.4e-3) - exact));
     expect(order).toBeGreaterThan(1.85);
@@ -203,7 +208,7 @@ describe('steps', () => {
 });
 
 describe('a ring that nothing holds', () => {
-  it('goes on straight while the piston slows under it, and stops on the upper flank', () => {
+  it(proves(routes.freeFlight), () => {
     // The same pressure everywhere and a bore that does not rub: no force but the flanks'.
     const pack = { ...packOf(), friction: 0 };
     const drive = still(1e5, 1e5, 8400 * rpm);
