@@ -1,10 +1,10 @@
 import * as v from 'valibot';
+import { tidyValue } from '../units/field.ts';
 import { nameToday } from './renamed.ts';
 import {
   asValue,
   bothSets,
   isName,
-  tidyValue,
   type Contents,
   type SetValues,
   type StoredValue,

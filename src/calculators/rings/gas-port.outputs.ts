@@ -63,7 +63,7 @@ export const gasPortOutputs = {
   gasIntake: pressure('p_g,i', 'Mean net gas pressure, intake'),
   greatestGas: pressure('p_g,max', 'Greatest net gas pressure on the bore'),
   leastGas: pressure('p_g,min', 'Least net gas pressure on the bore'),
-  gasOverTension: ratio('q_gt', 'Greatest gas over tension'),
+  gasOverTension: maybe(ratio('q_gt', 'Greatest gas over tension')),
   shutLeastGas: pressure('p_gs,min', 'Clearance shut, no ports: least net gas pressure', detail),
   frictionCompressionLow: smallEnergy(
     'W_c,lo',
@@ -88,7 +88,11 @@ export const gasPortOutputs = {
   portDoor: smallArea('A_po', 'Area of the ports as drilled'),
   hotGap1: length('s_1h', 'End gap of the top ring, running'),
   hotGap2: length('s_2h', 'End gap of the second ring, running'),
-  massDrift: ratio('ε_m', 'What a cycle fails to repeat, over the gas that flows in', detail),
+  massDrift: ratio(
+    'ε_m',
+    'What a cycle fails to repeat, at worst, over the gas behind ring and on land',
+    detail,
+  ),
   cylinderCurve: curve(
     axis('angle', 'θ', 'crank angle from firing TDC'),
     axis('pressure', 'p_1', 'Pressure in the cylinder (absolute)'),

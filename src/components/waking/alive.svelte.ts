@@ -121,7 +121,7 @@ async function pageEntries(ids: readonly string[]): Promise<readonly Entry[]> {
 /** Brings one calculator, figure or notebook bar to life. Throws Error for a part that is none of them. */
 export async function bringUp(target: HTMLElement): Promise<void> {
   await opened;
-  const { calculator, figure, notebookBar } = target.dataset;
+  const { calculator, figure, of, notebookBar } = target.dataset;
   if (calculator !== undefined) {
     const [{ default: part }, work] = await Promise.all([
       import('../calculator/Calculator.svelte'),
@@ -131,10 +131,11 @@ export async function bringUp(target: HTMLElement): Promise<void> {
     return;
   }
   if (figure !== undefined) {
-    const { figureOf } = await import('../figures/index.ts');
-    const entry = figureOf[figure];
-    if (entry === undefined) return;
-    const [part, work] = await Promise.all([entry.load(), pacedWorkOf(entry.calculator, target)]);
+    const { loadFigure } = await import('../figures/index.ts');
+    const [{ default: part }, work] = await Promise.all([
+      loadFigure(figure),
+      pacedWorkOf(of ?? '', target),
+    ]);
     enliven(part, target, { work });
     return;
   }

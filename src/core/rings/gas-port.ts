@@ -1,16 +1,20 @@
-import { type PressureInput, pressureCycle } from '../loads/cylinder-pressure.ts';
-import { ringCycle, type RingPrecision, type RingTrace } from './ring-cycle.ts';
-import { ringDrive, type RingDrive } from './ring-drive.ts';
-import { netGas } from './ring-forces.ts';
+import {
+  type CylinderPressure,
+  type PressureInput,
+  pressureCycle,
+} from '../loads/cylinder-pressure.ts';
+import { above, atLeast, finite } from '../refuse.ts';
+import { ringCycle, type RingTrace } from './ring-cycle.ts';
+import { ringDrive, steepest, type RingDrive } from './ring-drive.ts';
+import { ringCurves, type RingCurves, type RingLoads, ringLoads } from './ring-loads.ts';
 import { hotGap, ringPack, type RingPack, type RingPackInput, type RingSeat } from './ring-pack.ts';
 import {
+  gasOf,
   greatest,
   greatestShortfall,
   lagOf,
-  ringCurves,
-  type RingCurves,
-  type RingLoads,
-  ringLoads,
+  least,
+  liftOf,
   timeOffLower,
 } from './ring-summary.ts';
 
@@ -37,18 +41,17 @@ export interface PortedRing {
   readonly trace: RingTrace;
 }
 
-/** The answer for one engine. */
-export interface GasPortResult {
-  /** Ports as entered, none, and partly plugged, with the ring as it may move. */
+/** The ring with its ports as entered, with none, and with a share of them plugged. */
+export interface PortedThree {
   readonly entered: PortedRing;
   readonly unported: PortedRing;
   readonly plugged: PortedRing;
+}
+
+/** The answer for one engine: the three with the ring as it may move, and more. */
+export interface GasPortResult extends PortedThree {
   /** The same three with the upper side clearance shut and the ring on its lower flank. */
-  readonly shut: {
-    readonly entered: PortedRing;
-    readonly unported: PortedRing;
-    readonly plugged: PortedRing;
-  };
+  readonly shut: PortedThree;
   readonly pack: RingPack;
   readonly drive: RingDrive;
   /** Of the ring with its ports as entered. */
@@ -63,38 +66,66 @@ export interface GasPortResult {
   readonly hotGap2: number;
   /** Share of the cycle off the lower flank. */
   readonly offLower: number;
+  /** Crank angle [rad] at which the ring first leaves its lower flank and last comes down on it, if it does. */
+  readonly leaves: number | undefined;
+  readonly lands: number | undefined;
   /** Least net gas pressure [Pa] on the bore with the clearance shut and no ports. */
   readonly shutLeastGas: number;
+  /** What a cycle fails to repeat (see `RingTrace`), in the one of the six rings that repeats worst. */
+  readonly drift: number;
 }
 
-/** The greatest value [Pa] of one of a trace's pressures. */
-function most(trace: RingTrace, list: Float64Array): number {
-  return greatest(trace.angle, list).value;
+/** Intervals of a cycle's tables: eighths of a degree, or twice as many where the pressure is very steep. */
+const eighths = 5760;
+/** Share of the pressure that an eighth of a degree may change. */
+const gentle = 0.02;
+
+/** The cylinder's cycle in enough intervals. */
+function fineCycle(input: PressureInput, fineness: number): CylinderPressure {
+  const steps = eighths * fineness;
+  const cycle = pressureCycle(input, steps);
+  const rough = steepest(cycle.pressure, 0, steps) > gentle / fineness;
+  return rough ? pressureCycle(input, 2 * steps) : cycle;
 }
 
-/** The least net gas pressure [Pa] over the steps of a trace. */
-function leastGas(pack: RingPack, { angle, cylinder, behind, land }: RingTrace): number {
-  return -greatest(
-    angle,
-    cylinder.map((p, i) => -netGas(pack, p, behind[i] ?? 0, land[i] ?? 0)),
-  ).value;
+/** End gaps [m] at running size. Throws OutOfDomain for what `hotGap` takes without a question. */
+function hotGaps(input: GasPortInput): { readonly hotGap1: number; readonly hotGap2: number } {
+  atLeast(input, 'ring1Gap');
+  atLeast(input, 'ring2Gap');
+  finite(input, 'ringExpansion');
+  finite(input, 'boreExpansion');
+  above(input, 'boreTemperature');
+  const second = (input.ringTemperature + input.boreTemperature) / 2;
+  return {
+    hotGap1: hotGap(input.ring1Gap, input),
+    hotGap2: hotGap(input.ring2Gap, { ...input, ringTemperature: second }),
+  };
 }
 
-function ported(
-  pack: RingPack,
-  drive: RingDrive,
-  seat: RingSeat,
-  precision: Partial<RingPrecision>,
-): PortedRing {
-  const trace = ringCycle(pack, drive, seat, precision);
+function ported(pack: RingPack, drive: RingDrive, seat: RingSeat): PortedRing {
+  const trace = ringCycle(pack, drive, seat);
+  const { angle, behind, cylinder } = trace;
   const { at, value } = greatestShortfall(trace);
   return {
     shortfall: value,
     shortfallAngle: at,
     lag: lagOf(trace, drive),
-    peakShare: most(trace, trace.behind) / most(trace, trace.cylinder),
+    peakShare: greatest(angle, behind).value / greatest(angle, cylinder).value,
     trace,
   };
+}
+
+/** The three ways of porting, each worked once. */
+function three(
+  { full, plugged }: { readonly full: RingPack; readonly plugged: RingPack },
+  drive: RingDrive,
+  seat: RingSeat,
+): PortedThree {
+  const unported = ported({ ...full, portArea: 0 }, drive, seat);
+  const entered = full.portArea === 0 ? unported : ported(full, drive, seat);
+  if (plugged.portArea === full.portArea) return { entered, unported, plugged: entered };
+  if (plugged.portArea === 0) return { entered, unported, plugged: unported };
+  return { entered, unported, plugged: ported(plugged, drive, seat) };
 }
 
 /**
@@ -104,62 +135,42 @@ function ported(
  * Cylinder pressure by `pressureCycle`; gas between the rings at the ring's temperature; six paths (upper
  * side clearance, ports, lower side clearance once the ring lifts, both doors at the end gap, the second
  * ring's gap); the ring's height a state of its own (see `ringCycle`). End gaps are brought to running size:
- * the second ring is taken half way between the top ring's temperature and the bore's.
+ * the second ring is taken half way between the top ring's temperature and the bore's. Steps are
+ * `fineness` times as short as usual, a whole number; errors fall with its square.
  *
  * Neglected: the spaces behind the second ring and the oil ring, the top land's crevice as a volume, twist
  * and bending of the ring, oil in the gaps, heat exchanged in the holes, waves in the holes.
- * Throws OutOfDomain as `pressureModel` and `ringPack` do.
+ * Throws OutOfDomain as `pressureModel` and `ringPack` do, and for a negative cold gap, an expansion that is no
+ * number, or no bore temperature.
  */
-export function gasPort(
-  input: GasPortInput,
-  precision: Partial<RingPrecision> = {},
-): GasPortResult {
-  const hot = { ...input, bore: input.bore };
-  const hotGap1 = hotGap(input.ring1Gap, hot);
-  const hotGap2 = hotGap(input.ring2Gap, {
-    ...hot,
-    ringTemperature: (input.ringTemperature + input.boreTemperature) / 2,
-  });
+export function gasPort(input: GasPortInput, fineness = 1): GasPortResult {
+  const { hotGap1, hotGap2 } = hotGaps(input);
   const running = { ...input, ring1Gap: hotGap1, ring2Gap: hotGap2 };
   // The pack is checked first: a ring thicker than its groove is named before a cycle is worked.
-  const pack = ringPack({ ...running, portPlugged: 0 });
-  const plugged = ringPack(running);
-  const unported: RingPack = { ...pack, portArea: 0 };
-  const cycle = pressureCycle(input);
-  const drive = ringDrive(input, cycle.pressure);
-
-  function three(seat: RingSeat): {
-    entered: PortedRing;
-    unported: PortedRing;
-    plugged: PortedRing;
-  } {
-    const none = ported(unported, drive, seat, precision);
-    if (pack.portArea === 0) return { entered: none, unported: none, plugged: none };
-    const all = ported(pack, drive, seat, precision);
-    if (plugged.portArea === pack.portArea) return { entered: all, unported: none, plugged: all };
-    return {
-      entered: all,
-      unported: none,
-      plugged: plugged.portArea === 0 ? none : ported(plugged, drive, seat, precision),
-    };
-  }
-
-  const asMoves = three(input.ringSeat);
-  const shut = input.ringSeat === 'shut' ? asMoves : three('shut');
-  const curves = ringCurves(asMoves.entered.trace, drive);
+  const packs = { full: ringPack({ ...running, portPlugged: 0 }), plugged: ringPack(running) };
+  const cycle = fineCycle(input, fineness);
+  const drive = ringDrive(input, cycle.pressure, fineness);
+  const moving = three(packs, drive, input.ringSeat);
+  const shut = input.ringSeat === 'shut' ? moving : three(packs, drive, 'shut');
+  const { trace } = moving.entered;
+  const curves = ringCurves(trace, drive);
+  const shutTrace = shut.unported.trace;
+  const rings = [moving, shut].flatMap((one) => [one.entered, one.unported, one.plugged]);
   return {
-    ...asMoves,
+    ...moving,
     shut,
-    pack,
+    pack: packs.full,
     drive,
     curves,
-    loads: ringLoads(pack, curves, drive),
+    loads: ringLoads(packs.full, curves, drive),
     peakPressure: cycle.peak.pressure,
-    peakLand: most(asMoves.entered.trace, asMoves.entered.trace.land),
-    leak: asMoves.entered.trace.out,
+    peakLand: greatest(trace.angle, trace.land).value,
+    leak: trace.outflow,
     hotGap1,
     hotGap2,
-    offLower: timeOffLower(asMoves.entered.trace),
-    shutLeastGas: leastGas(pack, shut.unported.trace),
+    offLower: timeOffLower(trace),
+    ...liftOf(trace),
+    shutLeastGas: least(shutTrace.angle, gasOf(packs.full, shutTrace)),
+    drift: Math.max(...rings.map((ring) => ring.trace.drift)),
   };
 }

@@ -19,17 +19,8 @@ export function radialForce(
   return Math.max(0, pack.faceArea * (pack.tensionPressure + netGas(pack, cylinder, behind, land)));
 }
 
-/** The ring's axial gas force [N], positive downward, and how it changes. */
-export interface AxialForce {
-  down: number;
-  byCylinder: number;
-  byBehind: number;
-  byLand: number;
-  byLift: number;
-}
-
 /**
- * Gas force [N] that presses the ring down in its groove.
+ * Gas force [N] that presses the ring down in its groove, at `lift` [m] over the lower flank.
  *
  * The upper side sees the cylinder's pressure at its outer edge and the pressure behind at its inner one, the
  * underside the second land's and the pressure behind. An open flank takes their mean. A closed one takes the
@@ -42,20 +33,11 @@ export function axialGas(
   behind: number,
   land: number,
   lift: number,
-  out: AxialForce,
-): void {
+): number {
   const place = pack.clearance > 0 ? lift / pack.clearance : 0;
   const spread = pack.flankFactor - 0.5;
   const lower = pack.flankFactor - spread * place;
   const upper = 0.5 + spread * place;
-  // down = A·[(p_b + u(p_1 − p_b)) − (p_b + l(p_2 − p_b))]
-  const area = pack.sideArea;
-  out.down = area * (upper * (cylinder - behind) + lower * (behind - land));
-  out.byCylinder = area * upper;
-  out.byBehind = area * (lower - upper);
-  out.byLand = -area * lower;
-  out.byLift =
-    pack.clearance > 0
-      ? (area * spread * (cylinder - behind - (behind - land))) / pack.clearance
-      : 0;
+  // A·[(p_b + u(p_1 − p_b)) − (p_b + l(p_2 − p_b))]
+  return pack.sideArea * (upper * (cylinder - behind) + lower * (behind - land));
 }

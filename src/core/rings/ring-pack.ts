@@ -77,6 +77,12 @@ export interface RingPack {
  */
 export const seatLeak = 5e-6;
 
+/**
+ * The greatest side clearance [m] there is. With more the ring tips in its groove and hammers it out, and
+ * neither a thin flat gap nor a ring that moves flat has a meaning. Common practice, no source.
+ */
+export const greatestSideClearance = 0.4e-3;
+
 /** Free area [m²] of the ports as drilled: whole circles from the crown, half circles cut into the upper face. */
 export function portArea(portCount: number, portDiameter: number, portKind: PortKind): number {
   const circle = (Math.PI / 4) * portDiameter ** 2;
@@ -91,15 +97,17 @@ export function portArea(portCount: number, portDiameter: number, portKind: Port
  * land's pressure comes out somewhat high. The crevice above the top ring is taken at cylinder pressure.
  * Side clearance is groove height less ring height, so a ring thicker than its groove has a negative one.
  *
- * Throws OutOfDomain naming `ringSideClearance`, `ringBackClearance` (no volume), `portDiameter` (greater
- * than the top land is high), `portCount` (holes that would touch each other), or any other bad value.
+ * Throws OutOfDomain naming `ringSideClearance` (negative, or too great for a groove), `ringBackClearance` (no
+ * volume), `portDiameter` (greater than the top land is high), `portCount` (holes that would touch each other), or
+ * any other bad value.
  */
 export function ringPack(input: RingPackInput): RingPack {
   const bore = above(input, 'bore');
   const height = above(input, 'ring1Height');
   above(input, 'ring1Radial');
   const radial = below(input, 'ring1Radial', bore / 2, 'half the bore');
-  const side = atLeast(input, 'ringSideClearance');
+  atLeast(input, 'ringSideClearance');
+  const side = atMost(input, 'ringSideClearance', greatestSideClearance);
   const back = above(input, 'ringBackClearance');
   const landHeight = above(input, 'topLandHeight');
   const topGap = atLeast(input, 'topLandClearance') / 2;

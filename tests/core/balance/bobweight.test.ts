@@ -2,6 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { bobweight as declaration } from '../../../src/calculators/balance/bobweight.ts';
 import { impliedEnds, pinBobweight, type PinParts } from '../../../src/core/balance/bobweight.ts';
+import { routes } from '../../../content/topics/bobweight/routes.ts';
+import { proves } from '../../proves.ts';
 
 /** The invented V8 for the road. */
 const road: PinParts = {
@@ -107,7 +109,7 @@ describe('properties', () => {
     );
   });
 
-  test('linear in each mass, with the slope that the formula gives', () => {
+  test(proves(routes.linearEachMass), () => {
     const slopes = {
       bigEndMass: (n: number) => n,
       shellMass: (n: number) => n,
@@ -130,7 +132,7 @@ describe('properties', () => {
       );
   });
 
-  test('the implied split undoes the bobweight', () => {
+  test(proves(routes.impliedSplitUndoes), () => {
     fc.assert(
       fc.property(parts, (input) => {
         const f = Math.min(input.reciprocatingFraction, 0.9);

@@ -6,6 +6,7 @@ import {
   flowFunction,
   orificeFlow,
 } from '../../../src/core/rings/orifice-flow.ts';
+import { gasPort } from '../../../src/core/rings/gas-port.ts';
 import { ringDrive } from '../../../src/core/rings/ring-drive.ts';
 import { ringPack } from '../../../src/core/rings/ring-pack.ts';
 import {
@@ -16,6 +17,7 @@ import {
   ringLine,
 } from '../../../src/core/rings/ring-tension.ts';
 import { guarded, type Tables } from '../guards.ts';
+import { cycle } from '../loads/guards.ts';
 
 const hole = {
   gasConstant: 287,
@@ -73,6 +75,28 @@ const ring2 = {
 const twice = 'twice the ring’s radial thickness';
 
 export const rings: Tables = {
+  'rings/gas-port.ts': [
+    guarded(
+      {
+        ...cycle,
+        ...pack,
+        ringSeat: 'shut',
+        maxSpeed: 700,
+        crankcasePressure: 1e5,
+        ringExpansion: 12e-6,
+        boreExpansion: 12e-6,
+        boreTemperature: 400,
+      } as const,
+      (input) => gasPort(input),
+      [
+        ['ring1Gap', 'at least', 0],
+        ['ring2Gap', 'at least', 0],
+        ['ringExpansion', 'a number'],
+        ['boreExpansion', 'a number'],
+        ['boreTemperature', 'greater than', 0],
+      ],
+    ),
+  ],
   'rings/orifice-flow.ts': [
     guarded(hole, (input) => orificeFlow(input, input), [
       ['gasConstant', 'greater than', 0],
@@ -116,11 +140,10 @@ export const rings: Tables = {
   'rings/ring-drive.ts': [
     guarded(
       { bore: 0.09, stroke: 0.08, rodLength: 0.14, maxSpeed: 700, crankcasePressure: 1e5 },
-      (engine) => ringDrive(engine, [1e5, 2e5, 1e5]),
+      (engine) => ringDrive(engine, new Float64Array(361).fill(1e5)),
       [
         ['maxSpeed', 'greater than', 0],
         ['crankcasePressure', 'greater than', 0],
-        ['bore', 'greater than', 0],
       ],
     ),
   ],
@@ -131,6 +154,7 @@ export const rings: Tables = {
       ['ring1Radial', 'greater than', 0],
       ['ring1Radial', 'less than', 0.045, 'half the bore'],
       ['ringSideClearance', 'at least', 0],
+      ['ringSideClearance', 'at most', 0.4e-3],
       ['ringBackClearance', 'greater than', 0],
       ['topLandHeight', 'greater than', 0],
       ['topLandClearance', 'at least', 0],

@@ -1,6 +1,5 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { integrateStiff } from '../../../src/core/math/rosenbrock.ts';
 import {
   airViscosity,
   blowDown,
@@ -12,8 +11,8 @@ import {
   slotFlow,
 } from '../../../src/core/rings/orifice-flow.ts';
 import { OutOfDomain } from '../../../src/core/refuse.ts';
-import { flankFlow, holeFlow, still } from '../../../src/core/rings/ring-flows.ts';
-import { ringGas, type RingPack } from '../../../src/core/rings/ring-pack.ts';
+import { routes } from '../../../content/topics/gas-port/routes.ts';
+import { proves } from '../../proves.ts';
 
 const air = { gasConstant: 287, heatRatio: 1.4, gasTemperature: 300 };
 const gammas = fc.double({ min: 1.05, max: 1.66, noNaN: true });
@@ -75,156 +74,35 @@ describe('vessels', () => {
     expect(1e6 / tau / 1e5 / (1 / 1.4)).toBeCloseTo(2.81287, 4);
   });
 
+  /** The share of the first pressure left at `end`, by the classical Runge-Kutta rule in 400 steps. */
   function integrated(wall: boolean, end: number): number {
     const γ = air.heatRatio;
     const n = wall ? 1 : γ;
     const exponent = wall ? 1 : (3 * γ - 1) / (2 * γ);
-    return (
-      integrateStiff(
-        {
-          size: 1,
-          slope: (_, y, out) => (out[0] = (-n / tau) * (y[0] ?? 0) ** exponent),
-          jacobian: (_, y, byY, byT) => {
-            byY[0] = (-n / tau) * exponent * (y[0] ?? 0) ** (exponent - 1);
-            byT[0] = 0;
-          },
-        },
-        0,
-        [1],
-        end,
-        { relative: 1e-9, absolute: [1e-12], firstStep: 1e-3, longestStep: 1 },
-      ).y[0] ?? 0
-    );
-  }
-  it.each([true, false])('blow-down integrated is the closed form (wall %s)', (wall) => {
-    for (const t of [0.5, 2, 5]) {
-      expect(integrated(wall, t)).toBeCloseTo(blowDown(t, tau, 1.4, wall), 7);
-      expect(blowDownTime(blowDown(t, tau, 1.4, wall), tau, 1.4, wall)).toBeCloseTo(t, 9);
+    const slope = (y: number): number => (-n / tau) * y ** exponent;
+    const h = end / 400;
+    let y = 1;
+    for (let i = 0; i < 400; i++) {
+      const a = slope(y);
+      const b = slope(y + (h / 2) * a);
+      const c = slope(y + (h / 2) * b);
+      y += (h / 6) * (a + 2 * b + 2 * c + slope(y + h * c));
     }
-  });
-
-  it('a choked hole fills a vessel in a straight line while the vessel’s walls keep it warm', () => {
-    const γ = ringGas.heatRatio;
-    const [area, volume, p1] = [2e-6, 1e-7, 30e5];
-    const rt = ringGas.gasConstant * 480;
-    const flow = still();
-    const filled = integrateStiff(
-      {
-        size: 1,
-        slope: (_, y, out) => {
-          holeFlow(area, p1, y[0] ?? 0, rt, flow);
-          out[0] = (flow.flow * rt) / volume;
-        },
-        jacobian: (_, y, byY, byT) => {
-          holeFlow(area, p1, y[0] ?? 0, rt, flow);
-          byY[0] = (flow.bySecond * rt) / volume;
-          byT[0] = 0;
-        },
-      },
-      0,
-      [1e5],
-      3e-5,
-      { relative: 1e-8, absolute: [1], firstStep: 1e-7, longestStep: 1e-5 },
-    );
-    const constant = chokedTime(
-      { vesselVolume: volume, orificeArea: area, dischargeCoefficient: 1 },
-      { ...ringGas, gasTemperature: 480 },
-    );
-    expect((filled.y[0] ?? 0) / (1e5 + (p1 * 3e-5) / constant)).toBeCloseTo(1, 9);
-    expect((filled.y[0] ?? 0) / p1).toBeLessThan(criticalRatio(γ));
-  });
+    return y;
+  }
+  it.each([true, false])(
+    proves(routes.blowDownIntegrated, 'blow-down integrated is the closed form (wall %s)'),
+    (wall) => {
+      for (const t of [0.5, 2, 5]) {
+        expect(integrated(wall, t)).toBeCloseTo(blowDown(t, tau, 1.4, wall), 7);
+        expect(blowDownTime(blowDown(t, tau, 1.4, wall), tau, 1.4, wall)).toBeCloseTo(t, 9);
+      }
+    },
+  );
 });
 
-describe('the flows of the ring, with their slopes', () => {
-  const rt = 287 * 488;
-  const pack = { girth: 0.275, viscosity: 2.6e-5, rt } as RingPack;
-  const pressures = fc.double({ min: 0.5e5, max: 90e5, noNaN: true });
-
-  it('agree with the hole’s own formula both ways', () => {
-    fc.assert(
-      fc.property(pressures, pressures, (p, q) => {
-        fc.pre(Math.abs(p / q - 1) > 3e-4);
-        const out = still();
-        holeFlow(3e-6, p, q, rt, out);
-        const [high, low] = [Math.max(p, q), Math.min(p, q)];
-        const wanted =
-          ((3e-6 * high) / Math.sqrt(rt)) * flowFunction(low / high, ringGas.heatRatio);
-        expect(out.flow / (Math.sign(p - q) * wanted)).toBeCloseTo(1, 9);
-      }),
-    );
-  });
-
-  it('overstate the difference near equal pressures by at most 0.02 %', () => {
-    for (const gap of [1e-7, 1e-5, 1e-4, 1.9e-4]) {
-      const out = still();
-      holeFlow(1e-6, 1e6, 1e6 * (1 - gap), rt, out);
-      const exact = (1e-6 * 1e6 * flowFunction(1 - gap, ringGas.heatRatio)) / Math.sqrt(rt);
-      expect(out.flow).toBeLessThanOrEqual(exact);
-      // The gap that passes this flow exactly is smaller, and so by less than the piece's length.
-      expect(out.flow).toBeGreaterThan(0);
-    }
-  });
-
-  it('have the slopes of their differences', () => {
-    fc.assert(
-      fc.property(
-        pressures,
-        pressures,
-        fc.double({ min: 5e-6, max: 1e-4, noNaN: true }),
-        (p, q, gap) => {
-          fc.pre(Math.abs(p / q - 1) > 1e-2);
-          const [out, more, less] = [still(), still(), still()];
-          for (const flow of ['hole', 'flank'] as const) {
-            const work = (a: number, b: number, c: number, to: typeof out): void =>
-              flow === 'hole' ? holeFlow(3e-6, a, b, rt, to) : flankFlow(pack, 2.6e-3, c, a, b, to);
-            work(p, q, gap, out);
-            const size = Math.abs(out.flow);
-            const slopes = [
-              [out.byFirst, p, (x: number, to: typeof out) => work(x, q, gap, to)],
-              [out.bySecond, q, (x: number, to: typeof out) => work(p, x, gap, to)],
-              ...(flow === 'flank'
-                ? ([[out.byHeight, gap, (x: number, to: typeof out) => work(p, q, x, to)]] as const)
-                : []),
-            ] as const;
-            for (const [slope, at, way] of slopes) {
-              way(at * (1 + 1e-6), more);
-              way(at * (1 - 1e-6), less);
-              const wanted = (more.flow - less.flow) / (2e-6 * at);
-              // Across the kink to choked flow a difference sees both sides.
-              const ahead = (more.flow - out.flow) / (1e-6 * at);
-              const behind = (out.flow - less.flow) / (1e-6 * at);
-              if (Math.abs(ahead - behind) * at < 1e-3 * size)
-                expect(Math.abs(slope - wanted) * at).toBeLessThan(1e-4 * size + 1e-12);
-            }
-          }
-        },
-      ),
-    );
-  });
-
-  it('the flank is the laminar slot until the choked hole of its area is less', () => {
-    const out = still();
-    flankFlow(pack, 2.6e-3, 10e-6, 15e5, 14e5, out);
-    const slot = { slotWidth: 0.275, slotHeight: 10e-6, slotLength: 2.6e-3 };
-    const gas = { ...ringGas, gasTemperature: 488 };
-    expect(out.flow / slotFlow(slot, 15e5, 14e5, 2.6e-5, gas)).toBeCloseTo(1, 12);
-    flankFlow(pack, 2.6e-3, 100e-6, 70e5, 1e5, out);
-    const choked = orificeFlow(
-      {
-        orificeArea: 0.275 * 100e-6,
-        dischargeCoefficient: 1,
-        upstreamPressure: 70e5,
-        downstreamPressure: 1e5,
-      },
-      gas,
-    );
-    expect(out.flow / choked.massFlow).toBeCloseTo(1, 12);
-    expect(out.flow).toBeLessThan(
-      slotFlow({ ...slot, slotHeight: 100e-6 }, 70e5, 1e5, 2.6e-5, gas),
-    );
-  });
-
-  it('the slot is the film’s parabola integrated along its length', () => {
+describe('the film in a slot', () => {
+  it(proves(routes.slotFilmParabola), () => {
     // dp/dx from the mean speed of a film, density from the pressure: summed in a thousand pieces.
     const [w, h, l, µ, T] = [0.2, 20e-6, 3e-3, 2.6e-5, 480];
     const flow = slotFlow({ slotWidth: w, slotHeight: h, slotLength: l }, 10e5, 2e5, µ, {
