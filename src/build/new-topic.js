@@ -1,41 +1,35 @@
 import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import { root, runTool } from './tool.js';
 
 /*
  * npm run new-topic <id> <subject>: writes the files of a topic, with a check that fails until it is given a
- * published value. What they hold is one small model that works (a length through unchanged), to be replaced.
+ * published value. What they hold is a model as small as can be (half of the stroke), to be replaced.
  */
-const [id = '', subject = ''] = process.argv.slice(2);
 
-/** @param {string} why @returns {never} */
-function stop(why) {
-  console.error(why);
-  console.error(
-    'Usage: npm run new-topic <id> <subject>, for example: npm run new-topic rod-angularity motion',
-  );
-  process.exit(1);
+/** @param {string} id */
+function camelCase(id) {
+  return id.replace(/-([a-z])/gu, (_, /** @type {string} */ letter) => letter.toUpperCase());
 }
 
-const subjects = readdirSync(join(root, 'src/core'), { withFileTypes: true })
-  .filter((entry) => entry.isDirectory() && entry.name !== 'math')
-  .map(({ name }) => name);
-if (!/^[a-z]+(-[a-z]+)*$/u.test(id))
-  stop(`An id is written in lower case with hyphens; it is “${id}”.`);
-if (!subjects.includes(subject))
-  stop(`A subject is one of ${subjects.join(', ')}; it is “${subject}”.`);
-if (existsSync(join(root, 'content/topics', id))) stop(`There is a topic ${id} already.`);
-
-const words = id.split('-');
-const title = [words[0]?.replace(/^./u, (letter) => letter.toUpperCase()), ...words.slice(1)].join(
-  ' ',
-);
-const camel = id.replace(/-([a-z])/gu, (_, /** @type {string} */ letter) => letter.toUpperCase());
-const Pascal = camel.replace(/^./u, (letter) => letter.toUpperCase());
-
-/** @type {Readonly<Record<string, string>>} */
-const files = {
-  [`src/core/${subject}/${id}.ts`]: `import { above } from '../refuse.ts';
+/**
+ * The files of a topic by their path, ready to be replaced by a real one.
+ *
+ * @param {string} id
+ * @param {string} subject
+ * @returns {Readonly<Record<string, string>>}
+ */
+export function topicFiles(id, subject) {
+  const words = id.split('-');
+  const title = [
+    words[0]?.replace(/^./u, (letter) => letter.toUpperCase()),
+    ...words.slice(1),
+  ].join(' ');
+  const camel = camelCase(id);
+  const Pascal = camel.replace(/^./u, (letter) => letter.toUpperCase());
+  return {
+    [`src/core/${subject}/${id}.ts`]: `import { above } from '../refuse.ts';
 
 /** What ${title.toLowerCase()} is worked from. */
 export interface ${Pascal}Input {
@@ -52,7 +46,7 @@ export function ${camel}(input: ${Pascal}Input): number {
   return above(input, 'stroke') / 2;
 }
 `,
-  [`src/calculators/${subject}/${id}.ts`]: `import { ${camel} as answerOf } from '../../core/${subject}/${id}.ts';
+    [`src/calculators/${subject}/${id}.ts`]: `import { ${camel} as answerOf } from '../../core/${subject}/${id}.ts';
 import { defineCalculator } from '../define.ts';
 import { length } from '../output.ts';
 import { stroke } from '../quantities.ts';
@@ -90,7 +84,7 @@ export const ${camel} = defineCalculator({
   exercise: { ask: 'answer', tolerance: 0.01 },
 });
 `,
-  [`content/topics/${id}/index.mdx`]: `---
+    [`content/topics/${id}/index.mdx`]: `---
 title: ${title}
 summary: One sentence that gives nothing away.
 order: 99
@@ -124,7 +118,7 @@ Why the second is right, and what the others come from.
 
 The text.
 `,
-  [`content/topics/${id}/checks.yaml`]: `- id: first-published-value
+    [`content/topics/${id}/checks.yaml`]: `- id: first-published-value
   calculator: ${id}
   title: What the case is
   source: khurmi-gupta-2009
@@ -138,40 +132,95 @@ The text.
       tolerance: 0.0005
       why: the printed value has this many figures
 `,
-  [`tests/core/${subject}/${id}.test.ts`]: `import { describe, expect, test } from 'vitest';
+    [`tests/core/${subject}/${id}.test.ts`]: `import { expect, test } from 'vitest';
 import { ${camel} } from '../../../src/core/${subject}/${id}.ts';
 
-describe('closed forms and limits', () => {
-  test('is half of the stroke', () => {
-    expect(${camel}({ stroke: 0.08 })).toBe(0.04);
-  });
-});
-
-describe('refusals', () => {
-  test.each([0, -1, Number.NaN])('a stroke of %d', (stroke) => {
-    expect(() => ${camel}({ stroke })).toThrow(/stroke must be/u);
-  });
+test('is half of the stroke', () => {
+  expect(${camel}({ stroke: 0.08 })).toBe(0.04);
 });
 `,
-};
-
-for (const [name, text] of Object.entries(files)) {
-  const path = join(root, name);
-  if (existsSync(path)) stop(`${name} is there already.`);
-  mkdirSync(dirname(path), { recursive: true });
-  writeFileSync(path, text);
+  };
 }
 
-const index = join(root, 'src/calculators/index.ts');
-const record = readFileSync(index, 'utf8')
-  .replace('\n\n', `\nimport { ${camel} } from './${subject}/${id}.ts';\n\n`)
-  .replace(/\n\} as const;/u, `\n  ${camel === id ? id : `'${id}': ${camel}`},\n} as const;`);
-writeFileSync(index, record);
-await runTool('prettier', ['--write', '--log-level=warn', index, ...Object.keys(files)]);
+/**
+ * The record of all calculators with one more.
+ *
+ * @param {string} record text of src/calculators/index.ts
+ * @param {string} id
+ * @param {string} subject
+ */
+export function withCalculator(record, id, subject) {
+  const camel = camelCase(id);
+  return record
+    .replace('\n\n', `\nimport { ${camel} } from './${subject}/${id}.ts';\n\n`)
+    .replace(/\n\} as const;/u, `\n  ${camel === id ? id : `'${id}': ${camel}`},\n} as const;`);
+}
 
-console.log(`Written, and one line in src/calculators/index.ts:
+/**
+ * A subject's table of guards with a row for the guard of the new core file.
+ *
+ * @param {string} table text of tests/core/<subject>/guards.ts
+ * @param {string} id
+ * @param {string} subject
+ */
+export function withGuard(table, id, subject) {
+  const camel = camelCase(id);
+  return (
+    `import { ${camel} } from '../../../src/core/${subject}/${id}.ts';\n` +
+    table.replace(
+      /\n\};\s*$/u,
+      `\n  '${subject}/${id}.ts': [\n    guarded({ stroke: 0.08 }, ${camel}, [['stroke', 'greater than', 0]]),\n  ],\n};\n`,
+    )
+  );
+}
+
+/** @param {string} why @returns {never} */
+function stop(why) {
+  console.error(why);
+  console.error(
+    'Usage: npm run new-topic <id> <subject>, for example: npm run new-topic rod-angularity motion',
+  );
+  process.exit(1);
+}
+
+/** @param {string} id @param {string} subject */
+async function write(id, subject) {
+  const subjects = readdirSync(join(root, 'src/core'), { withFileTypes: true })
+    .filter((entry) => entry.isDirectory() && entry.name !== 'math')
+    .map(({ name }) => name);
+  if (!/^[a-z]+(-[a-z]+)*$/u.test(id))
+    stop(`An id is written in lower case with hyphens; it is “${id}”.`);
+  if (!subjects.includes(subject))
+    stop(`A subject is one of ${subjects.join(', ')}; it is “${subject}”.`);
+  const files = topicFiles(id, subject);
+  for (const name of Object.keys(files))
+    if (existsSync(join(root, name))) stop(`${name} is there already.`);
+  for (const [name, text] of Object.entries(files)) {
+    mkdirSync(dirname(join(root, name)), { recursive: true });
+    writeFileSync(join(root, name), text);
+  }
+  const lists = {
+    'src/calculators/index.ts': withCalculator,
+    [`tests/core/${subject}/guards.ts`]: withGuard,
+  };
+  for (const [name, add] of Object.entries(lists)) {
+    const path = join(root, name);
+    writeFileSync(path, add(readFileSync(path, 'utf8'), id, subject));
+  }
+  await runTool('prettier', [
+    '--write',
+    '--log-level=warn',
+    ...Object.keys(lists),
+    ...Object.keys(files),
+  ]);
+
+  console.log(`Written, with a line each in ${Object.keys(lists).join(' and ')}:
 ${Object.keys(files)
   .map((name) => `  ${name}`)
   .join('\n')}
 Next: npx vitest run --project unit tests/core/${subject}/${id}.test.ts tests/content tests/calculators
 The check in content/topics/${id}/checks.yaml fails until it holds what a source prints.`);
+}
+
+if (process.argv[1] === fileURLToPath(import.meta.url))
+  await write(process.argv[2] ?? '', process.argv[3] ?? '');

@@ -25,6 +25,7 @@ import { rodWeighing } from './rods/rod-weighing.ts';
 import { rotatingInertia } from './inertia/rotating-inertia.ts';
 import { speedRipple } from './inertia/speed-ripple.ts';
 import { wristPin } from './pins/wrist-pin.ts';
+import { rodAngularity } from './motion/rod-angularity.ts';
 
 /** Every calculator of the site by its id. For the build, tests and plain Node; pages fetch only their own. */
 export const calculators = {
@@ -55,4 +56,5 @@ export const calculators = {
   'rod-materials': rodMaterials,
   'gas-port': gasPort,
   'orifice-flow': orificeFlow,
+  'rod-angularity': rodAngularity,
 } as const;

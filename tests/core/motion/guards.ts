@@ -1,3 +1,4 @@
+import { rodLean } from '../../../src/core/motion/rod-angularity.ts';
 import { motionPeaks, zeroAccelerationAngle } from '../../../src/core/motion/piston-extremes.ts';
 import {
   motionCurves,
@@ -81,4 +82,5 @@ export const motion: Tables = {
       ],
     ),
   ],
+  'motion/rod-angularity.ts': [guarded(crank, rodLean, [['crankAngle', 'a number']])],
 };
