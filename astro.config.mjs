@@ -15,7 +15,7 @@ const base = process.env['THROWBOOK_BASE'] ?? '/';
 // A subject of the dictionary.
 const dictionary = /calculators[\\/]([a-z]+)[\\/]quantities\.ts/;
 // What every calculator is made of.
-const form = /components[\\/](?:form|calculator|results(?![\\/]Shares))[\\/]/;
+const form = /components[\\/](?:form|calculator|results(?![\\/]Shares))[\\/]\w+\.(?:svelte|ts)/;
 // What figures are drawn with, and what only their lists of choices need.
 const drawing =
   /components[\\/](?:chart|figures)[\\/]|core[\\/]math[\\/]|bindings[\\/](?:select|size)/;
@@ -51,7 +51,7 @@ export default defineConfig({
                 // A group takes along what its modules import, unless a group before it has it.
                 groups: [
                   // The few bytes that every page begins with must not bring the rest along.
-                  { name: 'first', test: /preload-helper|waking[\\/]replay/, priority: 5 },
+                  { name: 'first', test: /preload-helper|waking[\\/]wake\.ts/, priority: 5 },
                   { name: 'entry', test: /calculators[\\/]quantity\.ts/, priority: 5 },
                   // Each subject of the dictionary by itself, for the pages that use it.
                   {
