@@ -1,3 +1,4 @@
+import type { ListField, NumberField } from '../units/field.ts';
 import type { Kind } from '../units/kinds.ts';
 import type { OnTheWay, Step, Working } from './step.ts';
 
@@ -5,25 +6,14 @@ import type { OnTheWay, Step, Working } from './step.ts';
 export type SetId = 'baseline' | 'candidate';
 
 /**
- * A quantity of the dictionary: entered once, carried to every calculator that picks it.
- * Ranges are in `rangeUnit`; `demo` is text as a reader would type it.
+ * A quantity of the dictionary: entered once, carried to every calculator that picks it. `demo` is text as a
+ * reader would type it.
  */
-export interface NumberEntry {
-  readonly type: 'number';
+export interface NumberEntry extends NumberField {
   /** The dictionary key; the same word in storage, link, file and code. */
   readonly name: string;
-  readonly label: string;
   /** Plain-text symbol; `_` starts a subscript that runs to the end: `m_piston`. */
   readonly symbol: string;
-  readonly kind: Kind;
-  /** Default unit ids in each system. */
-  readonly metric: string;
-  readonly inch: string;
-  readonly rangeUnit: string;
-  /** Outside: ask "did you mean"; nearly always a slip of unit. Still computed if it has a meaning. */
-  readonly hard: readonly [number, number];
-  /** Outside: flagged as unusual, still computed. */
-  readonly usual: readonly [number, number];
   readonly demo: Readonly<Record<SetId, string>>;
   /** The ordinary shop uncertainty (about 2 s), in `rangeUnit`; absent where the value is exact. */
   readonly usualPlusMinus?: number;
@@ -33,19 +23,10 @@ export interface NumberEntry {
 }
 
 /** Several readings of one quantity in one field, separated by semicolons. */
-export interface ListEntry {
-  readonly type: 'list';
+export interface ListEntry extends ListField {
   readonly name: string;
-  readonly label: string;
   readonly symbol: string;
-  readonly kind: Kind;
-  readonly metric: string;
-  readonly inch: string;
-  readonly rangeUnit: string;
-  readonly hard: readonly [number, number];
-  readonly usual: readonly [number, number];
   readonly demo: Readonly<Record<SetId, string>>;
-  readonly most: number;
   readonly optional?: true;
 }
 
@@ -143,12 +124,12 @@ export type Output<O extends Record<string, OutputEntry>> = {
 
 /**
  * Refuses keys that were computed but not declared: TypeScript does not do so on a callback's result. The
- * sentence is what its message then ends with.
+ * sentence is what its message then ends with; it is wrapped, since a number that were text too would be `never`.
  */
 type Exact<R, O> = R & {
-  readonly [
-    K in Exclude<keyof R, keyof O> & string
-  ]: `compute returns “${K}”: declare it in outputs, or do not return it`;
+  readonly [K in Exclude<keyof R, keyof O> & string]: {
+    readonly mistake: `compute returns “${K}”: declare it in outputs, or do not return it`;
+  };
 };
 
 /** Refuses the name of a step that is no output and brings no symbol and kind of its own. */
@@ -168,8 +149,8 @@ export interface Limit<In, Out> {
 }
 
 /**
- * One strip of validity: where on the axis of `of` the model is tested by published cases, where it is
- * possible but untested, and where it cannot be. `tested` must equal what the checks cover (a test says so).
+ * One strip of validity: an axis on which the model can be placed, and where on it a value can be at all. Where
+ * published cases stand on it is read from the checks when the pages are built.
  */
 export interface Validity<In, Out> {
   readonly id: string;
@@ -178,7 +159,6 @@ export interface Validity<In, Out> {
   readonly kind: Kind;
   of(input: In, output: Out): number;
   readonly possible: readonly [number, number];
-  readonly tested: readonly [number, number];
 }
 
 export interface Both<In, Out> {
@@ -272,7 +252,6 @@ export interface AnyCalculator {
     readonly kind: Kind;
     of(input: Readonly<Record<string, Value>>, output: Readonly<Record<string, Result>>): number;
     readonly possible: readonly [number, number];
-    readonly tested: readonly [number, number];
   }[];
   readonly assumptions: readonly string[];
   readonly cautions: readonly string[];

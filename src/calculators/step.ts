@@ -10,15 +10,28 @@ interface How {
   readonly source?: string;
 }
 
+/** Why the model has no formula here. The page says so where the numbers would stand. */
+export type Why = 'search' | 'integral' | 'sum over parts' | 'table' | 'balance';
+
+/** A line that is no formula, in TeX; `\q{name}` stands for the symbol of a quantity, its own result among them. */
+export interface Tex {
+  readonly text: string;
+  readonly why: Why;
+}
+
 /**
  * One line of the working. `formula` is an expression over input names, output names and the names of earlier
  * steps, in SI. At build it becomes the line of symbols and the line of numbers; a test evaluates it against
- * `compute`, so that the printed formula cannot drift from the code. A step that is no expression (a search, an
- * integral) gives `tex` instead and shows no numbers.
+ * `compute`, so that the printed formula cannot drift from the code. Only where the model has no formula (a search,
+ * an integral) `tex` stands in its place, which no test evaluates.
+ *
+ * A formula holds numbers, `pi`, + − * / ^, the functions of src/components/working/parse.ts, and as its whole
+ * `when(condition, then, otherwise)`, with another `when` in the last place if need be. A condition is
+ * `choice == "option"`, `given(input)` of an input that may be left out, `a < b` or `a <= b`.
  */
 export interface Working extends How {
   readonly formula?: string;
-  readonly tex?: string;
+  readonly tex?: Tex;
   /** The formula in words. */
   readonly say: string;
 }
@@ -36,19 +49,14 @@ export interface Step extends Working {
   readonly kind?: Kind;
 }
 
-/** A formula that is no expression, in TeX; `\q{name}` stands for the symbol of a quantity. */
-interface Tex {
-  readonly tex: string;
-}
-
-/** The formula of a search or an integral, printed as it is and shown without numbers. */
-export function tex(text: string): Tex {
-  return { tex: text };
+/** The line of a step for which the model has no formula, printed as it is, and why it has none. */
+export function tex(text: string, why: Why): Tex {
+  return { text, why };
 }
 
 /** The line that works out an output: its formula, and the same in words. */
 export function is(formula: string | Tex, say: string, how: How = {}): Working {
-  return { ...(typeof formula === 'string' ? { formula } : formula), say, ...how };
+  return { ...(typeof formula === 'string' ? { formula } : { tex: formula }), say, ...how };
 }
 
 function onTheWay(kind: Kind) {
@@ -75,6 +83,7 @@ export const torque = onTheWay('torque');
 export const energy = onTheWay('energy');
 export const pressure = onTheWay('pressure');
 export const temperature = onTheWay('temperature');
+export const expansion = onTheWay('expansion');
 export const time = onTheWay('time');
 export const ratio = onTheWay('ratio');
 export const count = onTheWay('count');

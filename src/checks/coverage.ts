@@ -19,7 +19,8 @@ export function isPublished({ evidence }: { readonly evidence: string }): boolea
 
 /**
  * Where on the axis of one validity strip published cases that pass stand: least and greatest place, in SI.
- * Undefined when there is none. What is only remembered, or only custom, tests nothing here.
+ * Undefined when there is none. What is only remembered, or only custom, tests nothing here; a case that prints
+ * no value but only a band neither.
  */
 export function testedRange(
   calculator: AnyCalculator,
@@ -31,6 +32,7 @@ export function testedRange(
   const places = topics.flatMap(({ topic, cases }) =>
     cases
       .filter((entry) => entry.calculator === calculator.id && isPublished(entry))
+      .filter(({ expected }) => expected.some((value) => 'published' in value))
       .filter((entry) =>
         runCase(topic, entry, { [calculator.id]: calculator }).every(({ passes }) => passes),
       )

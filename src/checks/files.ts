@@ -2,18 +2,15 @@ import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parse } from 'yaml';
 import { type CheckCase, readCases, readSource, type Source } from './case.ts';
-import { readRoutes, type Route } from './route.ts';
 
-/** The published cases of one topic and the independent routes to its answers, in the order of their files. */
+/** The published cases of one topic, in the order of their file. */
 export interface TopicChecks {
   readonly topic: string;
   readonly cases: readonly CheckCase[];
-  readonly routes: readonly Route[];
 }
 
 /**
- * Reads content/topics/<topic>/checks.yaml and routes.yaml of every topic that has checks, topics in alphabetical
- * order.
+ * Reads content/topics/<topic>/checks.yaml of every topic that has checks, topics in alphabetical order.
  *
  * @param root the project's folder
  * @throws Error naming file, case and field when a file is not as it should be
@@ -24,16 +21,9 @@ export function loadChecks(root = process.cwd()): readonly TopicChecks[] {
     .sort()
     .filter((topic) => existsSync(join(folder, topic, 'checks.yaml')))
     .map((topic) => {
-      const read = (name: string): unknown => {
-        const path = join(folder, topic, name);
-        return existsSync(path) ? parse(readFileSync(path, 'utf8')) : [];
-      };
-      const path = `content/topics/${topic}`;
-      return {
-        topic,
-        cases: readCases(`${path}/checks.yaml`, read('checks.yaml')),
-        routes: readRoutes(`${path}/routes.yaml`, read('routes.yaml')),
-      };
+      const path = join(folder, topic, 'checks.yaml');
+      const cases = parse(readFileSync(path, 'utf8')) as unknown;
+      return { topic, cases: readCases(`content/topics/${topic}/checks.yaml`, cases) };
     });
 }
 

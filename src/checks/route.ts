@@ -1,30 +1,37 @@
-import * as v from 'valibot';
-import { complain, sentence } from './case.ts';
+import type { calculators } from '../calculators/index.ts';
 
-const route = v.strictObject({
-  kind: v.picklist(
-    ['second route', 'closed form', 'property'],
-    'must be second route, closed form or property',
-  ),
+type Calculators = typeof calculators;
+
+/** The results of one calculator by name: its outputs, and what it says of both sets together. */
+type ResultOf<C> = C extends { readonly outputs: infer O; readonly comparisons?: infer P }
+  ? (keyof O | (P extends undefined ? never : keyof NonNullable<P>)) & string
+  : never;
+
+/** `calculator.output` of every result of the site. */
+export type ResultName = {
+  [Id in keyof Calculators & string]: `${Id}.${ResultOf<Calculators[Id]>}`;
+}[keyof Calculators & string];
+
+/** A way to the same answer that shares no published number: a second method, or a form that is exact. */
+interface Way {
+  readonly kind: 'second route' | 'closed form';
   /** What is compared with what, for the reader. */
-  say: sentence,
-  /** The test's file and its name in it, word for word; a test of its own asserts that it is there. */
-  file: sentence,
-  test: sentence,
-  /** Outputs it stands for, as `calculator.output`: another leg for values that are only remembered. */
-  legs: v.optional(v.array(sentence), []),
-});
+  readonly say: string;
+  /** The results it reaches another way; none where it tests a part of the model that is no result. */
+  readonly legs?: readonly ResultName[];
+}
 
-/** A way to the same answer that shares no published number: a second method, a limit, a law that must hold. */
-export type Route = v.InferOutput<typeof route>;
+/** A law that must hold. It reaches no result by itself: a wrong answer may keep it. */
+interface Property {
+  readonly kind: 'property';
+  readonly say: string;
+}
 
-/**
- * Reads the content of a topic's routes.yaml.
- *
- * @throws Error naming file, place and field when it is not as it should be
- */
-export function readRoutes(file: string, data: unknown): readonly Route[] {
-  const read = v.safeParse(v.array(route, 'must be a list of routes'), data);
-  if (!read.success) complain(file, data, read.issues);
-  return read.output;
+export type Route = Way | Property;
+
+export type Routes = Readonly<Record<string, Route>>;
+
+/** Gives a topic's routes their types; a leg that names no result does not compile. */
+export function defineRoutes<const R extends Routes>(routes: R): R {
+  return routes;
 }

@@ -1,5 +1,6 @@
 import type { Entry } from '../calculators/define.ts';
-import { readAs, settle } from './settle.ts';
+import { readAs } from '../units/field.ts';
+import { settle } from '../units/settle.ts';
 import { bothSets, setsOf, type SetValues, type StoredValue } from './values.ts';
 
 /** Values let in from outside, and a sentence for each that this dictionary cannot use. */

@@ -1,10 +1,9 @@
 import type { AnyCalculator, Entry, NumberEntry, Result, Value } from '../calculators/define.ts';
 import { OutOfDomain } from '../core/refuse.ts';
+import { contextOf, readAs } from '../units/field.ts';
 import { formatQuantity } from '../units/format.ts';
 import { readPlusMinus, readQuantity, type Suggestion } from '../units/read.ts';
 import { unitOf } from '../units/units.ts';
-import { readAs } from './settle.ts';
-import { contextOf } from './typed.ts';
 import { sameValue, type StoredValue } from './values.ts';
 
 /** What the page says of one field: nothing, a remark on a number that is used, or why it is not used. */

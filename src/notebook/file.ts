@@ -1,9 +1,9 @@
 import * as v from 'valibot';
+import { tidyValue } from '../units/field.ts';
 import {
   asValue,
   bothSets,
   isName,
-  tidyValue,
   type Contents,
   type SetValues,
   type StoredValue,

@@ -1,8 +1,9 @@
 import type { Entry } from '../calculators/define.ts';
 import { units } from '../units/units.ts';
 import { escapeText, unescapeText } from './escape.ts';
-import { takeApart, takeApartAs } from './typed.ts';
-import { tidyValue, type StoredValue } from './values.ts';
+import { tidyValue } from '../units/field.ts';
+import { takeApart, takeApartAs } from '../units/take-apart.ts';
+import type { StoredValue } from './values.ts';
 
 /**
  * One value as a link carries it: `495.2g:0.1`, `1-7/8in`, `421.0;421.5g`, `four`, or word for word as

@@ -1,6 +1,6 @@
 import type { Entry, SetId } from '../calculators/define.ts';
 import { dictionary, links, loadDictionary } from './dictionary.ts';
-import { settle, shownIn, written, type Shown } from './settle.ts';
+import { settle, shownIn, written, type Shown } from '../units/settle.ts';
 import {
   jobKey,
   openShelf,
@@ -14,7 +14,7 @@ import {
   type Shelf,
 } from './storage.ts';
 import type { Shared } from './sharing.ts';
-import { exampleOf } from './typed.ts';
+import { exampleOf } from './example.ts';
 import {
   countValues,
   emptyContents,

@@ -1,18 +1,9 @@
 import type { Entry, SetId } from '../calculators/define.ts';
+import { tidyValue, type TypedValue } from '../units/field.ts';
 import { units } from '../units/units.ts';
 
-/**
- * One entry of the notebook, as typed. The number in SI is always derived from it, never the other way
- * round, so that neither a change of system nor a better parser can alter what the reader wrote.
- */
-export interface StoredValue {
-  /** What stands in the field: a number in any spelling, a list, the key of a choice, or nothing. */
-  readonly text: string;
-  /** Id of the unit that the number is in; empty for a choice. */
-  readonly unit: string;
-  /** The half-width of the interval, as typed: bare in `unit`, or with a unit of its own, or in per cent. */
-  readonly plusMinus?: string;
-}
+/** One entry of the notebook, as typed. */
+export type StoredValue = TypedValue;
 
 /** The values of both sets by dictionary name. What both sets share stands with the baseline. */
 export type SetValues = Readonly<Record<SetId, Readonly<Record<string, StoredValue>>>>;
@@ -82,11 +73,6 @@ export function asValue(something: unknown): StoredValue | undefined {
   if (unit !== '' && !Object.hasOwn(units, unit)) return undefined;
   if (plusMinus !== undefined && typeof plusMinus !== 'string') return undefined;
   return tidyValue({ text, unit, ...(plusMinus === undefined ? {} : { plusMinus }) });
-}
-
-/** The same value with nothing but its own members, and without a ± that was left empty. */
-export function tidyValue({ text, unit, plusMinus }: StoredValue): StoredValue {
-  return plusMinus === undefined || plusMinus === '' ? { text, unit } : { text, unit, plusMinus };
 }
 
 /** How many values the two sets hold. */

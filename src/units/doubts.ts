@@ -1,6 +1,6 @@
 import { convertDigits } from './format.ts';
 import { plainToken, type TypedNumber } from './number.ts';
-import type { ReadContext } from './quantity.ts';
+import type { ReadContext } from './reading.ts';
 import { suggest, typedText, type Suggestion } from './say.ts';
 import { fromSI, spellingKey, toSI, unitOf, unitsOfKind, type Unit } from './units.ts';
 

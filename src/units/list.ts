@@ -1,5 +1,6 @@
 import { clean, longestTyped } from './number.ts';
-import { readQuantity, type Read, type ReadContext } from './quantity.ts';
+import { readQuantity } from './quantity.ts';
+import type { Read, ReadContext } from './reading.ts';
 import { refuse, type Suggestion } from './say.ts';
 import { findUnit, toSI, unitOf } from './units.ts';
 

@@ -1,6 +1,7 @@
 import { formatQuantity } from './format.ts';
 import { clean, takeNumber } from './number.ts';
-import { readQuantity, type ReadContext, type Reading } from './quantity.ts';
+import { readQuantity } from './quantity.ts';
+import type { ReadContext, Reading } from './reading.ts';
 import { refuse } from './say.ts';
 import { differenceToSI, fromSI, unitOf } from './units.ts';
 

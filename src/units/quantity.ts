@@ -1,42 +1,11 @@
-import { kindWords, type Kind } from './kinds.ts';
+import { kindWords } from './kinds.ts';
 import { deadCentre, oversize } from './trade.ts';
 import { explain, fits, improper, slang, slips } from './doubts.ts';
 import { clean, longestTyped, plainToken, takeNumber, type TypedNumber } from './number.ts';
 import { acceptedUnits, quote, refuse, suggest, typedText } from './say.ts';
-import type { Refusal, Suggestion } from './say.ts';
+import type { ReadContext, Reading } from './reading.ts';
+import type { Refusal } from './say.ts';
 import { findUnit, toSI, unitOf, type Unit } from './units.ts';
-
-/** What the parser knows about the field. Ranges in SI, both ends included. */
-export interface ReadContext {
-  readonly label: string;
-  readonly kind: Kind;
-  /** The unit id assumed for a bare number. */
-  readonly unit: string;
-  readonly usual?: readonly [number, number];
-  readonly hard?: readonly [number, number];
-}
-
-/** A quantity understood. */
-export interface Read {
-  readonly ok: true;
-  readonly si: number;
-  /** The number in `unit`; BTDC is negative, `si` follows from the two. */
-  readonly value: number;
-  /** The unit id typed, or the one assumed. */
-  readonly unit: string;
-  readonly typedUnit: boolean;
-  /**
-   * One unit of the last digit typed, in `unit`: 3.480 → 0.001, 1 7/8 → 1/16, 6400 → 1 (trailing zeros
-   * count as typed, since nothing tells a rounded 6400 from a counted one, and 1 claims least movement).
-   */
-  readonly step: number;
-  /** How anything unusual was read: "1 7/8 in = 47.625 mm". */
-  readonly echo?: string;
-  /** What may have been meant instead; the value stands until the reader answers. */
-  readonly question?: string;
-  readonly suggestions: readonly Suggestion[];
-}
-export type Reading = Read | Refusal;
 
 /**
  * Reads a quantity typed or pasted into a field: decimal point or comma, thousands separated, fractions,

@@ -1,7 +1,7 @@
 import { fits } from './doubts.ts';
 import { convertDigits } from './format.ts';
 import { plainToken, takeNumber, type TypedNumber } from './number.ts';
-import type { Read, ReadContext } from './quantity.ts';
+import type { Read, ReadContext } from './reading.ts';
 import { quote, refuse, suggest, typedText, type Refusal } from './say.ts';
 import { findUnit, toSI, unitOf } from './units.ts';
 

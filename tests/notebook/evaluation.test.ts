@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { calculators } from '../../src/calculators/index.ts';
 import type { AnyCalculator, Entry } from '../../src/calculators/define.ts';
 import { evaluate, readField, rememberingReader } from '../../src/notebook/evaluation.ts';
-import { exampleOf } from '../../src/notebook/typed.ts';
+import { exampleOf } from '../../src/notebook/example.ts';
 import type { StoredValue } from '../../src/notebook/values.ts';
 
 const motion: AnyCalculator = calculators['piston-motion'];

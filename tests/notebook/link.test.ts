@@ -5,7 +5,7 @@ import { optional, type Entry } from '../../src/calculators/define.ts';
 import { escapeText, unescapeText } from '../../src/notebook/escape.ts';
 import { decodeLink, encodeLink, longestLink, type LinkValue } from '../../src/notebook/link.ts';
 import { decodeValue, encodeValue } from '../../src/notebook/link-value.ts';
-import { exampleOf } from '../../src/notebook/typed.ts';
+import { exampleOf } from '../../src/notebook/example.ts';
 import type { StoredValue } from '../../src/notebook/values.ts';
 import { units } from '../../src/units/units.ts';
 

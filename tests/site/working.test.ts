@@ -46,6 +46,42 @@ describe('the working', () => {
     await expect.poll(() => slots('pistonMass'), { timeout: 5000 }).toContain('428\u00a0g');
   });
 
+  test('shows the numbers of the case that applies, and none where no result exists', async () => {
+    const context = await browser.newContext();
+    const other = await context.newPage();
+    function shown(step: string): Promise<string[]> {
+      return other
+        .locator(`[data-case="${step}"]`)
+        .evaluateAll((parts: HTMLElement[]) =>
+          parts.filter(({ hidden }) => !hidden).map(({ textContent }) => textContent),
+        );
+    }
+    await other.goto(`${inject('address')}rod-shank/`);
+    await alive(other);
+    expect(await shown('rod-shank.flangeSpan.candidate')).toEqual(['27\u00a0mm']);
+    await other.locator('#rod-shank-shankShape-candidate').selectOption('h');
+    await expect.poll(() => shown('rod-shank.flangeSpan.candidate')).toEqual(['19\u00a0mm']);
+    expect(await shown('rod-shank.flangeSpan.baseline')).toEqual(['20\u00a0mm']);
+
+    await other.goto(`${inject('address')}bearing-clearance/`);
+    await alive(other);
+    expect(await shown('bearing-clearance.gaugeDifference.baseline')).toEqual([]);
+    const gauged = other.locator('#bearing-clearance-rodClearance-baseline');
+    // The field is one of those that are folded away.
+    await gauged.evaluate((field) => {
+      for (let at = field.closest('details'); at; at = at.parentElement?.closest('details') ?? null)
+        at.open = true;
+    });
+    await gauged.fill('0.05 mm');
+    await expect
+      .poll(() => shown('bearing-clearance.gaugeDifference.baseline'))
+      .toEqual(['= 0.05\u00a0mm − 0.046\u00a0mm']);
+    await expect
+      .poll(() => shown('bearing-clearance.clearance.baseline'))
+      .toEqual(['0.05\u00a0mm']);
+    await context.close();
+  });
+
   test('a symbol lights up every mark of the same quantity', async () => {
     const symbol = page.locator('[data-working="bobweight"] math [data-q="pistonMass"]').first();
     await symbol.hover();
@@ -72,7 +108,7 @@ describe('the working', () => {
       .poll(() => strip.locator('[data-mark="candidate"]').getAttribute('transform'))
       .not.toBe(before);
     expect(await strip.locator('[data-place="candidate"]').textContent()).toContain(
-      'beyond what was tested',
+      'no published case reaches so far',
     );
   });
 });

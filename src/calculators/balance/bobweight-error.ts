@@ -18,7 +18,7 @@ import {
   stroke,
 } from '../quantities.ts';
 import { detail, mass, maybe, ratio, unbalance } from '../output.ts';
-import { is, millimetres, tex } from '../step.ts';
+import { is, millimetres, ratio as ratioStep, tex } from '../step.ts';
 
 const cancels: Absent = {
   absent: 'The throws of this crank cancel: any equal bobweights, or none, read the same.',
@@ -98,29 +98,59 @@ export const bobweightError = defineCalculator({
     pinUnbalance: is('bobweightError * stroke / 2', 'The change times the throw, at every pin.', {
       units: { ...millimetres, unbalance: 'gmm', mass: 'g' },
     }),
+    forceAlong: is(
+      tex('\\q{forceAlong} = \\textstyle\\sum \\cos\\theta', 'sum over parts'),
+      'Unit throws added as arrows, each at the angle of its throw: what they come to along the first one.',
+      { source: 'bosch-handbook' },
+    ),
+    forceAcross: is(
+      tex('\\q{forceAcross} = \\textstyle\\sum \\sin\\theta', 'sum over parts'),
+      'And across it.',
+      { source: 'bosch-handbook' },
+    ),
     forceFactor: is(
-      tex('k_F = \\bigl|\\textstyle\\sum e^{i\\theta}\\bigr|'),
-      'Unit throws added as arrows. None left: the crank makes no force.',
+      'sqrt(forceAlong^2 + forceAcross^2)',
+      'Both together. None left: the crank makes no force.',
+    ),
+    coupleAlong: is(
+      tex('\\q{coupleAlong} = \\textstyle\\sum z\\cos\\theta', 'sum over parts'),
+      'The same, each arrow weighted by its place z along the crank, counted in pin spacings from the middle.',
       { source: 'bosch-handbook' },
     ),
-    coupleFactor: is(
-      tex('k_M = \\bigl|\\textstyle\\sum z\\,e^{i\\theta}\\bigr|'),
-      'The same, each arrow weighted by its place along the crank, counted in pin spacings from the middle.',
+    coupleAcross: is(
+      tex('\\q{coupleAcross} = \\textstyle\\sum z\\sin\\theta', 'sum over parts'),
+      'And across the first throw.',
       { source: 'bosch-handbook' },
     ),
-    unbalanceA: is(
-      'abs(pinUnbalance) * sqrt((planeB * forceAlong - cylinderSpacing * coupleAlong)^2 + (planeB * forceAcross - cylinderSpacing * coupleAcross)^2) / (planeB - planeA)',
-      'Moments about plane B give what plane A has to answer.',
-      { units: { ...millimetres, unbalance: 'gmm', mass: 'g' } },
+    coupleFactor: is('sqrt(coupleAlong^2 + coupleAcross^2)', 'Both together.'),
+    shareA: ratioStep(
+      'k_A',
+      'sqrt((planeB * forceAlong - cylinderSpacing * coupleAlong)^2 + (planeB * forceAcross - cylinderSpacing * coupleAcross)^2) / (planeB - planeA)',
+      'Moments about plane B give what plane A has to answer, as a multiple of one pin’s unbalance.',
+      { units: millimetres },
     ),
-    unbalanceB: is(
-      'abs(pinUnbalance) * sqrt((cylinderSpacing * coupleAlong - planeA * forceAlong)^2 + (cylinderSpacing * coupleAcross - planeA * forceAcross)^2) / (planeB - planeA)',
+    shareB: ratioStep(
+      'k_B',
+      'sqrt((cylinderSpacing * coupleAlong - planeA * forceAlong)^2 + (cylinderSpacing * coupleAcross - planeA * forceAcross)^2) / (planeB - planeA)',
       'Moments about plane A give what plane B has to answer.',
-      { units: { ...millimetres, unbalance: 'gmm', mass: 'g' } },
+      { units: millimetres },
     ),
+    unbalanceA: is('abs(pinUnbalance) * shareA', 'In plane A, as an unbalance.', {
+      units: { unbalance: 'gmm' },
+    }),
+    unbalanceB: is('abs(pinUnbalance) * shareB', 'In plane B.', { units: { unbalance: 'gmm' } }),
     planeUnbalance: is('max(unbalanceA, unbalanceB)', 'The worse of the two.', {
       units: { ...millimetres, unbalance: 'gmm', mass: 'g' },
     }),
+    fractionUnbalance: is(
+      '0.01 * rodsPerPin * reciprocatingMass * stroke / 2 * max(shareA, shareB)',
+      'A hundredth of the share f adds a hundredth of the sliding mass to every bobweight.',
+      { units: { ...millimetres, unbalance: 'gmm', mass: 'g' } },
+    ),
+    massFor100: is(
+      '2 * 0.0001 / (stroke * max(shareA, shareB))',
+      'And read backwards: 100 g·mm, which are 0.0001 kg·m, over what one kilogram on every bobweight makes.',
+    ),
   },
   limits: [
     {
@@ -142,7 +172,6 @@ export const bobweightError = defineCalculator({
       kind: 'ratio',
       of: (_input, output) => output.coupleFactor,
       possible: [0, 6],
-      tested: [Math.SQRT2, Math.SQRT2],
     },
   ],
   assumptions: [

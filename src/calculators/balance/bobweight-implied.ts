@@ -123,7 +123,6 @@ export const bobweightImplied = defineCalculator({
       kind: 'ratio',
       of: (_input, output) => output.impliedShare,
       possible: [0, 1],
-      tested: [0.666668, 0.7],
     },
   ],
   assumptions: [

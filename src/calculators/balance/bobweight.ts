@@ -139,6 +139,32 @@ export const bobweight = defineCalculator({
     perHundredth: is('0.01 * reciprocating', 'One hundredth more of the share f adds this much.', {
       units: grams,
     }),
+    bigEnds: is(
+      'rodsPerPin * bigEndMass + partners * partnerRotating',
+      'Part by part, the big ends count whole; what the second rod’s turning parts have more is shown with them.',
+      { units: grams },
+    ),
+    shells: is('rodsPerPin * shellMass', 'So do the shells.', { units: grams }),
+    oil: is('oilMass', 'And the oil, once for the pin.', { units: grams }),
+    smallEndsCarried: is(
+      'reciprocatingFraction * rodsPerPin * smallEndMass',
+      'Of the small ends counts the share that is carried.',
+      { units: grams },
+    ),
+    pinsCarried: is('reciprocatingFraction * rodsPerPin * pinMass', 'Of the wrist pins.', {
+      units: grams,
+    }),
+    locksCarried: is('reciprocatingFraction * rodsPerPin * lockMass', 'Of the locks.', {
+      units: grams,
+    }),
+    pistonsCarried: is(
+      'reciprocatingFraction * (rodsPerPin * pistonMass + partners * partnerReciprocating)',
+      'Of the pistons, with what the second rod’s sliding parts have more.',
+      { units: grams },
+    ),
+    ringsCarried: is('reciprocatingFraction * rodsPerPin * ringMass', 'And of the rings.', {
+      units: grams,
+    }),
   },
   limits: [
     {
@@ -167,7 +193,6 @@ export const bobweight = defineCalculator({
       kind: 'ratio',
       of: (input) => input.reciprocatingFraction,
       possible: [0, 1],
-      tested: [0.5, 0.6666666667],
     },
   ],
   assumptions: [

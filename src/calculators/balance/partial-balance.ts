@@ -113,7 +113,6 @@ export const partialBalance = defineCalculator({
       kind: 'ratio',
       of: (input) => input.reciprocatingFraction,
       possible: [0, 1],
-      tested: [0.5, 0.6666666667],
     },
   ],
   assumptions: [

@@ -1,5 +1,5 @@
 import { ringSteps } from './bearing-crush.steps.ts';
-import { is, length, millimetres, tex } from '../step.ts';
+import { is, length, millimetres } from '../step.ts';
 
 /** The working of the clearance: the sum of the parts, then what a temperature makes of it. */
 export const bearingClearanceSteps = {
@@ -9,9 +9,13 @@ export const bearingClearanceSteps = {
     { units: millimetres },
   ),
   clearance: is(
-    tex('c_0 = c_\\text{rod} \\quad \\text{or else} \\quad c_\\text{calc}'),
+    'when(given(rodClearance), rodClearance, computed)',
     'The gauge reading is believed where there is one. The sum of the parts stands in for it, and checks it.',
+    { units: millimetres },
   ),
+  gaugeDifference: is('rodClearance - computed', 'The gauge reading less that sum.', {
+    units: millimetres,
+  }),
   leastClearance: is(
     'clearance - (journalOutOfRound + journalTaper) / 2',
     'Where the journal is largest, half its out-of-round and half its taper are gone.',
@@ -48,6 +52,11 @@ export const bearingClearanceSteps = {
     'What it presses with.',
     { units: millimetres, source: 'ugural-fenster-2003' },
   ),
+  opening: is(
+    'fitShop - 2 * shellBore * rodHousing^2 / (rodHousing^2 - shellBore^2) * pressureShop / shellModulus',
+    'The free shells are too large by the crush and are squeezed back by part of it. A gauge reads the rest as well.',
+    { units: millimetres },
+  ),
   fitHot: length(
     'δ_hot',
     'fitShop + rodHousing * (shellExpansion - rodExpansion) * (rodTemperature - assemblyTemperature)',
@@ -80,6 +89,40 @@ export const bearingClearanceSteps = {
   clearanceHot: is(
     'clearance + shellGrowth + springBack - journalGrowth',
     'Together they make the clearance running.',
+    { units: millimetres },
+  ),
+  loose: is(
+    'assemblyTemperature + fitShop / (rodHousing * (rodExpansion - shellExpansion))',
+    'At this temperature the rod has outgrown the crush.',
+  ),
+  gapHot: is('max(0, -fitHot)', 'Beyond it a gap opens behind the shells.', {
+    units: millimetres,
+  }),
+  freeHot: is(
+    'clearance + (rodHousing * rodExpansion - 2 * rodShellWall * shellExpansion) * (rodTemperature - assemblyTemperature) - journalGrowth',
+    'The clearance running if housing, shells and journal each grew freely, without any crush.',
+    { units: millimetres },
+  ),
+  fitCold: length(
+    'δ_cold',
+    'fitShop + rodHousing * (shellExpansion - rodExpansion) * (coldStartTemperature - assemblyTemperature)',
+    'The crush at the coldest start.',
+    { units: millimetres },
+  ),
+  pressureCold: is(
+    'max(0, fitCold) / (rodHousing * (housingGive / youngsModulus + shellGive / shellModulus))',
+    'What the shells press with then.',
+    { units: millimetres },
+  ),
+  springCold: length(
+    'Δ_p,cold',
+    '2 * shellBore * rodHousing^2 / (rodHousing^2 - shellBore^2) * (pressureShop - pressureCold) / shellModulus',
+    'By how much the shells are squeezed less: negative where they are squeezed more.',
+    { units: millimetres },
+  ),
+  clearanceCold: is(
+    'clearance + (shellBore * shellExpansion - crankpinDiameter * crankExpansion) * (coldStartTemperature - assemblyTemperature) + springCold',
+    'Shells and journal shrink as well; together they make the clearance at the coldest start.',
     { units: millimetres },
   ),
 };

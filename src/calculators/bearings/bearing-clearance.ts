@@ -47,6 +47,11 @@ const practice = { low: 0.75e-3, high: 1e-3 } as const;
 /** Points of the curves, and how far past running they go [K]. */
 const sampled = { points: 61, beyond: 40 } as const;
 
+/** A difference [m] that is nothing where it is no more than the rounding of the sum: a picometre. */
+function withoutRounding(difference: number): number {
+  return Math.abs(difference) < 1e-12 ? 0 : difference;
+}
+
 /** Rod bearing clearance cold, in the shop and running, with the crush that heat takes first. */
 export const bearingClearance = defineCalculator({
   id: 'bearing-clearance',
@@ -142,8 +147,7 @@ export const bearingClearance = defineCalculator({
       gaugeDifference:
         input.rodClearance === undefined
           ? { absent: 'No gauge reading is entered.' }
-          : // A picometre and less is the rounding of the sum.
-            Math.round((input.rodClearance - computed) * 1e12) / 1e12,
+          : withoutRounding(input.rodClearance - computed),
       opening: crushOpening(input),
       leastClearance: clearance - shape,
       greatestClearance: clearance + shape,
@@ -193,7 +197,6 @@ export const bearingClearance = defineCalculator({
       kind: 'length',
       of: ({ crankpinDiameter }) => crankpinDiameter,
       possible: [0.005, 0.4],
-      tested: [0.0254, 0.2998],
     },
   ],
   assumptions: [

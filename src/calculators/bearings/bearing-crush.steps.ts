@@ -77,6 +77,10 @@ export const bearingCrushSteps = {
     'The free shells are too large by the interference and are squeezed back by part of it. The rest opens the bore.',
     { units: millimetres },
   ),
+  loose: is(
+    'assemblyTemperature + interference / (rodHousing * (rodExpansion - shellExpansion))',
+    'At this temperature the rod has outgrown the interference.',
+  ),
   checkLoad: is(
     '6e6 * rodShellWidth * rodShellWall / rodHousing',
     'The load under which the maker’s block compares the length of a half shell: 6000 N for each millimetre of width times wall over bore.',
@@ -86,5 +90,25 @@ export const bearingCrushSteps = {
     'pressureShop * rodHousing * housingGive / youngsModulus',
     'What the shells stretch the big end by.',
     { units: millimetres },
+  ),
+  shellBoreHoop: is(
+    '-2 * pressureShop * rodHousing^2 / (rodHousing^2 - shellBore^2)',
+    'Through a wall the hoop stress is not even. In the shell it is greatest at the bore.',
+    { units: millimetres, source: 'ugural-fenster-2003' },
+  ),
+  shellContactHoop: is(
+    '-pressureShop * (rodHousing^2 + shellBore^2) / (rodHousing^2 - shellBore^2)',
+    'And least at its back.',
+    { units: millimetres, source: 'ugural-fenster-2003' },
+  ),
+  housingHoop: is(
+    'pressureShop * (housingOutside^2 + rodHousing^2) / (housingOutside^2 - rodHousing^2)',
+    'The big end is pulled, hardest at its bore.',
+    { units: millimetres, source: 'ugural-fenster-2003' },
+  ),
+  housingOutsideHoop: is(
+    '2 * pressureShop * rodHousing^2 / (housingOutside^2 - rodHousing^2)',
+    'And least at its outside.',
+    { units: millimetres, source: 'ugural-fenster-2003' },
   ),
 };

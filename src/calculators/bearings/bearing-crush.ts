@@ -133,7 +133,6 @@ export const bearingCrush = defineCalculator({
       kind: 'ratio',
       of: ({ housingOutside, rodHousing }) => housingOutside / rodHousing,
       possible: [1, 3],
-      tested: [1.2, 2],
     },
   ],
   assumptions: [

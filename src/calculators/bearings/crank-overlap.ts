@@ -60,7 +60,6 @@ export const crankOverlap = defineCalculator({
       kind: 'ratio',
       of: (_, { share }) => share,
       possible: [-2, 2],
-      tested: [0, 0],
     },
   ],
   assumptions: [

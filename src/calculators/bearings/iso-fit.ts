@@ -3,7 +3,7 @@ import { defineCalculator } from '../define.ts';
 import { gradeOf, holeGrade, shaftGrade, toleranceSteps } from './iso-fit.choices.ts';
 import { fitDiameter } from '../quantities.ts';
 import { detail, fineLength } from '../output.ts';
-import { is, length, millimetres, tex } from '../step.ts';
+import { is, millimetres, tex } from '../step.ts';
 
 /** Limits of H holes and h shafts by ISO 286-1, and the clearance of a pair. */
 export const isoFit = defineCalculator({
@@ -41,37 +41,23 @@ export const isoFit = defineCalculator({
   },
   steps: {
     holeTolerance: is(
-      tex('T_\\text{H} = \\text{IT}(D_\\text{n})'),
+      tex('\\q{holeTolerance} = \\text{IT}(\\q{fitDiameter})', 'table'),
       'Read from the table in the row of the nominal diameter: the upper end of a step belongs to it.',
       { source: 'iso-286-1-table' },
     ),
     shaftTolerance: is(
-      tex('T_\\text{h} = \\text{IT}(D_\\text{n})'),
+      tex('\\q{shaftTolerance} = \\text{IT}(\\q{fitDiameter})', 'table'),
       'From the same row, in the shaft’s grade.',
       { source: 'iso-286-1-table' },
     ),
-    holeUpper: is(
-      'holeTolerance',
-      'An H hole begins at the nominal diameter and goes up by its tolerance.',
-      { units: millimetres },
-    ),
-    shaftLower: is(
-      '-shaftTolerance',
-      'An h shaft ends at the nominal diameter and goes down by its own.',
-      { units: millimetres },
-    ),
-    holeGreatest: length(
-      'D_max',
-      'fitDiameter + holeUpper',
-      'The greatest hole. The least is the nominal diameter itself.',
-      { units: millimetres },
-    ),
-    shaftLeast: length(
-      'd_min',
-      'fitDiameter + shaftLower',
-      'The least shaft. The greatest is the nominal diameter itself.',
-      { units: millimetres },
-    ),
+    holeLower: is('0', 'An H hole begins at the nominal diameter.', { units: millimetres }),
+    holeUpper: is('holeLower + holeTolerance', 'From there it goes up by its tolerance.', {
+      units: millimetres,
+    }),
+    shaftUpper: is('0', 'An h shaft ends at the nominal diameter.', { units: millimetres }),
+    shaftLower: is('shaftUpper - shaftTolerance', 'From there it goes down by its own.', {
+      units: millimetres,
+    }),
     leastClearance: is(
       'holeLower - shaftUpper',
       'The smallest hole on the largest shaft: both are the nominal diameter.',
@@ -96,7 +82,6 @@ export const isoFit = defineCalculator({
       kind: 'length',
       of: ({ fitDiameter }) => fitDiameter,
       possible: [0, 0.5],
-      tested: [0.0015, 0.45],
     },
   ],
   assumptions: [

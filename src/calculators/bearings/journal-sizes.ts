@@ -124,7 +124,6 @@ export const journalSizes = defineCalculator({
       kind: 'length',
       of: ({ crankpinDiameter }) => crankpinDiameter,
       possible: [0.01, 0.25],
-      tested: [0.0436, 0.1524],
     },
   ],
   assumptions: [

@@ -103,7 +103,6 @@ export const inertiaThroughGears = defineCalculator({
       kind: 'ratio',
       of: ({ gearRatio: gear, finalDrive: final }) => gear * final,
       possible: [0, 40],
-      tested: [4, 5],
     },
   ],
   assumptions: [

@@ -60,6 +60,10 @@ export const rodSwing = defineCalculator({
       { source: 'khurmi-gupta-2009' },
     ),
     rodInertia: is('rodMass * gyration^2', 'Mass times the radius of gyration squared.'),
+    compactness: is(
+      'gyration^2 / (fromSmallEnd * fromBigEnd)',
+      'Near one, both strings are as long as the edges are apart, and the times say little.',
+    ),
   },
   limits: [
     {
@@ -76,7 +80,6 @@ export const rodSwing = defineCalculator({
       kind: 'ratio',
       of: (_, { compactness }) => compactness,
       possible: [0, 3],
-      tested: [0.573, 0.573],
     },
   ],
   assumptions: [

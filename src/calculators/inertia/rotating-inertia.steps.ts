@@ -14,7 +14,10 @@ export const inertiaSteps = {
     { units: grams },
   ),
   reciprocatingShare: is(
-    tex('q = \\frac{1}{2\\pi}\\int_0^{2\\pi}{\\left(\\frac{v}{r\\omega}\\right)}^2 d\\theta'),
+    tex(
+      '\\q{reciprocatingShare} = \\frac{1}{2\\pi}\\int_0^{2\\pi}{\\left(\\frac{v}{\\q{crankRadius}\\,\\omega}\\right)}^2 d\\theta',
+      'integral',
+    ),
     'The mean over a turn of piston speed over crankpin speed, squared: a little over one half.',
   ),
   reciprocatingPart: is(
@@ -30,7 +33,7 @@ export const inertiaSteps = {
     'Its inertia about its axis.',
   ),
   flywheelPart: is(
-    tex('I_F = I_\\mathrm{fw} \\quad\\text{or}\\quad I_F = I_\\mathrm{dim}'),
+    'when(flywheelFrom == "measured", flywheelInertia, flywheelComputed)',
     'The flywheel as chosen: its measured inertia, or the one from its dimensions.',
   ),
   totalInertia: is(
@@ -72,10 +75,15 @@ export const inertiaSteps = {
     'The engine’s inertia as mass on the road, without loss.',
     { source: 'bevan-2005' },
   ),
-  movingRoad: is('movingShare * equivalentMass', 'Of it, pistons, pins, rings and rods.'),
+  flywheelRoad: is('flywheelPart * roadFactor', 'Of it, the flywheel.'),
+  clutchRoad: is('clutchInertia * roadFactor', 'The clutch.'),
+  crankRoad: is('crankInertia * roadFactor', 'The bare crank.'),
+  damperRoad: is('damperInertia * roadFactor', 'The damper.'),
+  movingRoad: is('movingShare * equivalentMass', 'And pistons, pins, rings and rods.'),
   meanTorque: is(
     tex(
-      'M_\\mathrm{mean} = -\\frac{1}{2\\pi}\\int_0^{2\\pi} m_\\mathrm{rec}\\,\\frac{v}{\\omega}\\,a\\;d\\theta = 0',
+      '\\q{meanTorque} = -\\frac{1}{2\\pi}\\int_0^{2\\pi} \\q{reciprocating}\\,\\frac{v}{\\omega}\\,a\\;d\\theta = 0',
+      'integral',
     ),
     'The inertia torque summed over 120 places of a turn, rounded to a part in 10¹² of its size.',
   ),

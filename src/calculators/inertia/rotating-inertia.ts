@@ -160,7 +160,6 @@ export const rotatingInertia = defineCalculator({
       of: (_, { movingShare }) => movingShare,
       possible: [0, 1],
       // Published cases hold a flywheel alone; the moving parts rest on the rule from memory and a second route.
-      tested: [0, 0],
     },
   ],
   assumptions: [

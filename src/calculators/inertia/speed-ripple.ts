@@ -47,7 +47,6 @@ export const speedRipple = defineCalculator({
       kind: 'ratio',
       of: (_, { coefficient }) => coefficient,
       possible: [0, 2],
-      tested: [0.001013, 0.1521],
     },
   ],
   assumptions: [

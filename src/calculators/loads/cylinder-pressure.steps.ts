@@ -1,4 +1,10 @@
-import { is, length, mass, pressure, ratio, tex, volume } from '../step.ts';
+import { energy, is, length, mass, pressure, ratio, tex, volume } from '../step.ts';
+
+/** The volume at an angle whose crank leaves the piston `drop` throws below TDC; `angle` from either dead centre. */
+function volumeAt(drop: string, angle: string): string {
+  const tilt = `stroke / (2 * rodLength) * sin(${angle})`;
+  return `clearance + pi / 4 * bore^2 * (stroke / 2 * (${drop}) + rodLength * (1 - sqrt(1 - (${tilt})^2)))`;
+}
 
 /** The working of the cylinder pressure, from the bore to the torque. */
 export const pressureSteps = {
@@ -53,21 +59,43 @@ export const pressureSteps = {
     'What compression alone would reach at TDC.',
     { units: { pressure: 'kPa', mass: 'mg', volume: 'cm3' } },
   ),
+  startVolume: volume(
+    'V_s,b',
+    volumeAt('1 - cos(burnStart)', 'burnStart'),
+    'The volume when burning starts, by the same geometry; the angle counts from TDC.',
+  ),
+  startPressure: is(
+    'closingPressure * (closingVolume / startVolume)^compressionExponent',
+    'So far the charge is only compressed.',
+  ),
+  startTemperature: is(
+    'startPressure * startVolume / (trappedMass * 287)',
+    'The gas law gives its temperature.',
+  ),
   burnable: mass(
     'm_b',
     'fuelMass * min(1, airFuelLambda)',
     'In a rich charge only as much fuel can burn as there is air for.',
   ),
   released: is(
-    tex(
-      '\\q{released} = \\q{combustionEfficiency}\\, \\q{heatingValue}\\, \\q{burnable}\\, (1 - e^{-\\q{wiebeEfficiency}})',
-    ),
+    'combustionEfficiency * heatingValue * burnable * (1 - exp(-wiebeEfficiency))',
     'The heat set free. By the end of the burn Wiebe’s function has reached 1 less e to the power minus a; the rest does not burn.',
+    { source: 'heywood-1988' },
+  ),
+  halfShare: ratio(
+    'x_50',
+    '(1 - exp(-wiebeEfficiency)) / 2',
+    'Half of the share that has burnt by the end.',
+  ),
+  halfBurnt: is(
+    '(-ln(1 - halfShare) / wiebeEfficiency)^(1 / (wiebeForm + 1)) * burnDuration - burnStart',
+    'Wiebe’s function solved for the angle at which it has reached that.',
     { source: 'heywood-1988' },
   ),
   peakPressure: is(
     tex(
       '\\q{peakPressure} = \\max_\\theta p,\\quad \\frac{d(p V^\\gamma)}{d\\theta} = (\\gamma - 1)(1 - \\q{heatLoss})\\, V^{\\gamma - 1} \\frac{dQ}{d\\theta},\\quad \\gamma = \\q{burnedGamma}',
+      'integral',
     ),
     'While the charge burns, the first law of thermodynamics; integrated over the burn, its greatest value searched for.',
     { source: 'heywood-1988' },
@@ -81,11 +109,21 @@ export const pressureSteps = {
     'On the crown, against a vacuum; the crankcase presses back with about one bar.',
   ),
   netMep: is(
-    tex('\\q{netMep} = \\frac{1}{\\q{swept}} \\oint p \\, dV'),
+    tex('\\q{netMep} = \\frac{1}{\\q{swept}} \\oint p \\, dV', 'integral'),
     'The work of all four strokes over the swept volume.',
   ),
-  speedNumber: ratio('N', 'torqueSpeed * 30 / pi / 1000', 'The speed in thousands a minute.'),
-  topNumber: ratio('N_max', 'maxSpeed * 30 / pi / 1000', 'The highest speed in the same way.'),
+  grossMep: is(
+    tex(
+      '\\q{grossMep} = \\frac{1}{\\q{swept}} \\int_{-\\pi}^{\\pi} p \\, \\frac{dV}{d\\theta} \\, d\\theta',
+      'integral',
+    ),
+    'The work of the two strokes with the charge shut in, from BDC to BDC.',
+  ),
+  pumpingMep: is('grossMep - netMep', 'The other two strokes take the difference.', {
+    units: { pressure: 'kPa' },
+  }),
+  speedNumber: ratio('N', '30 * torqueSpeed / (1000 * pi)', 'The speed in thousands a minute.'),
+  topNumber: ratio('N_max', '30 * maxSpeed / (1000 * pi)', 'The highest speed in the same way.'),
   frictionPublished: is(
     '100000 * (0.97 + 0.15 * speedNumber + 0.05 * speedNumber^2)',
     'A published quadratic for petrol engines of 845 to 2000 cm³ below 6000 a minute, as a second opinion.',
@@ -115,5 +153,43 @@ export const pressureSteps = {
   efficiency: is(
     'netMep * swept / (fuelMass * heatingValue)',
     'Net work over the heat that all of the fuel could give.',
+  ),
+  openingVolume: volume(
+    'V_EVO',
+    volumeAt('1 + cos(exhaustOpen)', 'exhaustOpen'),
+    'The volume when the exhaust opens; the angle counts from BDC.',
+  ),
+  openingTemperature: is(
+    'openingPressure * openingVolume / (trappedMass * 287)',
+    'The gas law gives the temperature there.',
+  ),
+  storedEnergy: is(
+    '(openingPressure * openingVolume - closingPressure * closingVolume) / (burnedGamma - 1)',
+    'Internal energy is pressure times volume over γ less 1: what the gas holds then, less what it held when it was shut in.',
+  ),
+  wallBurning: is('heatLoss * released', 'The walls’ share of the heat while it is set free.'),
+  endVolume: volume(
+    'V_e,b',
+    volumeAt('1 - cos(burnDuration - burnStart)', 'burnDuration - burnStart'),
+    'The volume when the burn ends.',
+  ),
+  endPressure: pressure(
+    'p_e,b',
+    'openingPressure * (openingVolume / endVolume)^expansionExponent',
+    'The pressure there, back along the expansion.',
+  ),
+  compressionWork: energy(
+    'W_comp',
+    '(closingPressure * closingVolume - startPressure * startVolume) / (compressionExponent - 1)',
+    'The work on the piston from intake closing to the start of burning: negative.',
+  ),
+  expansionWork: energy(
+    'W_exp',
+    '(endPressure * endVolume - openingPressure * openingVolume) / (expansionExponent - 1)',
+    'And from the end of the burn to exhaust opening.',
+  ),
+  wallPolytropes: is(
+    '((compressionExponent - burnedGamma) * compressionWork + (expansionExponent - burnedGamma) * expansionWork) / (burnedGamma - 1)',
+    'An exponent other than γ means heat through the walls: to them where this is positive, from them where it is negative.',
   ),
 };

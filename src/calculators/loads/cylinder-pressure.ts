@@ -168,7 +168,6 @@ export const cylinderPressure = defineCalculator({
       kind: 'ratio',
       of: (input) => input.compressionRatio,
       possible: [1, 25],
-      tested: [6.003, 8],
     },
     {
       id: 'friction-speed',
@@ -177,7 +176,6 @@ export const cylinderPressure = defineCalculator({
       kind: 'angularSpeed',
       of: (input) => input.torqueSpeed,
       possible: [0, 2618],
-      tested: [104.7, 628.3],
     },
   ],
   assumptions: [

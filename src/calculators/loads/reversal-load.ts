@@ -217,7 +217,6 @@ export const reversalLoad = defineCalculator({
       kind: 'ratio',
       of: ({ stroke, rodLength }) => stroke / 2 / rodLength,
       possible: [0, 1],
-      tested: [0.25, 0.25],
     },
   ],
   assumptions: [

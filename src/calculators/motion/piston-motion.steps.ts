@@ -108,22 +108,23 @@ export const pistonMotionSteps = {
     { source: 'beer-johnston-2009' },
   ),
   peakSpeed: is(
-    tex('v_{\\text{max}} = v(\\theta_{\\text{v}}),\\quad a(\\theta_{\\text{v}}) = 0'),
+    tex('\\q{peakSpeed} = v(\\q{peakSpeedAngle}),\\quad a(\\q{peakSpeedAngle}) = 0', 'search'),
     'The piston is fastest where its acceleration passes through zero. That angle is searched for.',
   ),
   greatestUpward: is(
-    tex('a_{\\text{up}} = \\min_{\\theta} a(\\theta)'),
+    tex('\\q{greatestUpward} = \\min_{\\theta} a(\\theta)', 'search'),
     'The lowest point of the exact acceleration over the turn, searched for. It stands at BDC only while λ is at most 0.2638.',
   ),
   halfStrokeAngle: is(
-    tex('x(\\theta_{\\text{half}}) = S_{\\text{t}} / 2'),
+    tex('x(\\q{halfStrokeAngle}) = \\q{travel} / 2', 'search'),
     'The crank angle at which half of the travel is done, searched for.',
   ),
   secondary: is(
     tex(
-      '{A}_{k} = \\frac{1}{\\pi} \\int_0^{2\\pi} \\frac{a}{r \\omega^2} \\cos k\\theta \\, d\\theta',
+      '\\q{secondary} = \\frac{1}{\\pi} \\left|\\int_0^{2\\pi} \\frac{a}{\\q{crankpinAcceleration}} \\cos 2\\theta \\, d\\theta\\right|',
+      'integral',
     ),
-    'The share of each order in the exact acceleration, without its sign. With an offset the sine part counts too.',
+    'The share of the second order in the exact acceleration, without its sign; the fourth and the sixth have 4θ and 6θ. With an offset the sine part counts too.',
     { source: 'taylor-1985' },
   ),
   twoTermSpeed: is(
@@ -145,6 +146,15 @@ export const pistonMotionSteps = {
     'crankRadius * maxSpeed * (sin(twoTermZeroAngle) + lambda / 2 * sin(2 * twoTermZeroAngle))',
     'The greatest speed by two terms.',
     { source: 'khurmi-gupta-2009' },
+  ),
+  twoTermPeakSpeedAngle: is(
+    'twoTermZeroAngle',
+    'It stands where the acceleration by two terms passes through zero.',
+    { units: { angle: 'deg' } },
+  ),
+  twoTermGreatestUpward: is(
+    'when(lambda <= 0.25, -crankpinAcceleration * (1 - lambda), -crankpinAcceleration * (lambda + 1 / (8 * lambda)))',
+    'The lowest point of that acceleration: at BDC for long rods, on both sides of it for short ones.',
   ),
   pointAcross: speed(
     'v_X,ac',

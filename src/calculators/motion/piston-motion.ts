@@ -132,7 +132,6 @@ export const pistonMotion = defineCalculator({
       kind: 'ratio',
       of: (_, { lambda }) => lambda,
       possible: [0, 1],
-      tested: [0.2, 0.5],
     },
   ],
   assumptions: [

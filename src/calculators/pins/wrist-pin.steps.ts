@@ -72,8 +72,9 @@ export const pinSteps = {
     'The pull bends the pin the other way, in proportion.',
   ),
   gapBore: is(
-    'pinBore + max(0, (bossGap / 2 - pinLength / 2 + pinTaperLength) * (pinTaperBore - pinBore) / max(pinTaperLength, 1e-9))',
+    'when(pinLength - 2 * pinTaperLength < bossGap, pinBore + (bossGap - pinLength + 2 * pinTaperLength) * (pinTaperBore - pinBore) / (2 * pinTaperLength), pinBore)',
     'Where a taper reaches past the boss’s edge, the pin is thinner there.',
+    { units: millimetres },
   ),
   gapRatio: ratio(
     'α_g',
@@ -93,7 +94,8 @@ export const pinSteps = {
   ),
   ovalClose: is(
     tex(
-      '\\Delta d_\\mathrm{c} = \\frac{16}{\\pi^2} \\frac{P}{E\\,l_\\mathrm{p}} \\sum_{n=2,4,\\ldots} \\frac{w_n(\\alpha)}{n^2-1}',
+      '\\q{ovalClose} = \\frac{16}{\\pi^2} \\frac{\\q{pushLoad}}{\\q{pinModulus}\\,\\q{pinLength}} \\sum_{n=2,4,\\ldots} \\frac{w_n(\\q{boreRatio})}{n^2-1}',
+      'sum over parts',
     ),
     'Plane elasticity of a hollow cylinder pressed from both sides as in a close bore: each pair of lobes moves the wall by its own share. Any bore ratio.',
   ),

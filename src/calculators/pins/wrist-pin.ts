@@ -156,7 +156,6 @@ export const wristPin = defineCalculator({
       kind: 'ratio',
       of: (_, { boreRatio }) => boreRatio,
       possible: [0, 1],
-      tested: [0.5909, 0.6819],
     },
   ],
   assumptions: [

@@ -78,7 +78,7 @@ const degree = Math.PI / 180;
  * What stands in for a field left empty, in SI: an ordinary petrol engine for the road, the invented
  * baseline set of the examples. Assumed; common practice, no source.
  */
-const usual: Spare = {
+export const usual: Spare = {
   faceFactor: 0.5,
   flankFactor: 0.5,
   ringFriction: 0.06,

@@ -1,4 +1,4 @@
-import { is, ratio, tex } from '../step.ts';
+import { is, ratio } from '../step.ts';
 
 /** The working of the hole: from the two pressures to the flow, and from the flow to the vessel. */
 export const orificeSteps = {
@@ -25,6 +25,10 @@ export const orificeSteps = {
     'sqrt(2 * heatRatio / (heatRatio - 1) * gasConstant * (gasTemperature - throatTemperature))',
     'What it lost in warmth it has as speed.',
   ),
+  throatMach: is(
+    'throatSpeed / sqrt(heatRatio * gasConstant * throatTemperature)',
+    'That speed over the speed of sound in the throat: one where it chokes.',
+  ),
   throatPressure: is('upstreamPressure * throatRatio', 'Pressure at the throat.'),
   throatDensity: is(
     'throatPressure / (gasConstant * throatTemperature)',
@@ -39,12 +43,17 @@ export const orificeSteps = {
     'massFlow * sqrt(gasConstant * gasTemperature) / (dischargeCoefficient * orificeArea * upstreamPressure)',
     'The same without size, pressure and temperature: a number of the pressure ratio alone.',
   ),
+  chokedFlow: is(
+    'dischargeCoefficient * orificeArea * upstreamPressure * sqrt(heatRatio / (gasConstant * gasTemperature)) * (2 / (heatRatio + 1))^((heatRatio + 1) / (2 * (heatRatio - 1)))',
+    'With the choking ratio in the throat the hole passes the most it can, whatever lies behind it.',
+    { source: 'heywood-1988' },
+  ),
   timeConstant: is(
     'vesselVolume * upstreamPressure / (chokedFlow * gasConstant * gasTemperature)',
     'The mass in the vessel over what the choked hole passes.',
   ),
   emptyWall: is(
-    tex('\\q{emptyWall} = \\q{timeConstant} \\ln\\frac{1}{\\q{targetPressure}}'),
+    'timeConstant * ln(1 / targetPressure)',
     'While the hole stays choked the flow falls with the pressure, so the pressure falls as an exponential when the wall keeps the gas warm.',
   ),
   emptyAlone: is(

@@ -111,7 +111,6 @@ export const orificeFlow = defineCalculator({
       kind: 'ratio',
       of: (_, { pressureRatio }) => pressureRatio,
       possible: [0, 1],
-      tested: [0, 0.8571],
     },
     {
       id: 'heat-ratio',
@@ -120,7 +119,6 @@ export const orificeFlow = defineCalculator({
       kind: 'ratio',
       of: (input) => input.heatRatio,
       possible: [1, 1.67],
-      tested: [1.289, 1.4],
     },
   ],
   assumptions: [

@@ -5,12 +5,13 @@ const inMillimetres = { units: millimetres } as const;
 
 /** The working of one ring, from the gap to the stress; `name` is the first half of its quantities' names. */
 export function ringSteps(name: RingName) {
-  const [height, radial, modulus, freeGap, gap] = [
+  const [height, radial, modulus, freeGap, gap, tension] = [
     `${name}Height`,
     `${name}Radial`,
     `${name}Modulus`,
     `${name}FreeGap`,
     `${name}Gap`,
+    `${name}Tension`,
   ] as const;
   return {
     closure: is(
@@ -72,6 +73,11 @@ export function ringSteps(name: RingName) {
     openingRatio: is(
       `ringOpening / ${radial}`,
       'The opening counted in radial thicknesses.',
+      inMillimetres,
+    ),
+    wantedFreeGap: is(
+      `3 * pi * ${tension} * meanRadius^3 / (${modulus} * sectionMoment) + ${gap}`,
+      'The tension that was measured, read backwards: what it closes, and the gap that is left.',
       inMillimetres,
     ),
   };

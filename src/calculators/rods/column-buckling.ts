@@ -11,7 +11,7 @@ import {
   youngsModulus,
 } from '../quantities.ts';
 import { load, percent, ratio, stress } from '../output.ts';
-import { is, tex } from '../step.ts';
+import { is } from '../step.ts';
 
 /** Buckling of a bar of any section, by three schools, to lay textbook cases and rods on one scale. */
 export const columnBuckling = defineCalculator({
@@ -76,11 +76,9 @@ export const columnBuckling = defineCalculator({
     ),
     eulerLoad: is('eulerStress * shankArea', 'Times the area.'),
     johnsonStress: is(
-      tex(
-        '\\sigma_\\mathrm{J} = R_\\mathrm{p}\\,\\Bigl(1 - \\frac{R_\\mathrm{p}}{4\\,\\sigma_\\mathrm{E}}\\Bigr)\\ \\text{below } s_\\mathrm{t},\\quad \\sigma_\\mathrm{E}\\ \\text{above}',
-      ),
+      'when(slenderness < transition, yieldStrength * (1 - yieldStrength / (4 * eulerStress)), eulerStress)',
       'The parabola below the transition, Euler’s curve above it.',
-      { source: 'shigley-mischke-2001' },
+      { units: { pressure: 'MPa' }, source: 'shigley-mischke-2001' },
     ),
     johnsonLoad: is('johnsonStress * shankArea', 'Times the area.'),
     crushLoad: is('yieldStrength * shankArea', 'A bar too short to bow.'),
@@ -114,7 +112,6 @@ export const columnBuckling = defineCalculator({
       kind: 'ratio',
       of: (_, { slenderness }) => slenderness,
       possible: [0, 300],
-      tested: [78.48, 192],
     },
   ],
   assumptions: [

@@ -1,4 +1,4 @@
-import { is, millimetres, tex } from '../step.ts';
+import { is, millimetres } from '../step.ts';
 
 /** The working of one set's metal, from the duty to the three sections. */
 export const materialSteps = {
@@ -18,23 +18,20 @@ export const materialSteps = {
     { units: millimetres },
   ),
   yieldArea: is(
-    tex(
-      'A_\\mathrm{y} = \\frac{j\\,F}{R_\\mathrm{p}},\\quad F\\ \\text{the greater of pull and push}',
-    ),
+    'rodMargin * max(pull, push) / materialYield',
     'The section at which the greater force is the yield strength over the margin.',
+    { units: millimetres },
   ),
-  marginArea: is(
-    tex('A_j = \\text{the greater of } A_\\mathrm{f} \\text{ and } A_\\mathrm{y}'),
-    'Both must be met.',
-  ),
+  marginArea: is('max(fatigueArea, yieldArea)', 'Both must be met.', { units: millimetres }),
   stretchArea: is(
     'stretchFactor * pull * shankLength / (materialModulus * stretchWanted)',
     'The section at which the whole rod stretches by just what is wanted.',
     { units: millimetres },
   ),
   bothArea: is(
-    tex('A_\\mathrm{both} = \\text{the greater of } A_j \\text{ and } A_\\delta'),
+    'max(marginArea, stretchArea)',
     'The least section that has the margin and holds the stretch.',
+    { units: millimetres },
   ),
   marginMass: is('materialDensity * marginArea * rodLength', 'Density times section times length.'),
   stretchMass: is(

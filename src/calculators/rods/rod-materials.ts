@@ -130,7 +130,6 @@ export const rodMaterials = defineCalculator({
       kind: 'pressure',
       of: (_, { materialModulus }) => materialModulus,
       possible: [40e9, 220e9],
-      tested: [71e9, 207e9],
     },
   ],
   assumptions: [
@@ -143,7 +142,13 @@ export const rodMaterials = defineCalculator({
     'Fatigue strengths of most steels here come from a rule, half of the tensile strength times 0.85 for a straight pull. It is good to perhaps a quarter.',
   ],
   cautions: ['rod', 'reversal', 'running'],
-  sources: ['kutz-2002', 'sheet-7075', 'asm-titanium-data', 'shigley-mischke-2001'],
+  sources: [
+    'kutz-2002',
+    'sheet-7075',
+    'asm-titanium-data',
+    'shigley-mischke-2001',
+    'khurmi-gupta-machine-design-2005',
+  ],
   sweep: { input: 'maxSpeed', output: 'marginMass' },
   solve: { input: 'maxSpeed', output: 'sectionMargin' },
   exercise: { ask: 'stretchMass', tolerance: 0.01 },

@@ -1,14 +1,16 @@
-import { is, length, millimetres, ratio, tex } from '../step.ts';
+import { acceleration, angle, is, length, millimetres, ratio } from '../step.ts';
 
 /** The working of a shank, from its section to what is left of the clearance. */
 export const shankSteps = {
   flangeSpan: is(
-    tex('d = H_\\mathrm{s}\\ \\text{for an I},\\quad d = B_\\mathrm{s}\\ \\text{for an H}'),
+    'when(shankShape == "i", shankHeight, shankWidth)',
     'From the outer face of one flange to that of the other: the height of an I, the width of an H.',
+    { units: millimetres },
   ),
   flangeWidth: is(
-    tex('b = B_\\mathrm{s}\\ \\text{for an I},\\quad b = H_\\mathrm{s}\\ \\text{for an H}'),
+    'when(shankShape == "i", shankWidth, shankHeight)',
     'The other of the two is the long side of a flange.',
+    { units: millimetres },
   ),
   sectionArea: is(
     '2 * flangeWidth * flangeThickness + (flangeSpan - 2 * flangeThickness) * webThickness',
@@ -16,8 +18,9 @@ export const shankSteps = {
     { units: millimetres, source: 'khurmi-gupta-machine-design-2005' },
   ),
   area: is(
-    tex('A = A_4,\\ \\text{or the area given}'),
+    'when(areaFrom == "given", shankArea, sectionArea)',
     'The area that carries the load: from the dimensions, or as given.',
+    { units: millimetres },
   ),
   alongFlanges: is(
     '(flangeWidth * flangeSpan^3 - (flangeWidth - webThickness) * (flangeSpan - 2 * flangeThickness)^3) / 12',
@@ -30,12 +33,14 @@ export const shankSteps = {
     { units: millimetres, source: 'khurmi-gupta-machine-design-2005' },
   ),
   secondMomentX: is(
-    tex('I_x = I_\\mathrm{f}\\ \\text{for an I},\\quad I_x = I_\\mathrm{w}\\ \\text{for an H}'),
+    'when(shankShape == "i", alongFlanges, alongWeb)',
     'In the plane of motion an I bends about the axis along its flanges, an H about the axis along its web.',
+    { units: millimetres },
   ),
   secondMomentY: is(
-    tex('I_y = I_\\mathrm{w}\\ \\text{for an I},\\quad I_y = I_\\mathrm{f}\\ \\text{for an H}'),
+    'when(shankShape == "i", alongWeb, alongFlanges)',
     'Across that plane it is the other way round.',
+    { units: millimetres },
   ),
   momentRatio: is(
     'secondMomentX / secondMomentY',
@@ -43,7 +48,7 @@ export const shankSteps = {
     { units: millimetres, source: 'khurmi-gupta-machine-design-2005' },
   ),
   modulusX: is(
-    'secondMomentX / (shankHeight / 2)',
+    '2 * secondMomentX / shankHeight',
     'The second moment over the distance of the outermost fibre.',
     { units: millimetres },
   ),
@@ -64,10 +69,30 @@ export const shankSteps = {
     'Peak pressure less the crankcase’s, on the bore. Inertia takes nothing off it at low speed.',
     { source: 'khurmi-gupta-machine-design-2005' },
   ),
+  peakLean: angle(
+    'φ',
+    'asin(crankRadius * sin(peakAngle) / rodLength)',
+    'At the angle of the peak the rod leans by this much.',
+    { units: { ...millimetres, angle: 'deg' } },
+  ),
+  crankpinAtPeak: acceleration(
+    'a_cp',
+    'crankRadius * maxSpeed^2 * cos(peakAngle)',
+    'The crankpin’s acceleration along the bore at that angle, at the highest speed.',
+  ),
+  pistonAtPeak: acceleration(
+    'a_p',
+    'crankRadius * maxSpeed^2 * (cos(peakAngle) - tan(peakLean) * sin(peakAngle) + throwRatio * cos(peakAngle)^2 / cos(peakLean)^3)',
+    'The piston’s acceleration there: the exact one, with the swing of the rod.',
+    { source: 'beer-johnston-2009' },
+  ),
+  metalAtPeak: acceleration(
+    'a_m',
+    'pistonAtPeak + (crankpinAtPeak - pistonAtPeak) * shankSection / (2 * rodLength)',
+    'Between the two, half way from the pin to the cut: that of the rod metal above it.',
+  ),
   push: is(
-    tex(
-      'F_\\mathrm{push} = \\frac{F_\\mathrm{low} - \\sum m\\,a(\\theta_\\mathrm{max})}{\\cos\\varphi}',
-    ),
+    '(lowSpeedPush - (pistonMass + ringMass + lockMass + pinMass) * pistonAtPeak - rodMassAbove * metalAtPeak) / cos(peakLean)',
     'At the highest speed the same masses take off what their acceleration at that angle needs; the rest goes along the rod, which leans a little.',
   ),
   pullStress: is('pull / area', 'Force over area.'),
@@ -104,25 +129,27 @@ export const shankSteps = {
     { source: 'khurmi-gupta-machine-design-2005' },
   ),
   slendernessY: is(
-    'rodLength / 2 / radiusY',
+    'rodLength / (2 * radiusY)',
     'Across that plane pin and crankpin hold both ends: half the length counts.',
     { source: 'khurmi-gupta-machine-design-2005' },
   ),
+  slenderness: ratio(
+    's',
+    'max(slendernessX, slendernessY)',
+    'The bar gives way towards the side on which it is more slender.',
+  ),
   eulerStress: is(
-    tex(
-      '\\sigma_\\mathrm{E} = \\frac{\\pi^2 E}{s^2},\\quad s\\ \\text{the greater of } s_x \\text{ and } s_y',
-    ),
-    'The stress at which a perfectly straight elastic bar of the greater slenderness bows out.',
+    'pi^2 * youngsModulus / slenderness^2',
+    'The stress at which a perfectly straight elastic bar of that slenderness bows out.',
   ),
   transition: is(
     'pi * sqrt(2 * youngsModulus / yieldStrength)',
     'Below this slenderness the metal gives way before Euler’s stress is reached.',
   ),
   johnsonStress: is(
-    tex(
-      '\\sigma_\\mathrm{J} = R_\\mathrm{p}\\,\\Bigl(1 - \\frac{R_\\mathrm{p}}{4\\,\\sigma_\\mathrm{E}}\\Bigr),\\quad \\sigma_\\mathrm{E}\\ \\text{above } s_\\mathrm{t}',
-    ),
+    'when(slenderness < transition, yieldStrength * (1 - yieldStrength / (4 * eulerStress)), eulerStress)',
     'Johnson’s parabola from yield at no length to half of yield, where it touches Euler’s curve and hands over to it.',
+    { units: { pressure: 'MPa' } },
   ),
   bucklingShare: is(
     'johnsonStress / yieldStrength',

@@ -1,4 +1,4 @@
-import { grams, is, millimetres, tex } from '../step.ts';
+import { count, grams, is, millimetres } from '../step.ts';
 
 /** The working of `rod-weighing`, line by line. */
 export const steps = {
@@ -7,12 +7,31 @@ export const steps = {
     source: 'jcgm-100-2008',
   }),
   smallEndMass: is('mean(smallEndReadings)', 'The small end likewise.', { units: grams }),
+  bigEndLifts: count('n_be', 'count(bigEndReadings)', 'How often the big end was lifted.', {
+    units: grams,
+  }),
+  smallEndLifts: count('n_se', 'count(smallEndReadings)', 'How often the small end was lifted.', {
+    units: grams,
+  }),
   bigEndSpread: is(
-    tex(
-      's_{\\text{be}} = \\sqrt{\\frac{1}{n-1}\\sum_{i=1}^{n} (m_{\\text{be},i} - m_{\\text{be}})^2}',
-    ),
-    'The spread is the standard deviation of the lifts. The small end is treated the same way.',
-    { source: 'jcgm-100-2008' },
+    'sqrt(squares(bigEndReadings, bigEndMass) / (bigEndLifts - 1))',
+    'The spread is the standard deviation of the lifts: how far each lies from their mean, combined as squares.',
+    { units: grams, source: 'jcgm-100-2008' },
+  ),
+  smallEndSpread: is(
+    'sqrt(squares(smallEndReadings, smallEndMass) / (smallEndLifts - 1))',
+    'The same for the small end.',
+    { units: grams, source: 'jcgm-100-2008' },
+  ),
+  bigEndPlusMinus: is(
+    '2 * sqrt(fixtureRepeat^2 / bigEndLifts + scaleResolution^2 / 12)',
+    'Lifting again makes the mean better. The rounding of the digit stays.',
+    { units: grams, source: 'jcgm-100-2008' },
+  ),
+  smallEndPlusMinus: is(
+    '2 * sqrt(fixtureRepeat^2 / smallEndLifts + scaleResolution^2 / 12)',
+    'For the small end likewise.',
+    { units: grams, source: 'jcgm-100-2008' },
   ),
   endSum: is('bigEndMass + smallEndMass', 'Both ends together.', { units: grams }),
   closure: is('endSum - rodMass', 'What the ends weigh together, less the whole rod.', {

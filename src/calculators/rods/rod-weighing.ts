@@ -145,7 +145,6 @@ export const rodWeighing = defineCalculator({
       kind: 'ratio',
       of: (_input, output) => output.bigEndShare,
       possible: [0, 1],
-      tested: [0.666668, 0.7],
     },
   ],
   assumptions: [

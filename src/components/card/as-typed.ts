@@ -1,6 +1,6 @@
 import type { NumberEntry } from '../../calculators/define.ts';
-import type { Shown } from '../../notebook/settle.ts';
-import { takeApart, takeApartAs } from '../../notebook/typed.ts';
+import type { Shown } from '../../units/settle.ts';
+import { takeApart, takeApartAs } from '../../units/take-apart.ts';
 import { withUnit } from '../../units/format.ts';
 
 /**

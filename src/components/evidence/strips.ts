@@ -6,6 +6,12 @@ import type { Block } from '../waking/on-screen.ts';
 
 type Strip = AnyCalculator['validity'][number];
 
+/** Where on an axis a value can be, and where published cases stand, in SI; none where there is no case. */
+export interface Span {
+  readonly possible: readonly [number, number];
+  readonly tested?: readonly [number, number] | undefined;
+}
+
 /** Width and height of a strip's drawing, in its own units. */
 export const stripSize = { width: 600, height: 28 } as const;
 
@@ -13,7 +19,7 @@ export const stripSize = { width: 600, height: 28 } as const;
  * The axis of a strip in SI: from a little below what is possible to a little above, so that the empty ends
  * can be seen. Where nothing bounds the possible, the axis ends well beyond what is tested.
  */
-export function stripAxis({ possible, tested }: Pick<Strip, 'possible' | 'tested'>): {
+export function stripAxis({ possible, tested = [0, 0] }: Span): {
   readonly from: number;
   readonly to: number;
 } {
@@ -25,22 +31,21 @@ export function stripAxis({ possible, tested }: Pick<Strip, 'possible' | 'tested
 }
 
 /** Where a value stands on the drawing; values off the axis stand at its end. */
-export function stripPlace(strip: Pick<Strip, 'possible' | 'tested'>, value: number): number {
-  const { from, to } = stripAxis(strip);
+export function stripPlace(span: Span, value: number): number {
+  const { from, to } = stripAxis(span);
   const share = Math.min(1, Math.max(0, (value - from) / (to - from)));
   return Math.round(share * stripSize.width * 10) / 10;
 }
 
 /** In words, where a value stands. */
-export function stripWords(
-  { possible, tested }: Pick<Strip, 'possible' | 'tested'>,
-  value: number,
-): string {
+export function stripWords({ possible, tested }: Span, value: number): string {
+  if (value < possible[0] || value > possible[1]) return 'outside what is possible';
+  if (tested === undefined) return 'possible';
   // A published case and a reader's number may agree but for the last bit.
   const slack = 1e-9 * Math.max(Math.abs(tested[0]), Math.abs(tested[1]));
-  if (value >= tested[0] - slack && value <= tested[1] + slack) return 'inside the tested range';
-  if (value >= possible[0] && value <= possible[1]) return 'possible, but beyond what was tested';
-  return 'outside what is possible';
+  return value >= tested[0] - slack && value <= tested[1] + slack
+    ? 'inside the range of the published cases'
+    : 'possible, but no published case reaches so far';
 }
 
 /** A number of a strip as it is printed. */
@@ -63,6 +68,7 @@ export function stripValue(strip: Strip, set: StripSet): number | undefined {
 /** A strip of the page's fixed text, and the parts of it that move. */
 interface Drawn {
   readonly strip: Strip;
+  readonly span: Span;
   readonly block: Block;
   readonly bounds: readonly { readonly si: number; readonly node: Element }[];
   readonly marks: Readonly<Record<string, Element | null>>;
@@ -80,16 +86,19 @@ export class Strips {
   /** @param blockOf gives the stretch of the page that a strip stands in */
   constructor(root: ParentNode, calculator: AnyCalculator, blockOf: (strip: Element) => Block) {
     this.#drawn = calculator.validity.flatMap((strip) =>
-      [...root.querySelectorAll(`[data-strip="${calculator.id}.${strip.id}"]`)].map((drawn) => ({
-        strip,
-        block: blockOf(drawn),
-        bounds: [...drawn.querySelectorAll<HTMLElement>('[data-si]')].map((node) => ({
-          si: Number(node.dataset['si']),
-          node,
-        })),
-        marks: pair((set) => drawn.querySelector(`[data-mark="${set}"]`)),
-        places: pair((set) => drawn.querySelector(`[data-place="${set}"]`)),
-      })),
+      [...root.querySelectorAll<HTMLElement>(`[data-strip="${calculator.id}.${strip.id}"]`)].map(
+        (drawn) => ({
+          strip,
+          span: { possible: strip.possible, tested: testedOf(drawn) },
+          block: blockOf(drawn),
+          bounds: [...drawn.querySelectorAll<HTMLElement>('[data-si]')].map((node) => ({
+            si: Number(node.dataset['si']),
+            node,
+          })),
+          marks: pair((set) => drawn.querySelector(`[data-mark="${set}"]`)),
+          places: pair((set) => drawn.querySelector(`[data-place="${set}"]`)),
+        }),
+      ),
     );
   }
 
@@ -109,17 +118,25 @@ export class Strips {
     system: System,
     isWanted: (block: Block) => boolean,
   ): void {
-    for (const { strip, block, bounds, marks, places } of this.#drawn) {
+    for (const { strip, span, block, bounds, marks, places } of this.#drawn) {
       if (!isWanted(block)) continue;
       for (const { si, node } of bounds) write(node, stripNumber(si, strip.kind, system));
       for (const [id, set] of Object.entries(sets)) {
         const value = stripValue(strip, set);
         if (value === undefined) continue;
-        marks[id]?.setAttribute('transform', `translate(${stripPlace(strip, value)} 0)`);
-        write(places[id], `${stripNumber(value, strip.kind, system)}, ${stripWords(strip, value)}`);
+        marks[id]?.setAttribute('transform', `translate(${stripPlace(span, value)} 0)`);
+        write(places[id], `${stripNumber(value, strip.kind, system)}, ${stripWords(span, value)}`);
       }
     }
   }
+}
+
+/** The range of the published cases, which the build wrote beside the drawing. */
+function testedOf({ dataset }: HTMLElement): readonly [number, number] | undefined {
+  const { testedFrom, testedTo } = dataset;
+  return testedFrom === undefined || testedTo === undefined
+    ? undefined
+    : [Number(testedFrom), Number(testedTo)];
 }
 
 function pair<T>(find: (set: SetId) => T): Readonly<Record<SetId, T>> {

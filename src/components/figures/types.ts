@@ -1,3 +1,4 @@
+import type { Component } from 'svelte';
 import type { Absent, Result, SetId, Value } from '../../calculators/define.ts';
 import type { System } from '../../units/kinds.ts';
 
@@ -18,3 +19,18 @@ export interface FigureWork {
 }
 
 export type FigureProps = { work: FigureWork };
+
+/** What the file of a figure gives besides its drawing. */
+export interface FigureModule {
+  readonly default: Component<FigureProps>;
+  /** Id of the calculator whose numbers it draws. */
+  readonly calculator: string;
+  /** It stands in half of a wide page, beside its curves, and is as wide there as on a phone. */
+  readonly half?: boolean;
+}
+
+/** The file of a figure: `crank-throw` is drawn by `CrankThrow.svelte` of its subject. */
+export function isFileOf(id: string, path: string): boolean {
+  const name = id.replace(/(?:^|-)([a-z])/g, (_, letter: string) => letter.toUpperCase());
+  return path.endsWith(`/${name}.svelte`);
+}

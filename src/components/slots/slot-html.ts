@@ -1,6 +1,6 @@
 import type { AnyCalculator, SetId } from '../../calculators/define.ts';
 import type { System } from '../../units/kinds.ts';
-import { slotContent, type SlotMarks, type SlotValues } from './slots.ts';
+import { slotContent, type SlotMarks, type SlotValues, valueOnTheWay } from './slots.ts';
 
 /** One slot, as it is written into the page at build, with the number it opens with. */
 export interface SlotToWrite extends SlotMarks {
@@ -38,4 +38,21 @@ export function slotHtml(
     .join('');
   const text = escaped(slotContent(slot, name, calculator, values, system));
   return `<${tag} data-v="${calculator.id}.${name}.${set}"${marks}>${text}</${tag}>`;
+}
+
+/**
+ * A part of a line of numbers that is shown only where its condition holds. It is no slot but holds slots.
+ *
+ * @param postfix works to 1 where the part is shown; see src/components/slots/postfix.ts
+ * @param of the step and the set that the part belongs to
+ */
+export function caseHtml(
+  inside: string,
+  postfix: string,
+  of: { readonly name: string; readonly set: SetId },
+  calculator: AnyCalculator,
+  values: SlotValues,
+): string {
+  const hidden = valueOnTheWay(postfix, values) === 1 ? '' : ' hidden';
+  return `<span data-case="${calculator.id}.${of.name}.${of.set}" data-if="${escaped(postfix)}"${hidden}>${inside}</span>`;
 }

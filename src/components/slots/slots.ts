@@ -9,7 +9,7 @@ import type {
 import { unitFor } from '../../calculators/output-unit.ts';
 import { formatQuantity } from '../../units/format.ts';
 import type { Kind, System } from '../../units/kinds.ts';
-import { type Operand, workPostfix } from './postfix.ts';
+import { workPostfix } from './postfix.ts';
 import { type Block, watchScreen } from '../waking/on-screen.ts';
 import { Strips, type StripSet } from '../evidence/strips.ts';
 
@@ -101,16 +101,11 @@ export function slotContent(
   return marks.also === undefined ? text : ` = ${text}`;
 }
 
-/** The value of a postfix line among the values of a set; what the reader may leave out counts as nothing. */
-export function valueOnTheWay(
-  postfix: string,
-  calculator: AnyCalculator,
-  values: SlotValues,
-): number | undefined {
-  return workPostfix(postfix, (name): Operand | undefined => {
+/** The value of a postfix line among the values of a set. */
+export function valueOnTheWay(postfix: string, values: SlotValues): number | undefined {
+  return workPostfix(postfix, (name) => {
     const value = values[name];
-    if (typeof value === 'number' || isList(value)) return value;
-    return value === undefined && calculator.inputs[name]?.optional === true ? 0 : undefined;
+    return typeof value === 'object' && !isList(value) ? undefined : value;
   });
 }
 
@@ -176,17 +171,19 @@ function fill(
 ): void {
   const all: Record<string, SlotValues> = { ...sets };
   for (const place of places) {
-    const { marks, name, set, text: node } = place;
+    const { marks, name, set, slot, text: node } = place;
     const { postfix } = marks;
     if (postfix === undefined && !isWanted(place)) continue;
     let values = all[set] ?? {};
     if (isEmpty(values)) continue;
+    if (marks.if !== undefined) slot.hidden = valueOnTheWay(marks.if, values) !== 1;
     if (postfix !== undefined) {
-      const value = valueOnTheWay(postfix, calculator, values);
+      const value = valueOnTheWay(postfix, values);
       values = { ...values, [name]: value };
       all[set] = values;
       if (!isWanted(place)) continue;
     }
+    if (node === undefined) continue;
     const text = slotContent(marks, name, calculator, values, system);
     if (node.data !== text) node.data = text;
   }
@@ -194,11 +191,12 @@ function fill(
 
 /** A slot, how it is marked, and what hides it. */
 interface Place {
-  readonly marks: SlotMarks & { readonly postfix?: string | undefined };
+  readonly slot: HTMLElement;
+  readonly marks: SlotMarks & { readonly postfix?: string; readonly if?: string };
   readonly name: string;
   readonly set: string;
-  /** The text itself: changing it in place costs the page less than a new one. */
-  readonly text: Text;
+  /** The text itself: changing it in place costs the page less than a new one. None of a case, which holds slots. */
+  readonly text: Text | undefined;
   readonly folds: readonly HTMLDetailsElement[];
   readonly block: Block;
 }
@@ -239,15 +237,18 @@ export class Slots {
   constructor(root: ParentNode, calculator: AnyCalculator, tell: (seen: boolean) => void) {
     this.#calculator = calculator;
     this.#tell = tell;
-    const slots = root.querySelectorAll<HTMLElement>(`[data-v^="${calculator.id}."]`);
+    const slots = root.querySelectorAll<HTMLElement>(
+      `[data-v^="${calculator.id}."], [data-case^="${calculator.id}."]`,
+    );
     this.#places = [...slots].map((slot) => {
-      const [, name = '', set = ''] = (slot.dataset['v'] ?? '').split('.');
       const marks = { ...slot.dataset };
+      const [, name = '', set = ''] = (marks['v'] ?? marks['case'] ?? '').split('.');
       return {
+        slot,
         marks,
         name,
         set,
-        text: textOf(slot),
+        text: marks['v'] === undefined ? undefined : textOf(slot),
         folds: foldsAround(slot),
         block: this.#blockOf(slot),
       };
@@ -272,7 +273,8 @@ export class Slots {
 
   /**
    * Writes the numbers: `data-v="calculator.name.set"` with a fixed unit in `data-unit` or else the reader's,
-   * `data-figures` and `data-guarded`. A slot with `data-postfix` is a value on the way to a result, worked here.
+   * `data-figures` and `data-guarded`. A slot with `data-postfix` is a value on the way to a result, worked here;
+   * a part marked `data-case` in the place of `data-v` is shown only where its `data-if` works to 1.
    * `set` is baseline, candidate, or `both` for a comparison. The marks on the validity strips move with them. What
    * is folded away or off the screen follows when it is opened or approached, when the page is printed, or once
    * the keys are quiet.

@@ -121,7 +121,7 @@ async function pageEntries(ids: readonly string[]): Promise<readonly Entry[]> {
  */
 export async function prepare(target: HTMLElement): Promise<() => void> {
   await opened;
-  const { calculator, figure, notebookBar } = target.dataset;
+  const { calculator, figure, of, notebookBar } = target.dataset;
   if (calculator !== undefined) {
     const [{ default: part }, work] = await Promise.all([
       import('../calculator/Calculator.svelte'),
@@ -132,10 +132,11 @@ export async function prepare(target: HTMLElement): Promise<() => void> {
     };
   }
   if (figure !== undefined) {
-    const { figureOf } = await import('../figures/index.ts');
-    const entry = figureOf[figure];
-    if (entry === undefined) throw new Error(`There is no figure “${figure}”.`);
-    const [part, work] = await Promise.all([entry.load(), pacedWorkOf(entry.calculator, target)]);
+    const { loadFigure } = await import('../figures/index.ts');
+    const [{ default: part }, work] = await Promise.all([
+      loadFigure(figure),
+      pacedWorkOf(of ?? '', target),
+    ]);
     return () => {
       bring(part, target, { work });
     };

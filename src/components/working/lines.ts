@@ -1,47 +1,20 @@
-import type { Step } from '../../calculators/step.ts';
+import type { Step, Why } from '../../calculators/step.ts';
 import type { AnyCalculator, SetId } from '../../calculators/define.ts';
-import type { Kind } from '../../units/kinds.ts';
+import { caseHtml, slotHtml } from '../slots/slot-html.ts';
 import { declared, valueOnTheWay, type SlotValues } from '../slots/slots.ts';
+import { applies, casesOf, symbolsIn } from './cases.ts';
+import { know, type Known, optionsOf, unitIn } from './know.ts';
 import { mathML } from './mathml.ts';
 import { numbersHtml } from './numbers.ts';
-import { type Expression, namesIn, parseFormula } from './parse.ts';
+import { type Expression, parseFormula } from './parse.ts';
 import { toPostfix } from './postfix.ts';
-import { slotHtml } from '../slots/slot-html.ts';
 import { expressionTex, questionable, symbolTex } from './tex.ts';
+import { mark, marksIn } from './uses.ts';
 
 export const setIds = ['baseline', 'candidate'] as const satisfies readonly SetId[];
 
 /** Figures of the numbers put into a formula: one more than the result shows, so that it can be worked again. */
 const workingFigures = '5';
-
-/** The units a formula's numbers stand in unless the step names others: coherent, but angles in degrees. */
-const coherent: Readonly<Record<Kind, string>> = {
-  length: 'm',
-  area: 'm2',
-  volume: 'm3',
-  secondMoment: 'm4',
-  mass: 'kg',
-  density: 'kg/m3',
-  unbalance: 'kgm',
-  inertia: 'kgm2',
-  angle: 'deg',
-  angularSpeed: 'rad/s',
-  angularAcceleration: 'rad/s2',
-  speed: 'm/s',
-  acceleration: 'm/s2',
-  force: 'N',
-  torque: 'Nm',
-  energy: 'J',
-  power: 'W',
-  specificEnergy: 'J/kg',
-  pressure: 'Pa',
-  viscosity: 'm2/s',
-  temperature: 'K',
-  expansion: 'perK',
-  time: 's',
-  ratio: 'ratio',
-  count: 'count',
-};
 
 /** A symbol that a step uses, as its list explains it. */
 export interface StepSymbol {
@@ -62,78 +35,151 @@ export interface StepLines {
   readonly formula: string;
   readonly say: string;
   readonly source: string | undefined;
-  /** HTML of the line of numbers with its result; absent for a step that is no expression. */
+  /** Why it has no formula, where it has none. */
+  readonly why: Why | undefined;
+  /** HTML of the line of numbers, behind its equals sign; absent for a step that has no formula. */
   readonly numbers: Readonly<Record<SetId, string | undefined>>;
   /** HTML of the result alone; absent for a value on the way that no expression gives. */
   readonly result: Readonly<Record<SetId, string | undefined>>;
   readonly symbols: readonly StepSymbol[];
 }
 
-interface Known {
-  readonly symbol: string;
-  readonly label: string;
-  readonly kind: Kind | undefined;
-  readonly isList: boolean;
-  readonly isOptional: boolean;
+/** The values of one set, to which each step adds the value on the way that it works out. */
+type Values = Record<string, SlotValues[string]>;
+
+/** A step of a calculator with its formula read, and the marks of its own result. */
+interface Line {
+  readonly calculator: AnyCalculator;
+  readonly step: Step;
+  readonly expression: Expression | undefined;
+  readonly own: Known;
+  /** It works out no output. */
+  readonly isOnTheWay: boolean;
+  /** The unit of the result, where it has one of its own. */
+  readonly unit: string | undefined;
 }
 
-/** What a name means to a calculator's working. Throws, naming both, when it is not declared. */
-function know(calculator: AnyCalculator, name: string): Known {
-  const entry = declared(calculator, name);
-  const step = calculator.steps.find(({ of }) => of === name);
-  if (entry === undefined && step === undefined)
-    throw new Error(`${calculator.id}: a step uses "${name}", which is not declared`);
-  if (entry === undefined) {
-    if (step?.symbol === undefined)
-      throw new Error(
-        `${calculator.id}: the step of "${name}" needs a symbol and a kind of its own`,
-      );
-    return {
-      symbol: step.symbol,
-      label: step.say,
-      kind: step.kind ?? 'ratio',
-      isList: false,
-      isOptional: false,
-    };
-  }
-  const whole = entry as { readonly symbol: string; readonly label: string };
+function lineOf(calculator: AnyCalculator, step: Step): Line {
+  const own = know(calculator, step.of);
   return {
-    symbol: whole.symbol,
-    label: whole.label,
-    kind: 'kind' in entry ? entry.kind : undefined,
-    isList: 'type' in entry && entry.type === 'list',
-    isOptional: 'optional' in entry && entry.optional === true,
+    calculator,
+    step,
+    expression: step.formula === undefined ? undefined : parseFormula(step.formula),
+    own,
+    isOnTheWay: declared(calculator, step.of) === undefined,
+    unit: own.kind === undefined ? undefined : unitIn(step, own.kind),
   };
 }
 
-function unitIn(step: Step, kind: Kind): string {
-  return step.units?.[kind] ?? coherent[kind];
-}
-
-/** The formula of a step, and the names it uses; a step in TeX may mark a symbol as `\q{name}`. */
-function read(step: Step): { expression?: Expression; names: readonly string[] } {
-  if (step.formula !== undefined) {
-    const expression = parseFormula(step.formula);
-    return { expression, names: namesIn(expression) };
+function texOf({ calculator, step, expression, own }: Line): string {
+  if (expression !== undefined) {
+    const right = expressionTex(expression, {
+      symbolOf: (name) => know(calculator, name).symbol,
+      optionsOf: (choice) => optionsOf(calculator, choice),
+    });
+    return `${questionable(step.of, own.symbol)}=${right}`;
   }
-  const marks = [...(step.tex ?? '').matchAll(/\\q\{([A-Za-z][A-Za-z0-9]*)\}/gu)];
-  return { names: [...new Set(marks.map(([, name]) => name ?? ''))] };
-}
-
-function texOf(step: Step, calculator: AnyCalculator, expression: Expression | undefined): string {
-  const left = questionable(step.of, know(calculator, step.of).symbol);
-  if (expression !== undefined)
-    return `${left}=${expressionTex(expression, (name) => know(calculator, name).symbol)}`;
   if (step.tex === undefined)
-    throw new Error(`${calculator.id}: the step of "${step.of}" has neither formula nor tex`);
-  const marked = step.tex.replace(/\\q\{([A-Za-z][A-Za-z0-9]*)\}/gu, (_, name: string) =>
+    throw new Error('it has neither a formula nor tex(…): give it one of them');
+  const marked = step.tex.text.replace(mark, (_, name: string) =>
     questionable(name, know(calculator, name).symbol),
   );
-  // A statement whose left side is the result's own symbol gets the one that can be questioned.
-  const ownLeft = /^\s*[^=+\-/]+?=/u.exec(marked)?.[0];
-  if (ownLeft !== undefined && !ownLeft.includes('\\frac'))
-    return `${left}=${marked.slice(ownLeft.length)}`;
-  return marked.includes('=') ? marked : `${left}=${marked}`;
+  if (marksIn(step).includes(step.of)) return marked;
+  throw new Error(`its TeX must show its own symbol as \\q{${step.of}}`);
+}
+
+function postfixOf({ calculator }: Line, expression: Expression): string {
+  return toPostfix(expression, (name) => know(calculator, name).isOptional);
+}
+
+/** HTML of the numbers in the place of a formula's symbols; of a choice between cases, all, and one is shown. */
+function numbersOf(line: Line, expression: Expression, set: SetId, values: Values): string {
+  const { calculator, step, unit } = line;
+  const cases = casesOf(expression);
+  if (cases.length > 0)
+    return cases
+      .map(({ of }, place) => {
+        const shown = postfixOf(line, applies(expression, place));
+        const inside = numbersOf(line, of, set, values);
+        return caseHtml(inside, shown, { name: step.of, set }, calculator, values);
+      })
+      .join('');
+  return numbersHtml(
+    expression,
+    set,
+    (name) => {
+      const { kind = 'ratio', isList, isOptional } = know(calculator, name);
+      return { unit: unitIn(step, kind), isList, isOptional };
+    },
+    ({ name, unit, guarded, zero }, tag) => {
+      const marks = {
+        figures: workingFigures,
+        guarded: guarded ? '' : undefined,
+        zero: zero ? '' : undefined,
+        brief: '',
+      };
+      return slotHtml({ name, set, unit, ...marks }, calculator, values, tag);
+    },
+    unit === 'deg' ? '180°' : 'π',
+  );
+}
+
+/** HTML of the line of numbers up to its result; nothing where a result that may not exist does not. */
+function lineOfNumbers(line: Line, expression: Expression, set: SetId, values: Values): string {
+  const { calculator, step } = line;
+  const html = `= ${numbersOf(line, expression, set, values)}`;
+  if (calculator.outputs[step.of]?.type !== 'maybe') return html;
+  return caseHtml(html, `=${step.of} given`, { name: step.of, set }, calculator, values);
+}
+
+/** HTML of a line's result; an output that a formula gives is repeated in the reader's own unit. */
+function resultOf(line: Line, set: SetId, values: Values, postfix: string | undefined): string {
+  const { calculator, expression, isOnTheWay, unit } = line;
+  const { of: name } = line.step;
+  if (isOnTheWay) {
+    const marks = { unit, figures: workingFigures, brief: '', postfix };
+    return slotHtml({ name, set, ...marks }, calculator, values);
+  }
+  if (expression === undefined || unit === undefined)
+    return slotHtml({ name, set, figures: '4' }, calculator, values);
+  return (
+    slotHtml({ name, set, unit, figures: '4' }, calculator, values) +
+    slotHtml({ name, set, also: unit, figures: '4' }, calculator, values)
+  );
+}
+
+/** Both lines of one set. A value on the way is worked first, for this line and those after it. */
+function setLines(
+  line: Line,
+  set: SetId,
+  values: Values,
+): { readonly numbers: string | undefined; readonly result: string | undefined } {
+  const { expression, isOnTheWay, step } = line;
+  if (expression === undefined)
+    return {
+      numbers: undefined,
+      result: isOnTheWay ? undefined : resultOf(line, set, values, undefined),
+    };
+  const postfix = isOnTheWay ? postfixOf(line, expression) : undefined;
+  if (postfix !== undefined) values[step.of] = valueOnTheWay(postfix, values);
+  return {
+    numbers: lineOfNumbers(line, expression, set, values),
+    result: resultOf(line, set, values, postfix),
+  };
+}
+
+function symbolsOf({ calculator, step, expression }: Line): readonly StepSymbol[] {
+  const names = expression === undefined ? marksIn(step) : symbolsIn(expression);
+  return [...new Set([step.of, ...names])].map((name) => {
+    const { symbol, label } = know(calculator, name);
+    return {
+      name,
+      symbol,
+      math: mathML(symbolTex(symbol), false),
+      label,
+      inDictionary: (calculator.inputs[name]?.type ?? 'choice') !== 'choice',
+    };
+  });
 }
 
 /**
@@ -147,85 +193,30 @@ export function workingLines(
   calculator: AnyCalculator,
   sets: Readonly<Record<SetId, SlotValues>>,
 ): readonly StepLines[] {
-  const values: Record<SetId, Record<string, SlotValues[string]>> = {
-    baseline: { ...sets.baseline },
-    candidate: { ...sets.candidate },
-  };
-  return calculator.steps.map((step) => {
-    const { expression, names } = read(step);
-    const own = know(calculator, step.of);
-    const isOnTheWay = declared(calculator, step.of) === undefined;
-    const postfix = isOnTheWay && expression !== undefined ? toPostfix(expression) : undefined;
+  const values = { baseline: { ...sets.baseline }, candidate: { ...sets.candidate } };
 
-    function lines(set: SetId): { numbers: string | undefined; result: string | undefined } {
-      if (isOnTheWay && postfix === undefined) return { numbers: undefined, result: undefined };
-      if (postfix !== undefined)
-        values[set][step.of] = valueOnTheWay(postfix, calculator, values[set]);
-      const unit = own.kind === undefined ? undefined : unitIn(step, own.kind);
-      const also =
-        isOnTheWay || unit === undefined || expression === undefined
-          ? ''
-          : slotHtml({ name: step.of, set, also: unit, figures: '4' }, calculator, values[set]);
-      const result =
-        slotHtml(
-          {
-            name: step.of,
-            set,
-            unit: expression === undefined && !isOnTheWay ? undefined : unit,
-            figures: isOnTheWay ? workingFigures : '4',
-            brief: isOnTheWay ? '' : undefined,
-            postfix,
-          },
-          calculator,
-          values[set],
-        ) + also;
-      if (expression === undefined) return { numbers: undefined, result };
-      const numbers = numbersHtml(
-        expression,
-        set,
-        (name) => {
-          const { kind = 'ratio', isList, isOptional } = know(calculator, name);
-          return { unit: unitIn(step, kind), isList, isOptional };
-        },
-        ({ name, unit, guarded, zero }, tag) =>
-          slotHtml(
-            {
-              name,
-              set,
-              unit,
-              figures: workingFigures,
-              guarded: guarded ? '' : undefined,
-              zero: zero ? '' : undefined,
-              brief: '',
-            },
-            calculator,
-            values[set],
-            tag,
-          ),
-        unit === 'deg' ? '180°' : 'π',
-      );
-      return { numbers, result };
-    }
-
-    const [baseline, candidate] = [lines('baseline'), lines('candidate')];
+  function printed(step: Step): StepLines {
+    const line = lineOf(calculator, step);
+    const baseline = setLines(line, 'baseline', values.baseline);
+    const candidate = setLines(line, 'candidate', values.candidate);
     return {
       of: step.of,
-      label: isOnTheWay ? '' : own.label,
-      formula: mathML(texOf(step, calculator, expression), true),
+      label: line.isOnTheWay ? '' : line.own.label,
+      formula: mathML(texOf(line), true),
       say: step.say,
       source: step.source,
+      why: step.tex?.why,
       numbers: { baseline: baseline.numbers, candidate: candidate.numbers },
       result: { baseline: baseline.result, candidate: candidate.result },
-      symbols: [...new Set([step.of, ...names])].map((name) => {
-        const { symbol, label } = know(calculator, name);
-        return {
-          name,
-          symbol,
-          math: mathML(symbolTex(symbol), false),
-          label,
-          inDictionary: (calculator.inputs[name]?.type ?? 'choice') !== 'choice',
-        };
-      }),
+      symbols: symbolsOf(line),
     };
+  }
+  return calculator.steps.map((step) => {
+    try {
+      return printed(step);
+    } catch (error) {
+      const what = error instanceof Error ? error.message : String(error);
+      throw new Error(`${calculator.id}, step "${step.of}": ${what}`, { cause: error });
+    }
   });
 }

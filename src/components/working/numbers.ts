@@ -39,6 +39,7 @@ function count(expression: Expression): number {
  * The line of numbers of a formula: ordinary text with slots, that wraps on a phone. Only short fractions and
  * roots are small formulas of their own; long ones are written on one line, with the brackets they need.
  *
+ * @param expression no choice between cases: each case has a line of its own
  * @param operandum how a name shows; throws for a name that is not declared
  * @param slotHtml the slot as HTML, in the tag given
  * @param halfTurn how π is written: `180°` among angles in degrees
@@ -101,6 +102,8 @@ export function numbersHtml(
         return power(part.left, part.right, pen);
       case 'call':
         return call(part.name, part.of, pen);
+      case 'when':
+        throw new Error('a line of numbers shows one case of when(…), not the choice between them');
     }
   }
   function quotient(left: Expression, right: Expression, pen: Pen, first: boolean): string {
@@ -126,15 +129,23 @@ export function numbersHtml(
   }
   function call(name: string, of: readonly Expression[], pen: Pen): string {
     const parts = of.map(ungrouped);
-    const [only] = parts;
+    const [only, mean] = parts;
     if (name === 'sqrt' && only !== undefined && (pen === inMath || isShort(only, 2))) {
       const root = `<msqrt><mrow>${write(only, inMath, true)}</mrow></msqrt>`;
       return pen === inMath ? root : `<math>${root}</math>`;
     }
     if (name === 'abs' && only !== undefined)
       return pen.text('|') + write(only, pen, true) + pen.text('|');
+    const word = pen.text(functions[name]?.text ?? name);
+    if (name === 'exp' && only !== undefined)
+      return pen.raised(pen.text('e'), write(only, pen, true));
+    if (name === 'squares' && only !== undefined && mean !== undefined) {
+      const each = pen.text('(') + write(only, pen, true) + pen.text(')');
+      const difference = each + pen.sign('−') + write(mean, pen, false);
+      return word + pen.raised(pen.text('(') + difference + pen.text(')'), '2');
+    }
     const inside = parts.map((part) => write(part, pen, true)).join(pen.text('; '));
-    return pen.text(functions[name]?.text ?? name) + pen.text('(') + inside + pen.text(')');
+    return word + pen.text('(') + inside + pen.text(')');
   }
   return write(expression, inText, true);
 }

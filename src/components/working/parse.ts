@@ -13,11 +13,25 @@ export const functions: Readonly<Record<string, { readonly tex: string; readonly
     abs: { tex: '\\operatorname{abs}', text: 'abs' },
     max: { tex: '\\max', text: 'max' },
     min: { tex: '\\min', text: 'min' },
+    exp: { tex: '\\exp', text: 'exp' },
+    ln: { tex: '\\ln', text: 'ln' },
     mean: { tex: '\\operatorname{mean}', text: 'mean' },
     sum: { tex: '\\operatorname{sum}', text: 'sum' },
+    // How many readings a list has, and the squares of what each is from a number, added up.
+    count: { tex: '\\operatorname{count}', text: 'count' },
+    squares: { tex: '\\sum', text: 'Σ' },
   };
 
 export type Binary = 'add' | 'subtract' | 'multiply' | 'divide' | 'power';
+
+/**
+ * What decides between two cases: which option was chosen (`shape == "i"`), whether the reader gave what may be
+ * left out (`given(clearance)`), or a comparison (`slenderness < transition`, `<=`).
+ */
+export type Condition =
+  | { readonly is: 'option'; readonly name: string; readonly option: string }
+  | { readonly is: 'given'; readonly name: string }
+  | { readonly is: 'below' | 'atMost'; readonly left: Expression; readonly right: Expression };
 
 /** A formula as a tree; brackets are kept as they were written. */
 export type Expression =
@@ -26,7 +40,13 @@ export type Expression =
   | { readonly is: 'group'; readonly of: Expression }
   | { readonly is: 'negate'; readonly of: Expression }
   | { readonly is: Binary; readonly left: Expression; readonly right: Expression }
-  | { readonly is: 'call'; readonly name: string; readonly of: readonly Expression[] };
+  | { readonly is: 'call'; readonly name: string; readonly of: readonly Expression[] }
+  | {
+      readonly is: 'when';
+      readonly condition: Condition;
+      readonly then: Expression;
+      readonly otherwise: Expression;
+    };
 
 const binaries: Readonly<Record<string, Binary>> = {
   add: 'add',
@@ -46,11 +66,46 @@ interface Read {
   readonly args?: readonly MathNode[];
 }
 
+/** The node seen as what is read of it. */
+function seen(node: MathNode): Read {
+  return node as unknown as Read;
+}
+
+/** The name of the function that a node calls. */
+function calledBy({ fn }: Read): string {
+  return String((fn as { readonly name?: unknown }).name);
+}
+
+function conditionOf(node: MathNode, formula: string): Condition {
+  const read = seen(node);
+  const [left, right] = read.args ?? [];
+  const name = left === undefined ? undefined : seen(left).name;
+  if (read.type === 'FunctionNode' && calledBy(read) === 'given' && typeof name === 'string')
+    return { is: 'given', name };
+  if (read.type === 'OperatorNode' && left !== undefined && right !== undefined) {
+    const option = seen(right).value;
+    if (read.fn === 'equal' && typeof name === 'string' && typeof option === 'string')
+      return { is: 'option', name, option };
+    const is = read.fn === 'smaller' ? 'below' : read.fn === 'smallerEq' ? 'atMost' : undefined;
+    if (is !== undefined)
+      return { is, left: convert(left, formula), right: convert(right, formula) };
+  }
+  throw new Error(
+    `"${formula}" decides by "${node.toString()}"; a working decides by choice == "option", given(input), a < b, a <= b`,
+  );
+}
+
+function numberOf(value: number, formula: string): Expression {
+  const text = String(value);
+  if (text.includes('e'))
+    throw new Error(`"${formula}" holds ${text}, which would be printed as a product with e`);
+  return { is: 'number', text, value };
+}
+
 function convert(node: MathNode, formula: string): Expression {
-  const { type, name, value, fn, content, args = [] } = node as unknown as Read;
-  const [first, second] = args;
-  if (type === 'ConstantNode' && typeof value === 'number')
-    return { is: 'number', text: String(value), value };
+  const { type, name, value, fn, content, args = [] } = seen(node);
+  const [first, second, third] = args;
+  if (type === 'ConstantNode' && typeof value === 'number') return numberOf(value, formula);
   if (type === 'SymbolNode' && name === 'pi') return { is: 'number', text: 'π', value: Math.PI };
   if (type === 'SymbolNode' && typeof name === 'string') return { is: 'name', name };
   if (type === 'ParenthesisNode' && content !== undefined)
@@ -62,10 +117,17 @@ function convert(node: MathNode, formula: string): Expression {
       return { is, left: convert(first, formula), right: convert(second, formula) };
   }
   if (type === 'FunctionNode') {
-    const called = String((fn as { readonly name?: unknown }).name);
+    const called = calledBy(seen(node));
+    if (called === 'when' && first !== undefined && second !== undefined && third !== undefined)
+      return {
+        is: 'when',
+        condition: conditionOf(first, formula),
+        then: convert(second, formula),
+        otherwise: convert(third, formula),
+      };
     if (Object.hasOwn(functions, called))
       return { is: 'call', name: called, of: args.map((arg) => convert(arg, formula)) };
-    const known = Object.keys(functions).join(', ');
+    const known = ['when(…, …, …)', ...Object.keys(functions)].join(', ');
     throw new Error(`"${formula}" calls ${called}; a working can print ${known}`);
   }
   throw new Error(`"${formula}" holds "${node.toString()}", which a working cannot print`);
@@ -91,9 +153,17 @@ export function partsOf(expression: Expression): readonly Expression[] {
       return [expression.of];
     case 'call':
       return expression.of;
+    case 'when':
+      return [...decidersOf(expression.condition), expression.then, expression.otherwise];
     default:
       return [expression.left, expression.right];
   }
+}
+
+function decidersOf(condition: Condition): readonly Expression[] {
+  return 'name' in condition
+    ? [{ is: 'name', name: condition.name }]
+    : [condition.left, condition.right];
 }
 
 /** The names an expression uses, each once, in the order of first use. */

@@ -1,25 +1,44 @@
-import type { Expression } from './parse.ts';
+import type { Condition, Expression } from './parse.ts';
 
 const signs = { add: '+', subtract: '-', multiply: '*', divide: '/', power: '^' } as const;
-const whole = new Set(['mean', 'sum', 'max', 'min']);
+const whole = new Set(['mean', 'sum', 'max', 'min', 'count', 'squares']);
 
-/** An expression in the postfix order that the page can work; see src/components/slots/postfix.ts. */
-export function toPostfix(expression: Expression): string {
-  switch (expression.is) {
-    case 'number':
-      return String(expression.value);
-    case 'name':
-      return `=${expression.name}`;
-    case 'group':
-      return toPostfix(expression.of);
-    case 'negate':
-      return `${toPostfix(expression.of)} neg`;
-    case 'call': {
-      const { name, of } = expression;
-      const operator = whole.has(name) ? `${name}:${of.length}` : name;
-      return [...of.map(toPostfix), operator].join(' ');
+/**
+ * An expression in the postfix order that the page can work; see src/components/slots/postfix.ts.
+ *
+ * @param isOptional whether the reader may leave a name out; it then counts as nothing
+ */
+export function toPostfix(expression: Expression, isOptional: (name: string) => boolean): string {
+  function write(part: Expression): string {
+    switch (part.is) {
+      case 'number':
+        return String(part.value);
+      case 'name':
+        return `=${part.name}${isOptional(part.name) ? ' 0 or' : ''}`;
+      case 'group':
+        return write(part.of);
+      case 'negate':
+        return `${write(part.of)} neg`;
+      case 'call': {
+        const { name, of } = part;
+        const operator = whole.has(name) ? `${name}:${of.length}` : name;
+        return [...of.map(write), operator].join(' ');
+      }
+      case 'when':
+        return `${decide(part.condition)} ${write(part.then)} ${write(part.otherwise)} when`;
+      default:
+        return `${write(part.left)} ${write(part.right)} ${signs[part.is]}`;
     }
-    default:
-      return `${toPostfix(expression.left)} ${toPostfix(expression.right)} ${signs[expression.is]}`;
   }
+  function decide(condition: Condition): string {
+    switch (condition.is) {
+      case 'option':
+        return `${condition.name}=${condition.option}`;
+      case 'given':
+        return `=${condition.name} given`;
+      default:
+        return `${write(condition.left)} ${write(condition.right)} ${condition.is}`;
+    }
+  }
+  return write(expression);
 }

@@ -1,3 +1,4 @@
+import { casesTex } from './cases.ts';
 import { type Expression, functions, ungrouped } from './parse.ts';
 
 const greek: Readonly<Record<string, string>> = {
@@ -62,9 +63,10 @@ export function questionable(name: string, symbol: string): string {
 function isTall(expression: Expression): boolean {
   switch (expression.is) {
     case 'divide':
+    case 'when':
       return true;
     case 'call':
-      return expression.name === 'sqrt' || expression.of.some(isTall);
+      return ['sqrt', 'squares'].includes(expression.name) || expression.of.some(isTall);
     case 'number':
     case 'name':
       return false;
@@ -88,12 +90,20 @@ function startsWithNumber(expression: Expression): boolean {
   return false;
 }
 
+/** What the names of a formula mean; each throws for a name that is not declared. */
+export interface Meaning {
+  /** The declared symbol of a quantity. */
+  symbolOf(name: string): string;
+  /** The options of a choice with their labels. */
+  optionsOf(choice: string): Readonly<Record<string, string>>;
+}
+
 /**
- * An expression over quantities as a line of symbols in TeX.
+ * An expression over quantities as a line of symbols in TeX; a choice between cases as a brace.
  *
- * @param symbolOf the declared symbol of a name; throws for a name that is not declared
+ * @throws Error when a choice stands inside a larger expression, where no brace can be read
  */
-export function expressionTex(expression: Expression, symbolOf: (name: string) => string): string {
+export function expressionTex(expression: Expression, { symbolOf, optionsOf }: Meaning): string {
   function tex(part: Expression): string {
     switch (part.is) {
       case 'number':
@@ -118,6 +128,8 @@ export function expressionTex(expression: Expression, symbolOf: (name: string) =
         return power(part.left, tex(ungrouped(part.right)));
       case 'call':
         return call(part.name, part.of);
+      case 'when':
+        throw new Error('when(…) is printed only as a whole formula, or last in another when(…)');
     }
   }
   function power(base: Expression, exponent: string): string {
@@ -132,11 +144,15 @@ export function expressionTex(expression: Expression, symbolOf: (name: string) =
       const inside = of.map((part) => tex(ungrouped(part))).join(',');
       return of.some(isTall) ? `\\left|${inside}\\right|` : `\\lvert ${inside}\\rvert `;
     }
-    const [only] = of;
+    const [only, mean] = of;
+    if (name === 'exp' && only !== undefined) return `\\mathrm{e}^{${tex(ungrouped(only))}}`;
+    if (name === 'squares' && only !== undefined && mean !== undefined)
+      return `${word}_{i}{(${tex(only)}-${tex(mean)})}^{2}`;
     if (of.length === 1 && only?.is === 'name' && name.length < 5 && /sin|cos|tan/u.test(name))
       return `${word}${raised}{${tex(only)}}`;
     const inside = of.map((part) => tex(ungrouped(part))).join(',\\ ');
     return `${word}${raised}${bracketed(inside, of.some(isTall))}`;
   }
-  return tex(expression);
+  if (expression.is !== 'when') return tex(expression);
+  return casesTex(expression, { tex, optionsOf, text: (words) => `\\text{${escaped(words)}}` });
 }

@@ -3,10 +3,12 @@ import { expect, test } from 'vitest';
 import { calculators } from '../../../src/calculators/index.ts';
 import type { AnyCalculator } from '../../../src/calculators/define.ts';
 import { twoTermMotion } from '../../../src/core/motion/two-term-motion.ts';
+import { routes } from '../../../content/topics/piston-motion/routes.ts';
+import { proves } from '../../proves.ts';
 
 const calculator: AnyCalculator = calculators['piston-motion'];
 
-test('the greatest upward value of the two-term series, by its closed form and by looking at every quarter degree', () => {
+test(proves(routes.greatestUpwardValue), () => {
   fc.assert(
     fc.property(fc.double({ min: 0.15, max: 0.45, noNaN: true }), (lambda) => {
       const geometry = { stroke: 0.08, rodLength: 0.04 / lambda };

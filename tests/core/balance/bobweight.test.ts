@@ -7,6 +7,8 @@ import {
   wholeRods,
   type PinParts,
 } from '../../../src/core/balance/bobweight.ts';
+import { routes } from '../../../content/topics/bobweight/routes.ts';
+import { proves } from '../../proves.ts';
 
 /** The invented V8 for the road. */
 const road: PinParts = {
@@ -112,7 +114,7 @@ describe('properties', () => {
     );
   });
 
-  test('linear in each mass, with the slope that the formula gives', () => {
+  test(proves(routes.linearEachMass), () => {
     const slopes = {
       bigEndMass: (n: number) => n,
       shellMass: (n: number) => n,
@@ -135,7 +137,7 @@ describe('properties', () => {
       );
   });
 
-  test('the implied split undoes the bobweight', () => {
+  test(proves(routes.impliedSplitUndoes), () => {
     fc.assert(
       fc.property(parts, (input) => {
         const f = Math.min(input.reciprocatingFraction, 0.9);

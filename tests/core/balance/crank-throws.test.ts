@@ -12,6 +12,8 @@ import {
   type Throw,
   throwSums,
 } from '../../../src/core/balance/crank-throws.ts';
+import { routes } from '../../../content/topics/bobweight/routes.ts';
+import { proves } from '../../proves.ts';
 
 /** The crank of the invented V8, lengths in metres. */
 const crank = {
@@ -81,7 +83,7 @@ describe('closed forms', () => {
     ['v4-90', 0, 1],
     ['inline-2-270', Math.SQRT2, Math.SQRT1_2],
     ['inline-6', 0, 0],
-  ])('%s: throws add to %f and %f', (id, force, couple) => {
+  ])(proves(routes.throwsAdd, '%s: throws add to %f and %f'), (id, force, couple) => {
     const sums = throwSums(throwsOf(id));
     expect(length(sums.force)).toBeCloseTo(force, 12);
     expect(length(sums.couple)).toBeCloseTo(couple, 12);
@@ -94,7 +96,7 @@ describe('closed forms', () => {
     expect(forward.couple * (1 - 2 * f)).toBeCloseTo(backward.couple, 12);
   });
 
-  test('common pins at 90° leave nothing backward', () => {
+  test(proves(routes.commonPinsLeave), () => {
     for (const id of ['v2-90', 'v4-90', 'v6-90-common', 'v8-cross', 'v8-flat', 'v10-90'] as const) {
       expect(primaryParts(throwsOf(id)).backward).toEqual({ force: 0, couple: 0 });
     }
@@ -140,7 +142,7 @@ describe('properties', () => {
   });
   const some = fc.array(one, { minLength: 1, maxLength: 8 });
 
-  test('the two planes together answer force and couple', () => {
+  test(proves(routes.twoPlanesTogether), () => {
     fc.assert(
       fc.property(some, (throws) => {
         const { atA, atB } = planeUnbalance(throws, crank);
@@ -156,7 +158,7 @@ describe('properties', () => {
     );
   });
 
-  test('in-line: forward and backward are equally large', () => {
+  test(proves(routes.lineForwardBackward), () => {
     fc.assert(
       fc.property(some, (throws) => {
         const { forward, backward } = primaryParts(throws);

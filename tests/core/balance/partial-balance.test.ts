@@ -1,6 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { partialBalance, type PartialBalance } from '../../../src/core/balance/partial-balance.ts';
+import { routes } from '../../../content/topics/bobweight/routes.ts';
+import { proves } from '../../proves.ts';
 
 const degrees = Math.PI / 180;
 
@@ -138,7 +140,7 @@ describe('properties', () => {
     rods: fc.constantFrom(1, 2),
   });
 
-  test('agrees with adding the forces as vectors', () => {
+  test(proves(routes.agreesAddingForces), () => {
     fc.assert(
       fc.property(pin, ({ f, theta, gamma, rods }) => {
         const input = {

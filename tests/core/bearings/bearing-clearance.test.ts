@@ -9,6 +9,8 @@ import {
 import { interferenceAt, looseTemperature } from '../../../src/core/bearings/bearing-fit.ts';
 import { OutOfDomain } from '../../../src/core/refuse.ts';
 import { must } from '../../calculators/must.ts';
+import { routes } from '../../../content/topics/bearing-clearance/routes.ts';
+import { proves } from '../../proves.ts';
 
 const zero = 273.15;
 const road: RunningFit = {
@@ -78,7 +80,7 @@ describe('the invented engines', () => {
 describe('heat is one problem', () => {
   const temperature = fc.double({ min: 230, max: 430, noNaN: true });
 
-  it('all of one metal at one temperature: clearance grows as the metal, pressure stays', () => {
+  it(proves(routes.allOneMetal), () => {
     fc.assert(
       fc.property(temperature, (T) => {
         const same = { ...road, shellExpansion: 11.5e-6, crankExpansion: 11.5e-6 };
@@ -92,7 +94,7 @@ describe('heat is one problem', () => {
     );
   });
 
-  it('a rigid shell that was squeezed by nothing follows the sum of free growths', () => {
+  it(proves(routes.rigidShellWas), () => {
     // No crush and a housing that shrinks on it less than it would need: the shell is loose from the start.
     const loose = { ...hill, crushHeight: 0 };
     const state = bearingState(loose, 0.066 * mm, at(100));
@@ -101,7 +103,7 @@ describe('heat is one problem', () => {
     expect((state.clearance + state.gap) / state.free).toBeCloseTo(1, 9);
   });
 
-  it('clearance and gap behind are continuous where the shells go loose', () => {
+  it(proves(routes.clearanceGapBehind), () => {
     const T = must(looseTemperature(hill));
     const below = bearingState(hill, 0.066 * mm, { rod: T - 1e-6, journal: T });
     const above = bearingState(hill, 0.066 * mm, { rod: T + 1e-6, journal: T });

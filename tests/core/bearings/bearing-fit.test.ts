@@ -15,6 +15,8 @@ import {
 } from '../../../src/core/bearings/bearing-fit.ts';
 import { OutOfDomain } from '../../../src/core/refuse.ts';
 import { must } from '../../calculators/must.ts';
+import { routes } from '../../../content/topics/bearing-clearance/routes.ts';
+import { proves } from '../../proves.ts';
 
 const zero = 273.15;
 const road: WarmFit = {
@@ -108,7 +110,7 @@ describe('published values', () => {
 });
 
 describe('second routes', () => {
-  it('gives way as rings do whose displacement is stepped through the wall', () => {
+  it(proves(routes.givesWayRings), () => {
     fc.assert(
       fc.property(anyFit, (fit) => {
         const own = compliance(fit);
@@ -123,7 +125,7 @@ describe('second routes', () => {
     );
   });
 
-  it('the opened housing and the closed shells meet at one diameter', () => {
+  it(proves(routes.openedHousingClosed), () => {
     fc.assert(
       fc.property(anyFit, double(230, 450), (fit, temperature) => {
         const left = interferenceAt(fit, temperature);
@@ -141,14 +143,14 @@ describe('second routes', () => {
 });
 
 describe('closed forms', () => {
-  it('is a hoop in a rigid eye when the shell is thin', () => {
+  it(proves(routes.hoopRigidEye), () => {
     const fit = { ...road, youngsModulus: 1e18, rodShellWall: 0.01e-3 };
     const strain = interference(fit) / fit.rodHousing;
     const hoop = (fit.shellModulus * strain * 2 * fit.rodShellWall) / fit.rodHousing;
     expect(shellPressure(fit, interference(fit)) / hoop).toBeCloseTo(1, 3);
   });
 
-  it('balances half the ring: two walls hold the pressure over the bore', () => {
+  it(proves(routes.balancesHalfRing), () => {
     fc.assert(
       fc.property(anyFit, double(1e6, 1e8), (fit, p) => {
         const stress = hoopStress(fit, p);
@@ -164,11 +166,11 @@ describe('closed forms', () => {
     );
   });
 
-  it('halves count together: two crush heights over π', () => {
+  it(proves(routes.halvesCountTogether), () => {
     expect(interference({ crushHeight: Math.PI * 1e-5 })).toBeCloseTo(2e-5, 15);
   });
 
-  it('the checking load for a shell of 20 by 2 mm in a bore of 56 mm', () => {
+  it(proves(routes.checkingLoadShell), () => {
     expect(
       checkingLoad({ rodHousing: 0.056, rodShellWall: 0.002, rodShellWidth: 0.02 }),
     ).toBeCloseTo((6000 * (20 * 2)) / 56, 9);
@@ -176,7 +178,7 @@ describe('closed forms', () => {
 });
 
 describe('heat', () => {
-  it('lets go at the loose temperature and not before', () => {
+  it(proves(routes.letsGoLoose), () => {
     fc.assert(
       fc.property(anyFit, (fit) => {
         const loose = looseTemperature(fit);
@@ -196,7 +198,7 @@ describe('heat', () => {
     expect(touchingCrush(road, 105 + zero)).toBe(0);
   });
 
-  it('is used up exactly by the touching crush', () => {
+  it(proves(routes.usedUpExactly), () => {
     const touching = touchingCrush(hill, 100 + zero);
     expect(touching).toBeCloseTo(0.0731e-3, 7);
     const fit = { ...hill, crushHeight: touching };

@@ -3,6 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { toleranceSteps } from '../../../src/calculators/bearings/iso-fit.choices.ts';
 import { fitLimits, toleranceStep, toleranceUnit } from '../../../src/core/bearings/iso-fit.ts';
 import { OutOfDomain } from '../../../src/core/refuse.ts';
+import { routes } from '../../../content/topics/journal-sizes/routes.ts';
+import { proves } from '../../proves.ts';
 
 describe('the table', () => {
   it('has no holes between its steps, and each grade grows', () => {
@@ -22,7 +24,7 @@ describe('the table', () => {
     expect(end).toBe(0.5);
   });
 
-  it('comes from the formula of the tolerance unit, to the rounding of the standard', () => {
+  it(proves(routes.comesFormulaTolerance), () => {
     for (const step of toleranceSteps) {
       const mean = Math.sqrt(Math.max(step.above, 0.001) * step.upTo);
       const i = toleranceUnit(mean);
@@ -38,7 +40,7 @@ describe('the table', () => {
   });
 });
 
-it('a step ends with its own upper end', () => {
+it(proves(routes.stepEndsOwn), () => {
   for (const step of toleranceSteps) {
     expect(toleranceStep(toleranceSteps, step.upTo)).toBe(step);
     if (step.upTo < 0.5)

@@ -3,6 +3,8 @@ import { describe, expect, it } from 'vitest';
 import sizes from '../../../content/tables/journal-sizes.json' with { type: 'json' };
 import { dragRatio, journalLoad, surfaceSpeed } from '../../../src/core/bearings/journal-sizes.ts';
 import { OutOfDomain } from '../../../src/core/refuse.ts';
+import { routes } from '../../../content/topics/journal-sizes/routes.ts';
+import { proves } from '../../proves.ts';
 
 const rpm = Math.PI / 30;
 const length = fc.double({ min: 0.02, max: 0.2, noNaN: true });
@@ -24,7 +26,7 @@ describe('the invented engines', () => {
   });
 });
 
-it('drag is that of a thin film sheared at the surface', () => {
+it(proves(routes.dragThinFilm), () => {
   fc.assert(
     fc.property(length, length, fc.double({ min: 1, max: 900, noNaN: true }), (d, d0, ω) => {
       // Petroff, worked from shear stress: viscosity × surface speed ÷ gap, over the journal's skin.

@@ -7,6 +7,8 @@ import {
   type Swing,
 } from '../../../src/core/inertia/bench-swing.ts';
 import { OutOfDomain } from '../../../src/core/refuse.ts';
+import { routes } from '../../../content/topics/rotating-inertia/routes.ts';
+import { proves } from '../../proves.ts';
 
 const crank: Swing = {
   swingRig: 'bifilar',
@@ -74,7 +76,7 @@ describe('second routes', () => {
     return 4 * (t - φ / ω);
   }
 
-  it('agrees with a part followed through its swing step by step', () => {
+  it(proves(routes.agreesPartFollowed), () => {
     const once = timeOfSwing(0.056, 20.4, 0.12, 1.5);
     expect(once).toBeCloseTo(1.073, 3);
     expect(benchSwing({ ...crank, swingTime: 20 * once }).inertia / 0.056).toBeCloseTo(1, 4);
@@ -99,7 +101,7 @@ describe('second routes', () => {
 });
 
 describe('properties', () => {
-  it('the swing undoes itself: from inertia to time and back, on every rig', () => {
+  it(proves(routes.swingUndoesItself), () => {
     const positive = (min: number, max: number) => fc.double({ min, max, noNaN: true });
     fc.assert(
       fc.property(
@@ -133,7 +135,7 @@ describe('properties', () => {
     );
   });
 
-  it('both ends of any rod give back its centre of gravity and its inertia', () => {
+  it(proves(routes.bothEndsAny), () => {
     fc.assert(
       fc.property(
         fc.double({ min: 0.2, max: 0.8, noNaN: true }),

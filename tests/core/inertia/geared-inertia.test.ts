@@ -6,6 +6,8 @@ import {
   speedRipple,
 } from '../../../src/core/inertia/geared-inertia.ts';
 import { OutOfDomain } from '../../../src/core/refuse.ts';
+import { routes } from '../../../content/topics/rotating-inertia/routes.ts';
+import { proves } from '../../proves.ts';
 
 const pound = 0.45359237;
 const foot = 0.3048;
@@ -75,7 +77,7 @@ describe('published values', () => {
 });
 
 describe('second routes and properties', () => {
-  it('energy put in is energy held, where nothing is lost', () => {
+  it(proves(routes.energyPutEnergy), () => {
     const lossless = { ...car, drivelineEfficiency: 1 };
     const { acceleration: a, engineRise } = gearedMass(lossless);
     // Over one second from rest: the work of the torque against the kinetic energies of all four kinds.
@@ -97,14 +99,14 @@ describe('second routes and properties', () => {
     );
   });
 
-  it('agrees with the torque left at the gearbox after the engine has sped itself up', () => {
+  it(proves(routes.agreesTorqueLeft), () => {
     const { acceleration, engineRise } = gearedMass(car);
     const left = car.netTorque - car.engineInertia * engineRise;
     const force = (left * 0.93 * 2.52 * 4.1) / 0.288;
     expect(force / ((940 + (4 * 0.8) / 0.288 ** 2) * acceleration)).toBeCloseTo(1, 12);
   });
 
-  it('half the inertia has twice the ripple', () => {
+  it(proves(routes.halfInertiaHas), () => {
     fc.assert(
       fc.property(fc.double({ min: 0.01, max: 1, noNaN: true }), (engineInertia) => {
         const at = (I: number) =>

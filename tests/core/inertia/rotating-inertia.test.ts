@@ -17,6 +17,8 @@ import {
   roadFactor,
   type MovingParts,
 } from '../../../src/core/inertia/rotating-inertia.ts';
+import { routes } from '../../../content/topics/rotating-inertia/routes.ts';
+import { proves } from '../../proves.ts';
 
 const rpm = Math.PI / 30;
 const road: MovingParts = {
@@ -134,7 +136,7 @@ describe('closed forms and limits', () => {
     expect(reciprocatingShare({ stroke: 0.08, rodLength: 1e6 })).toBeCloseTo(0.5, 12);
   });
 
-  it('the share agrees with its series in λ', () => {
+  it(proves(routes.shareAgreesSeries), () => {
     // ½(1 + λ²/4 + λ⁴/8 + …), by expanding the exact law: what is left shrinks as the sixth power.
     for (const λ of [0.05, 0.1, 0.2, 0.3]) {
       const series = 0.5 * (1 + λ ** 2 / 4 + λ ** 4 / 8);
@@ -143,7 +145,7 @@ describe('closed forms and limits', () => {
     }
   });
 
-  it('a disc, a thin ring, and a ring as one disc less another', () => {
+  it(proves(routes.discThinRing), () => {
     const steel = { flywheelThickness: 0.02, flywheelDensity: 7850 };
     const disc = ringInertia({ flywheelDiameter: 0.3, flywheelInside: 0, ...steel });
     expect(disc.inertia / (disc.mass * 0.15 ** 2)).toBeCloseTo(0.5, 14);
@@ -166,7 +168,7 @@ describe('closed forms and limits', () => {
 });
 
 describe('second routes', () => {
-  it('agrees with the change of kinetic energy: T = −½ ω² dI/dθ', () => {
+  it(proves(routes.agreesChangeKinetic), () => {
     fc.assert(
       fc.property(anySliding, fc.double({ min: 0, max: 6.2, noNaN: true }), (parts, angle) => {
         const h = 1e-3;
@@ -180,7 +182,7 @@ describe('second routes', () => {
     );
   });
 
-  it('takes the mean share from the energies of a turn added up one by one', () => {
+  it(proves(routes.takesMeanShare), () => {
     const parts = { mass: 2, stroke: 0.1, rodLength: 0.15 };
     let sum = 0;
     const steps = 7200;
@@ -198,7 +200,7 @@ describe('second routes', () => {
 });
 
 describe('properties', () => {
-  it('has no mean inertia torque at steady speed, whatever the masses, the rod and the speed', () => {
+  it(proves(routes.hasNoMean), () => {
     fc.assert(
       fc.property(anySliding, fc.double({ min: 1, max: 2600, noNaN: true }), (parts, speed) => {
         const { mean, amplitude, torques } = torqueOfTurn(parts, speed);
@@ -210,7 +212,7 @@ describe('properties', () => {
     );
   });
 
-  it('grows with each mass by its number of cylinders and its square of the throw', () => {
+  it(proves(routes.growsEachMass), () => {
     const more = 0.1;
     const share = reciprocatingShare(road);
     const before = engineInertia(road, roadTurning).total;

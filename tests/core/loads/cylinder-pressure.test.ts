@@ -16,6 +16,8 @@ import {
 } from '../../../src/core/loads/cylinder-pressure.ts';
 import { OutOfDomain } from '../../../src/core/refuse.ts';
 import { must } from '../../calculators/must.ts';
+import { routes } from '../../../content/topics/cylinder-pressure/routes.ts';
+import { proves } from '../../proves.ts';
 
 interface Expected {
   readonly input: PressureInput;
@@ -56,7 +58,7 @@ function adaptive(f: (x: number) => number, a: number, b: number): number {
 
 describe('against the first law solved as a differential equation', () => {
   test.each(cycles.map((cycle, i) => [i, cycle] as const))(
-    'engine %i: pressures, peak and work to 1e-7',
+    proves(routes.enginePressuresPeak, 'engine %i: pressures, peak and work to 1e-7'),
     (_, expected) => {
       const { model, peak } = pressureCycle(expected.input);
       expect(apart(model.closing.pressure, expected.closing)).toBeLessThan(1e-12);
@@ -86,7 +88,7 @@ describe('energy', () => {
     exhaustOpen: fc.double({ min: 0, max: 1.5, noNaN: true }),
   });
 
-  it('closes from intake closing to exhaust opening to 1e-6 by an independent quadrature', () => {
+  it(proves(routes.closesIntakeClosing), () => {
     fc.assert(
       fc.property(drawn, (change) => {
         const input = { ...road, ...change };
@@ -123,7 +125,7 @@ describe('energy', () => {
     );
   });
 
-  it('adds up over four strokes by an independent quadrature', () => {
+  it(proves(routes.addsUpOver), () => {
     for (const input of [
       road,
       hill,
@@ -161,7 +163,7 @@ describe('energy', () => {
     }
   });
 
-  it('gives the ideal Otto cycle for an instantaneous burn', () => {
+  it(proves(routes.givesIdealOtto), () => {
     fc.assert(
       fc.property(
         fc.double({ min: 5, max: 14, noNaN: true }),
@@ -286,7 +288,7 @@ describe('the burn', () => {
     expect(burntShare(shape, 7)).toBe(burntShare(shape, 1));
   });
 
-  it('half of what burns has burnt at the angle of half burning', () => {
+  it(proves(routes.halfBurnsHas), () => {
     const angle = halfBurntAngle(road);
     const z = (angle + road.burnStart) / road.burnDuration;
     expect(burntShare(road, z)).toBeCloseTo(burntShare(road, 1) / 2, 12);

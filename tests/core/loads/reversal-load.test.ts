@@ -11,6 +11,8 @@ import {
   type HangingParts,
 } from '../../../src/core/loads/reversal-load.ts';
 import { must } from '../../calculators/must.ts';
+import { routes } from '../../../content/topics/reversal-load/routes.ts';
+import { proves } from '../../proves.ts';
 
 const rpm = Math.PI / 30;
 const geometry = { stroke: 0.073, rodLength: 0.142 };
@@ -74,7 +76,7 @@ describe('published values', () => {
 });
 
 describe('second routes', () => {
-  it('agrees at both dead centres with the exact motion of the piston and of the crankpin', () => {
+  it(proves(routes.agreesBothDead), () => {
     fc.assert(
       fc.property(anyGeometry, (g) => {
         const { top, bottom, crankpin } = deadCentreAcceleration(g);
@@ -103,7 +105,7 @@ describe('second routes', () => {
     expect(second(Math.PI) / bottom).toBeCloseTo(1, 6);
   });
 
-  it('agrees with a rod made of many point masses, each with its own acceleration', () => {
+  it(proves(routes.agreesRodMade), () => {
     const l = geometry.rodLength;
     // Places from the crankpin towards the pin; the small end reaches above the pin, the cap below the crankpin.
     const points = Array.from({ length: 200 }, (_, i) => {
@@ -172,7 +174,7 @@ describe('properties', () => {
     );
   });
 
-  it('is linear in each mass, with the slope of where that mass sits', () => {
+  it(proves(routes.linearEachMass), () => {
     const slopes = {
       pistonMass: 'top',
       ringMass: 'top',

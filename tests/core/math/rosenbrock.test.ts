@@ -2,6 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { parabolaTop } from '../../../src/core/math/parabola.ts';
 import { integrateStiff, type StiffSystem } from '../../../src/core/math/rosenbrock.ts';
 import { steadySearch } from '../../../src/core/math/steady.ts';
+import { routes } from '../../../content/topics/gas-port/routes.ts';
+import { proves } from '../../proves.ts';
 
 /** y' = −k(y − cos t) − sin t: cos t is a solution, and a stiff one for great k. */
 function prothero(k: number): StiffSystem {
@@ -42,7 +44,7 @@ describe('the stiff integrator', () => {
     expect(order).toBeLessThan(3.3);
   });
 
-  it('damps what is far too fast at once, in steps a million times longer', () => {
+  it(proves(routes.dampsFarToo), () => {
     const k = 1e8;
     const { y } = integrateStiff(prothero(k), 0, [5], 1, { ...control, mesh: evenly(20, 1) });
     expect((y[0] ?? 0) - Math.cos(1)).toBeLessThan(1e-6);

@@ -20,6 +20,8 @@ import { twoTermMotion, twoTermPeaks } from '../../../src/core/motion/two-term-m
 import extremesFixture from '../../fixtures/piston-motion/extremes.json' with { type: 'json' };
 import harmonicsFixture from '../../fixtures/piston-motion/harmonics.json' with { type: 'json' };
 import motionFixture from '../../fixtures/piston-motion/motion.json' with { type: 'json' };
+import { routes } from '../../../content/topics/piston-motion/routes.ts';
+import { proves } from '../../proves.ts';
 
 const degree = Math.PI / 180;
 const rpm = Math.PI / 30;
@@ -118,7 +120,7 @@ describe('values of 70-digit arithmetic', () => {
       near(at.rodAcceleration, rest.rodAcceleration, 2e-13, square);
     }
   });
-  it('extremes', () => {
+  it(proves(routes.extremes), () => {
     for (const expected of extremesFixture) {
       const centres = deadCentres(expected);
       const peaks = motionPeaks(expected, 1);
@@ -146,7 +148,7 @@ describe('values of 70-digit arithmetic', () => {
       else near(angle, expected.greatestUpwardAngle, 1e-12);
     }
   });
-  it('harmonics', () => {
+  it(proves(routes.harmonics), () => {
     for (const { orders, ...geometry } of harmonicsFixture) {
       const found = harmonics(
         geometry,
@@ -166,7 +168,7 @@ describe('closed forms and limits', () => {
   const [r, l, omega] = [0.0365, 0.142, 670];
   const lambda = r / l;
 
-  it('has the known values at the dead centres', () => {
+  it(proves(routes.hasKnownValues), () => {
     const top = pistonMotion(geometry, 0, omega);
     expect(top).toEqual({ ...top, displacement: 0, speed: 0, rodAngle: 0, rodAcceleration: 0 });
     near(top.acceleration, r * omega ** 2 * (1 + lambda), 1e-15);
@@ -196,7 +198,7 @@ describe('closed forms and limits', () => {
     near(left.bottomAngle + right.bottomAngle, 2 * Math.PI, 1e-15);
     near(right.strokeGain, (r * 0.01 ** 2) / (l * l - r * r), 0.01); // first term in e²
   });
-  it('moves the greatest upward acceleration off BDC once λ passes 0.2638', () => {
+  it(proves(routes.movesGreatestUpward), () => {
     const upward = (lambda: number) =>
       motionPeaks({ stroke: 2, rodLength: 1 / lambda }, 1).greatestUpward;
     expect(upward(0.2637).angle).toBe(Math.PI);
@@ -256,7 +258,7 @@ const speeds = fc.double({ min: 1, max: 1500, noNaN: true });
 const alphas = fc.double({ min: -20000, max: 20000, noNaN: true });
 
 describe('properties', () => {
-  it('has speed and acceleration as derivatives of displacement and speed', () => {
+  it(proves(routes.hasSpeedAcceleration), () => {
     fc.assert(
       fc.property(geometries, angles, speeds, (geometry, theta, omega) => {
         const h = 1e-5;
@@ -297,7 +299,7 @@ describe('properties', () => {
       }),
     );
   });
-  it('is mirrored about TDC without offset, and otherwise when the offset is turned round', () => {
+  it(proves(routes.mirroredAboutTdc), () => {
     fc.assert(
       fc.property(geometries, angles, speeds, (geometry, theta, omega) => {
         const { boreOffset = 0, pinOffset = 0 } = geometry;
@@ -323,7 +325,7 @@ describe('properties', () => {
       }),
     );
   });
-  it('has the short series converge as the third power of λ', () => {
+  it(proves(routes.hasShortSeries), () => {
     const worst = (lambda: number): number => {
       const geometry = { stroke: 2, rodLength: 1 / lambda };
       return Math.max(
@@ -397,7 +399,7 @@ describe('properties', () => {
 });
 
 describe('a second route', () => {
-  it('agrees with symbolic derivatives of the position to 1e-9', () => {
+  it(proves(routes.agreesSymbolicDerivatives), () => {
     const position = parse('r cos(t) + sqrt(L^2 - (r sin(t) - e)^2)');
     const rod = parse('asin((r sin(t) - e) / L)');
     const [v, phi] = [derivative(position, 't'), derivative(rod, 't')];
@@ -428,7 +430,7 @@ describe('a second route', () => {
       }),
     );
   });
-  it('agrees with the loop closure solved as a matrix to 1e-9', () => {
+  it(proves(routes.agreesLoopClosure), () => {
     // Unknowns: rod speed and piston speed, then their rates. Rows: across and along the bore.
     fc.assert(
       fc.property(geometries, angles, speeds, alphas, (geometry, theta, omega, alpha) => {

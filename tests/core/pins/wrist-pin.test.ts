@@ -20,6 +20,8 @@ import {
   type Pin,
 } from '../../../src/core/pins/wrist-pin.ts';
 import { must } from '../../calculators/must.ts';
+import { routes } from '../../../content/topics/wrist-pin/routes.ts';
+import { proves } from '../../proves.ts';
 
 const mm = 1e-3;
 const straight = (d: number, di: number, l: number): Pin => ({
@@ -104,7 +106,7 @@ describe('the invented pins', () => {
 });
 
 describe('body', () => {
-  it('weighs what a stack of thin rings weighs', () => {
+  it(proves(routes.weighsStackThin), () => {
     fc.assert(
       fc.property(anyPin, (pin) => {
         const pieces = 4000;
@@ -136,7 +138,7 @@ describe('body', () => {
 });
 
 describe('stress', () => {
-  it('bends as the sum of small loads between triangular boss pressures says', () => {
+  it(proves(routes.bendsSumSmall), () => {
     fc.assert(
       fc.property(
         fc.double({ min: 0.1, max: 1, noNaN: true }),
@@ -172,7 +174,7 @@ describe('stress', () => {
       }),
     );
   });
-  it('shears as V Q/(I t) does, from solid to thin', () => {
+  it(proves(routes.shearsVQ), () => {
     expect(hollowShear(300, 0.02, 0)).toBeCloseTo((4 / 3) * (300 / (Math.PI * 1e-4)), 3);
     const [d, di] = [0.02, 0.01998];
     const area = (Math.PI / 4) * (d ** 2 - di ** 2);
@@ -220,7 +222,7 @@ describe('ovalization', () => {
     pinModulus: 1,
   });
 
-  it('the thick ring tends to the thin one as the wall grows thin', () => {
+  it(proves(routes.thickRingTends), () => {
     for (const [α, near] of [
       [0.8, 0.04],
       [0.9, 0.01],
@@ -229,7 +231,7 @@ describe('ovalization', () => {
       expect(Math.abs(ovalInBore(oval(α), 1) / ovalByCosine(oval(α), 1) - 1)).toBeLessThan(near);
     expect(ovalInBore(oval(0.6), 1) / ovalByCosine(oval(0.6), 1)).toBeGreaterThan(1.15);
   });
-  it('the thick ring agrees with another solver of the same plane problem', () => {
+  it(proves(routes.thickRingAgrees), () => {
     // Solved once by a general linear-algebra library from the four edge conditions, lobes up to 24.
     for (const [α, value] of [
       [0.4, 1.8575],
@@ -239,7 +241,7 @@ describe('ovalization', () => {
     ] as const)
       expect(ovalInBore(oval(α), 1) / value).toBeCloseTo(1, 2);
   });
-  it('the cited method agrees with plane elasticity from 0.4 to 0.7 within a sixth, and gives half of it at 0.8', () => {
+  it(proves(routes.citedMethodAgrees), () => {
     for (const α of [0.4, 0.5, 0.6, 0.65, 0.7])
       expect(Math.abs(must(ovalByMethod(oval(α), 1)) / ovalInBore(oval(α), 1) - 1)).toBeLessThan(
         1 / 6,
@@ -252,7 +254,7 @@ describe('ovalization', () => {
     expect(ovalByMethod(oval(0.4), 1)).toBeDefined();
     expect(ovalByMethod(oval(0.8), 1)).toBeDefined();
   });
-  it('the pinched ring agrees with the energy of its bending moments', () => {
+  it(proves(routes.pinchedRingAgrees), () => {
     // M = W R (1/π − sin θ/2) from the load; unit loads along and across it.
     const pieces = 100_000;
     let [along, sideways] = [0, 0];
@@ -271,7 +273,7 @@ describe('ovalization', () => {
   });
   // The femorph-solver project, documentation 0.20.2, Verification: pinched ring (read): mean radius 0.1 m,
   // 5 mm thick, 10 mm wide, 200 GPa, 10 N; each loaded point moves in by 3.57e-5 m.
-  it('gives the movement of a printed pinched ring', () => {
+  it(proves(routes.givesMovementPrinted), () => {
     const pin: OvalPin = { pinDiameter: 0.205, pinBore: 0.195, pinLength: 0.01, pinModulus: 2e11 };
     expect(flatByPoints(pin, 10) / 2 / 3.57e-5).toBeCloseTo(1, 3);
   });

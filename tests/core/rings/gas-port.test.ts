@@ -12,6 +12,8 @@ import {
 } from '../../../src/core/rings/ring-pack.ts';
 import { greatest, greatestShortfall, lagOf } from '../../../src/core/rings/ring-summary.ts';
 import fixture from '../../fixtures/gas-port/cases.json' with { type: 'json' };
+import { routes } from '../../../content/topics/gas-port/routes.ts';
+import { proves } from '../../proves.ts';
 
 const degree = Math.PI / 180;
 const rpm = Math.PI / 30;
@@ -91,7 +93,10 @@ function near(value: number, wanted: number, share: number): void {
 
 describe('the ring-volume integration against SciPy', () => {
   it.each(fixture.cases.map((one) => [one.seat, one.clearance, one.ports, one] as const))(
-    'ring %s, side clearance %d m, %d ports: pressures, leak, lag and moves',
+    proves(
+      routes.ringSideClearance,
+      'ring %s, side clearance %d m, %d ports: pressures, leak, lag and moves',
+    ),
     (seat, clearance, ports, wanted) => {
       const pack = packOf({
         ringSideClearance: clearance,
@@ -148,10 +153,13 @@ function likeTable(
 }
 
 describe('the teaching table', () => {
-  it.each(clearanceTable)('no ports, ring low, %d mm of side clearance', (clearance, ...wanted) => {
-    const input = { ...hill, ringSeat: 'lower', ringSideClearance: clearance / 1000 } as const;
-    likeTable(gasPort(input).unported, wanted);
-  });
+  it.each(clearanceTable)(
+    proves(routes.noPortsRing, 'no ports, ring low, %d mm of side clearance'),
+    (clearance, ...wanted) => {
+      const input = { ...hill, ringSeat: 'lower', ringSideClearance: clearance / 1000 } as const;
+      likeTable(gasPort(input).unported, wanted);
+    },
+  );
   it.each(holeTable)('flank shut, ten holes of %d mm', (hole, ...wanted) => {
     likeTable(gasPort({ ...hill, portDiameter: hole / 1000 }).shut.entered, wanted);
   });
@@ -176,7 +184,7 @@ describe('the teaching table', () => {
 });
 
 describe('limits', () => {
-  it('mass closes to 1e-9 over the cycle', () => {
+  it(proves(routes.massClosesOver), () => {
     for (const [seat, change] of [
       ['lower', {}],
       ['shut', { portCount: 0 }],
@@ -191,7 +199,7 @@ describe('limits', () => {
   });
 
   /** The flows summed again over the steps, by another rule than the integration's. */
-  it('what comes in is what the pressures say has passed the second ring', () => {
+  it(proves(routes.comesPressuresSay), () => {
     const pack = packOf({ portCount: 0, ringSideClearance: 10e-6 });
     const trace = ringCycle(pack, standIn, 'lower', { relative: 1e-6 });
     const critical = (2 / 2.35) ** (1.35 / 0.35);
@@ -209,13 +217,13 @@ describe('limits', () => {
     near(out, trace.in, 1e-4);
   });
 
-  it('no area leaves the pressure it starts with', () => {
+  it(proves(routes.noAreaLeaves), () => {
     const none = { ...packOf({ portCount: 0 }), gapDoor: 0, gapArea: 0, exitArea: 0 };
     const trace = ringCycle(none, standIn, 'shut');
     for (const list of [trace.behind, trace.land]) for (const p of list) expect(p).toBe(list[0]);
   });
 
-  it('a large area follows the cylinder', () => {
+  it(proves(routes.largeAreaFollows), () => {
     const wide = { ...packOf({}), portArea: 1e-2 };
     const { value } = greatestShortfall(ringCycle(wide, standIn, 'shut'));
     expect(value / 62e5).toBeLessThan(3e-4);

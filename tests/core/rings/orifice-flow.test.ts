@@ -14,6 +14,8 @@ import {
 import { OutOfDomain } from '../../../src/core/refuse.ts';
 import { flankFlow, holeFlow, still } from '../../../src/core/rings/ring-flows.ts';
 import { ringGas, type RingPack } from '../../../src/core/rings/ring-pack.ts';
+import { routes } from '../../../content/topics/gas-port/routes.ts';
+import { proves } from '../../proves.ts';
 
 const air = { gasConstant: 287, heatRatio: 1.4, gasTemperature: 300 };
 const gammas = fc.double({ min: 1.05, max: 1.66, noNaN: true });
@@ -96,14 +98,17 @@ describe('vessels', () => {
       ).y[0] ?? 0
     );
   }
-  it.each([true, false])('blow-down integrated is the closed form (wall %s)', (wall) => {
-    for (const t of [0.5, 2, 5]) {
-      expect(integrated(wall, t)).toBeCloseTo(blowDown(t, tau, 1.4, wall), 7);
-      expect(blowDownTime(blowDown(t, tau, 1.4, wall), tau, 1.4, wall)).toBeCloseTo(t, 9);
-    }
-  });
+  it.each([true, false])(
+    proves(routes.blowDownIntegrated, 'blow-down integrated is the closed form (wall %s)'),
+    (wall) => {
+      for (const t of [0.5, 2, 5]) {
+        expect(integrated(wall, t)).toBeCloseTo(blowDown(t, tau, 1.4, wall), 7);
+        expect(blowDownTime(blowDown(t, tau, 1.4, wall), tau, 1.4, wall)).toBeCloseTo(t, 9);
+      }
+    },
+  );
 
-  it('a choked hole fills a vessel in a straight line while the vessel’s walls keep it warm', () => {
+  it(proves(routes.chokedHoleFills), () => {
     const γ = ringGas.heatRatio;
     const [area, volume, p1] = [2e-6, 1e-7, 30e5];
     const rt = ringGas.gasConstant * 480;
@@ -221,7 +226,7 @@ describe('the flows of the ring, with their slopes', () => {
     );
   });
 
-  it('the slot is the film’s parabola integrated along its length', () => {
+  it(proves(routes.slotFilmParabola), () => {
     // dp/dx from the mean speed of a film, density from the pressure: summed in a thousand pieces.
     const [w, h, l, µ, T] = [0.2, 20e-6, 3e-3, 2.6e-5, 480];
     const flow = slotFlow({ slotWidth: w, slotHeight: h, slotLength: l }, 10e5, 2e5, µ, {

@@ -17,6 +17,8 @@ import {
   type Ring,
 } from '../../../src/core/rings/ring-tension.ts';
 import { must } from '../../calculators/must.ts';
+import { routes } from '../../../content/topics/ring-tension/routes.ts';
+import { proves } from '../../proves.ts';
 
 const mm = 1e-3;
 const MPa = 1e6;
@@ -96,7 +98,7 @@ describe('the constants of ISO 6621-4 and of the makers', () => {
     expect(4 / (3 * Math.PI)).toBeCloseTo(1.275 / 3, 2);
   });
 
-  it('the drag of a pack is π D t n p μ of yet another', () => {
+  it(proves(routes.dragPackD), () => {
     const [D, t, n, p, μ] = [0.1, 0.003, 3, 0.035 * MPa, 0.1];
     const tension = (p * D * t) / 2;
     const pack = { ring1Tension: tension, ring2Tension: tension, oilRingTension: tension };
@@ -105,7 +107,7 @@ describe('the constants of ISO 6621-4 and of the makers', () => {
 });
 
 describe('second routes', () => {
-  it('the closure is the virtual work of the bending moments, summed section by section', () => {
+  it(proves(routes.closureVirtualWork), () => {
     fc.assert(
       fc.property(anyRing, ({ ring: own, freeGap, gap }) => {
         const { tangentialForce: F, closure } = ringInBore(own, { freeGap, gap }, 'ring1');
@@ -124,7 +126,7 @@ describe('second routes', () => {
     );
   });
 
-  it('the moment of an even pressure on the part beyond a section is F_t r (1 + cos φ)', () => {
+  it(proves(routes.momentEvenPressure), () => {
     const [p, h, R, r] = [0.2e6, 0.0015, 0.04525, 0.0435];
     for (const φ of [0, 0.7, 1.9, 3]) {
       const pieces = 20_000;
@@ -137,7 +139,7 @@ describe('second routes', () => {
     }
   });
 
-  it('the free gap with the ends followed tends to the linear one as the bend grows small', () => {
+  it(proves(routes.freeGapEnds), () => {
     fc.assert(
       fc.property(
         fc.double({ min: 1e-6, max: 0.06, noNaN: true }),
@@ -152,7 +154,7 @@ describe('second routes', () => {
     );
   });
 
-  it('the thick curved bar of Winkler has 3 % more stress at the back and 3 % less at the face', () => {
+  it(proves(routes.thickCurvedBar), () => {
     // σ = M (r_n − r)/(A e r), r_n = a/ln(r_o/r_i), for a radial thickness of 1/25 of the diameter.
     const [a, r] = [1, 12];
     const [inner, outer] = [r - a / 2, r + a / 2];
@@ -188,7 +190,7 @@ describe('the drawn shape', () => {
 });
 
 describe('thin across and thin along', () => {
-  it('height cancels in pressure, stress and conformability and scales the force', () => {
+  it(proves(routes.heightCancelsPressure), () => {
     fc.assert(
       fc.property(anyRing, fc.double({ min: 0.2, max: 3, noNaN: true }), (any, factor) => {
         const one = ringInBore(any.ring, any, 'ring1');
@@ -216,7 +218,7 @@ describe('thin across and thin along', () => {
     );
   });
 
-  it('place and fitting stress together do not depend on the free gap', () => {
+  it(proves(routes.placeFittingStress), () => {
     fc.assert(
       fc.property(anyRing, fc.double({ min: 1.1, max: 3, noNaN: true }), (any, wide) => {
         const opening = any.freeGap * wide;
@@ -231,7 +233,7 @@ describe('thin across and thin along', () => {
     );
   });
 
-  it('a lobe is followed until the pressure just vanishes in its hollow', () => {
+  it(proves(routes.lobeFollowedUntil), () => {
     // E I (n² − 1)² U/r⁴ is the pressure a ring needs to take up U cos nφ.
     const own = ring(86, 1.2, 3.1, 100);
     const { radius: r, secondMoment: I } = ringLine(own, 'ring1');

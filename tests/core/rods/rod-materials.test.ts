@@ -17,6 +17,8 @@ import {
   type RodDuty,
   type RodTargets,
 } from '../../../src/core/rods/rod-materials.ts';
+import { routes } from '../../../content/topics/rod-materials/routes.ts';
+import { proves } from '../../proves.ts';
 
 const duty: RodDuty = {
   maxSpeed: (6400 * Math.PI) / 30,
@@ -52,7 +54,7 @@ describe('the example engine, as printed before', () => {
 });
 
 describe('closed forms', () => {
-  it('equal stretch compares density over modulus, whatever the duty', () => {
+  it(proves(routes.equalStretchCompares), () => {
     fc.assert(
       fc.property(
         anyMetal,
@@ -84,7 +86,7 @@ describe('closed forms', () => {
 });
 
 describe('properties', () => {
-  it('the section for the stretch stretches by just that, and the section for the margin has just that margin', () => {
+  it(proves(routes.sectionStretchStretches), () => {
     fc.assert(
       fc.property(anyMetal, ({ metal }) => {
         const forces = rodForces(duty);
@@ -99,7 +101,7 @@ describe('properties', () => {
     );
   });
 
-  it('what the page compares at one duty is what each set computes at that duty', () => {
+  it(proves(routes.pageComparesOne), () => {
     const common = {
       ...duty,
       ...targets,

@@ -13,6 +13,8 @@ import {
   type ShankDuty,
 } from '../../../src/core/rods/rod-shank.ts';
 import { shankSection, type ShankSection } from '../../../src/core/rods/shank-section.ts';
+import { routes } from '../../../content/topics/rod-shank/routes.ts';
+import { proves } from '../../proves.ts';
 
 const rpm = Math.PI / 30;
 const mm = 1e-3;
@@ -148,7 +150,7 @@ describe('closed forms', () => {
     expect(h.area).toBe(i.area);
   });
 
-  it('Johnson’s parabola touches Euler’s curve at half of yield, with the same slope', () => {
+  it(proves(routes.johnsonParabolaTouches), () => {
     const metal = { youngsModulus: 205e9, yieldStrength: 900e6 };
     const { transition } = bucklingStresses({ ...metal, slenderness: 1 });
     const at = (s: number) => bucklingStresses({ ...metal, slenderness: s }).johnson;
@@ -172,14 +174,14 @@ describe('closed forms', () => {
     expect(bucklingStresses({ ...metal, slenderness: 25 }).divisor).toBeCloseTo(1839, 0);
   });
 
-  it('at the angle 0 the push is gas less pull', () => {
+  it(proves(routes.anglePushGas), () => {
     const forces = shankForces({ ...road, peakAngle: 0 });
     expect(forces.push / (forces.gas - forces.pull)).toBeCloseTo(1, 12);
   });
 });
 
 describe('second routes', () => {
-  it('agrees with area and second moments counted in ten thousand strips', () => {
+  it(proves(routes.agreesAreaSecond), () => {
     fc.assert(
       fc.property(anySection, (section) => {
         const cut = shankSection(section);
@@ -202,7 +204,7 @@ describe('second routes', () => {
     );
   });
 
-  it('agrees with the bending moment of a beam of many masses on two supports', () => {
+  it(proves(routes.agreesBendingMoment), () => {
     const [ρ, area, count] = [7830, 167.2e-6, 4000];
     const { rodLength: L, stroke, maxSpeed } = road;
     const loads = Array.from({ length: count }, (_, n) => {
@@ -225,7 +227,7 @@ describe('second routes', () => {
     expect(Math.abs(place / L - whipPlace)).toBeLessThan(5e-4);
   });
 
-  it('agrees with a strut bent into half a sine wave, by energy', () => {
+  it(proves(routes.agreesStrutBent), () => {
     // Work of the push on the shortening against the energy of bending, for a bow of any height.
     const [E, I, A, L] = [205e9, 8.6e-9, 167e-6, 0.9];
     const cells = 2000;
@@ -247,7 +249,7 @@ describe('second routes', () => {
 });
 
 describe('properties', () => {
-  it('neither Johnson nor the fitting Rankine ever promises more than yield or than Euler', () => {
+  it(proves(routes.neitherJohnsonNor), () => {
     fc.assert(
       fc.property(real(60e9, 220e9), real(100e6, 2000e6), real(0.5, 300), (E, σ, slenderness) => {
         const stresses = bucklingStresses({ youngsModulus: E, yieldStrength: σ, slenderness });

@@ -10,6 +10,8 @@ import {
   supportShift,
   weighedEnds,
 } from '../../../src/core/rods/rod-weighing.ts';
+import { routes } from '../../../content/topics/rod-weighing/routes.ts';
+import { proves } from '../../proves.ts';
 
 const mass = fc.double({ min: 0.02, max: 5, noNaN: true });
 const span = fc.double({ min: 0.05, max: 0.4, noNaN: true });
@@ -80,7 +82,7 @@ describe('the sum of the ends', () => {
     expect(meanPlusMinus(scale, 5)).toBeLessThan(meanPlusMinus(scale, 1));
   });
 
-  test('always equals the rod, wherever the supports sit', () => {
+  test(proves(routes.alwaysEqualsRod), () => {
     const off = fc.double({ min: -0.01, max: 0.01, noNaN: true });
     const place = fc.double({ min: 0.1, max: 0.6, noNaN: true });
     fc.assert(
@@ -98,7 +100,7 @@ describe('misplaced supports', () => {
   const x = 0.0409;
   const ends = readings(rodMass, x, 0, rodLength);
 
-  test('a rod lying 1 mm along both supports moves 4.2 g', () => {
+  test(proves(routes.rodLyingMm), () => {
     const shift = supportShift({ ...ends, rodMass, rodLength, supportOffset: 1e-3 });
     expect(shift.both * 1e3).toBeCloseTo(4.169, 3);
     const moved = readings(rodMass, x, 1e-3, rodLength + 1e-3);

@@ -1,9 +1,14 @@
-import type { Entry, ListEntry, NumberEntry } from '../calculators/define.ts';
-import { convertTyped, formatPlain } from '../units/format.ts';
-import { readList, readQuantity } from '../units/read.ts';
-import { unitOf, units } from '../units/units.ts';
-import { contextOf, takeApart, takeApartAs, unitSpelled } from './typed.ts';
-import { tidyValue, type StoredValue } from './values.ts';
+import {
+  readAs,
+  tidyValue,
+  type Field,
+  type ListField,
+  type NumberField,
+  type TypedValue,
+} from './field.ts';
+import { convertTyped, formatPlain } from './format.ts';
+import { takeApart, takeApartAs, unitSpelled } from './take-apart.ts';
+import { unitOf, units } from './units.ts';
 
 /** What a field shows. */
 export interface Shown {
@@ -17,16 +22,16 @@ export interface Shown {
 }
 
 /**
- * A stored value made fit for its entry: a number without unit takes the entry's metric one; a number whose
+ * A stored value made fit for its field: a number without unit takes the field's metric one; a number whose
  * unit is of another kind carries it in the text, so that the parser names the kind instead of misreading it.
  */
-export function settle(value: StoredValue, entry: Entry): StoredValue {
-  if (entry.type === 'choice') return value;
-  if (value.unit === '') return { ...value, unit: entry.metric };
-  if (!Object.hasOwn(units, value.unit)) return { ...value, unit: entry.metric };
+export function settle(value: TypedValue, field: Field): TypedValue {
+  if (field.type === 'choice') return value;
+  if (value.unit === '') return { ...value, unit: field.metric };
+  if (!Object.hasOwn(units, value.unit)) return { ...value, unit: field.metric };
   const unit = unitOf(value.unit);
-  if (unit.kind === entry.kind || value.text.trim() === '') return value;
-  return { text: `${value.text} ${unit.symbol}`, unit: entry.metric };
+  if (unit.kind === field.kind || value.text.trim() === '') return value;
+  return { text: `${value.text} ${unit.symbol}`, unit: field.metric };
 }
 
 /**
@@ -35,14 +40,14 @@ export function settle(value: StoredValue, entry: Entry): StoredValue {
  * former unit keeps its meaning by naming that unit, unless the same digits are now read in another unit.
  */
 export function written(
-  before: StoredValue,
-  patch: Partial<StoredValue>,
-  entry: Entry,
+  before: TypedValue,
+  patch: Partial<TypedValue>,
+  field: Field,
   shown: Shown,
-): StoredValue {
+): TypedValue {
   const after = { ...before, ...patch };
-  if (entry.type === 'choice') return tidyValue(after);
-  const unit = unitTyped(after, entry);
+  if (field.type === 'choice') return tidyValue(after);
+  const unit = unitTyped(after, field);
   if (patch.plusMinus !== undefined && patch.text === undefined) {
     return tidyValue({ ...after, unit, plusMinus: named(patch.plusMinus, shown.unit, unit) });
   }
@@ -55,35 +60,10 @@ export function written(
 }
 
 /** The unit that the number is in: the one typed behind it, else the one beside the field. */
-function unitTyped({ text, unit }: StoredValue, entry: NumberEntry | ListEntry): string {
+function unitTyped({ text, unit }: TypedValue, field: NumberField | ListField): string {
   if (text.trim() === '') return unit;
-  const reading = readAs(entry, text, unit);
+  const reading = readAs(field, text, unit);
   return reading.ok ? reading.unit : unit;
-}
-
-type Reading = ReturnType<typeof readQuantity> | ReturnType<typeof readList>;
-
-let last:
-  { entry: NumberEntry | ListEntry; text: string; unit: string; reading: Reading } | undefined;
-
-/**
- * Reads text as the entry asks: one number, or the readings of a list. The last reading is kept, since what is
- * typed is read once to be stored and once more to be worked.
- */
-export function readAs(
-  entry: NumberEntry,
-  text: string,
-  unit: string,
-): ReturnType<typeof readQuantity>;
-export function readAs(entry: ListEntry, text: string, unit: string): ReturnType<typeof readList>;
-export function readAs(entry: NumberEntry | ListEntry, text: string, unit: string): Reading;
-export function readAs(entry: NumberEntry | ListEntry, text: string, unit: string): Reading {
-  if (last?.entry === entry && last.text === text && last.unit === unit) return last.reading;
-  const context = contextOf(entry, unit);
-  const reading =
-    entry.type === 'list' ? readList(text, context, entry.most) : readQuantity(text, context);
-  last = { entry, text, unit, reading };
-  return reading;
 }
 
 /** Marks a unit that was put behind a ± here: nobody types it, so what was typed can be shown again. */
@@ -100,25 +80,25 @@ function named(plusMinus: string, own: string, read: string): string {
 
 /**
  * What a field shows in a system of units: the text as typed where its unit belongs to the system, else the
- * same quantity in the entry's unit of that system, with the precision that the typed digits imply. The
+ * same quantity in the field's unit of that system, with the precision that the typed digits imply. The
  * stored value is only read.
  */
-export function shownIn(system: 'metric' | 'inch', value: StoredValue, entry: Entry): Shown {
+export function shownIn(system: 'metric' | 'inch', value: TypedValue, field: Field): Shown {
   const { text, unit } = value;
-  if (entry.type === 'choice') return { text, unit, plusMinus: '', converted: false };
+  if (field.type === 'choice') return { text, unit, plusMinus: '', converted: false };
   const asTyped = { text, unit, plusMinus: bare(value.plusMinus ?? '', unit), converted: false };
-  const target = entry[system];
+  const target = field[system];
   const own = unitOf(unit).system;
   if (own === system || own === 'both' || unit === target) return asTyped;
   const converted =
-    entry.type === 'list' ? convertList(text, unit, target) : convertNumber(entry, value, target);
+    field.type === 'list' ? convertList(text, unit, target) : convertNumber(field, value, target);
   if (converted === undefined) return asTyped;
   const plusMinus = convertPlusMinus(value.plusMinus ?? '', unit, target);
   return { text: converted, unit: target, plusMinus, converted: true };
 }
 
-function convertNumber(entry: Entry, value: StoredValue, target: string): string | undefined {
-  const typed = takeApartAs(entry, value);
+function convertNumber(field: Field, value: TypedValue, target: string): string | undefined {
+  const typed = takeApartAs(field, value);
   return typed === undefined
     ? undefined
     : convertTyped(typed.number, typed.unit ?? value.unit, target);

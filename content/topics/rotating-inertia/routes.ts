@@ -1,0 +1,60 @@
+import { defineRoutes } from '../../../src/checks/route.ts';
+
+/** Other ways to the answers of this topic; each is taken by the tests that name it. */
+export const routes = defineRoutes({
+  agreesChangeKinetic: {
+    kind: 'second route',
+    say: 'The inertia torque as a force times a lever against the change of kinetic energy, T = −½ ω² dI/dθ, at any angle and for any rod.',
+    legs: ['rotating-inertia.torqueAmplitude'],
+  },
+  takesMeanShare: {
+    kind: 'second route',
+    say: 'The share with which a mass going up and down counts, from 7200 energies of a turn, each from a drawn triangle of crank and rod.',
+    legs: ['rotating-inertia.reciprocatingShare', 'rotating-inertia.reciprocatingPart'],
+  },
+  shareAgreesSeries: {
+    kind: 'closed form',
+    say: 'That share against its series in λ, to the sixth power.',
+    legs: ['rotating-inertia.reciprocatingShare'],
+  },
+  discThinRing: {
+    kind: 'closed form',
+    say: 'A ring is one disc less another.',
+    legs: ['rotating-inertia.flywheelComputed'],
+  },
+  hasNoMean: {
+    kind: 'property',
+    say: 'No mean inertia torque at steady speed, for random masses, rods and speeds: less than a part in 10¹² of its size.',
+  },
+  growsEachMass: {
+    kind: 'property',
+    say: 'The inertia is linear in each mass, with the slope of the place where that mass sits.',
+  },
+  energyPutEnergy: {
+    kind: 'second route',
+    say: 'Without loss, the work put in at the crank is the energy held by car, wheels and engine.',
+    legs: ['inertia-through-gears.massFactor'],
+  },
+  agreesTorqueLeft: {
+    kind: 'second route',
+    say: 'With loss, the force at the tyres from the torque that is left after the engine has sped itself up.',
+    legs: ['inertia-through-gears.drivingMass'],
+  },
+  halfInertiaHas: {
+    kind: 'property',
+    say: 'Half the inertia has twice the speed ripple.',
+  },
+  agreesPartFollowed: {
+    kind: 'second route',
+    say: 'A part on two wires followed through its swing step by step.',
+    legs: ['bench-swing.partInertia'],
+  },
+  swingUndoesItself: {
+    kind: 'property',
+    say: 'From inertia to time and back, on every rig.',
+  },
+  bothEndsAny: {
+    kind: 'property',
+    say: 'Both ends of any rod give back its centre of gravity and its inertia.',
+  },
+});

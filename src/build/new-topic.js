@@ -1,0 +1,177 @@
+import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { root, runTool } from './tool.js';
+
+/*
+ * npm run new-topic <id> <subject>: writes the files of a topic, with a check that fails until it is given a
+ * published value. What they hold is one small model that works (a length through unchanged), to be replaced.
+ */
+const [id = '', subject = ''] = process.argv.slice(2);
+
+/** @param {string} why @returns {never} */
+function stop(why) {
+  console.error(why);
+  console.error(
+    'Usage: npm run new-topic <id> <subject>, for example: npm run new-topic rod-angularity motion',
+  );
+  process.exit(1);
+}
+
+const subjects = readdirSync(join(root, 'src/core'), { withFileTypes: true })
+  .filter((entry) => entry.isDirectory() && entry.name !== 'math')
+  .map(({ name }) => name);
+if (!/^[a-z]+(-[a-z]+)*$/u.test(id))
+  stop(`An id is written in lower case with hyphens; it is “${id}”.`);
+if (!subjects.includes(subject))
+  stop(`A subject is one of ${subjects.join(', ')}; it is “${subject}”.`);
+if (existsSync(join(root, 'content/topics', id))) stop(`There is a topic ${id} already.`);
+
+const words = id.split('-');
+const title = [words[0]?.replace(/^./u, (letter) => letter.toUpperCase()), ...words.slice(1)].join(
+  ' ',
+);
+const camel = id.replace(/-([a-z])/gu, (_, /** @type {string} */ letter) => letter.toUpperCase());
+const Pascal = camel.replace(/^./u, (letter) => letter.toUpperCase());
+
+/** @type {Readonly<Record<string, string>>} */
+const files = {
+  [`src/core/${subject}/${id}.ts`]: `import { above } from '../refuse.ts';
+
+/** What ${title.toLowerCase()} is worked from. */
+export interface ${Pascal}Input {
+  /** [m] Twice the throw. */
+  readonly stroke: number;
+}
+
+/**
+ * The throw [m] of a stroke [m]: half of it. Throws OutOfDomain for a stroke that is not greater than 0.
+ *
+ * Source: the book, its year, its section.
+ */
+export function ${camel}(input: ${Pascal}Input): number {
+  return above(input, 'stroke') / 2;
+}
+`,
+  [`src/calculators/${subject}/${id}.ts`]: `import { ${camel} as answerOf } from '../../core/${subject}/${id}.ts';
+import { defineCalculator } from '../define.ts';
+import { length } from '../output.ts';
+import { stroke } from '../quantities.ts';
+import { is, millimetres } from '../step.ts';
+
+/** One sentence for a reader of the code. */
+export const ${camel} = defineCalculator({
+  id: '${id}',
+  title: '${title}',
+  purpose: 'One sentence: what it answers.',
+  inputs: { stroke },
+  outputs: {
+    answer: length('r', 'Throw', { phrase: 'The throw', main: true }),
+  },
+  compute: (input) => ({ answer: answerOf(input) }),
+  steps: {
+    answer: is('stroke / 2', 'The formula in words.', { units: millimetres }),
+  },
+  limits: [],
+  validity: [
+    {
+      id: 'stroke',
+      label: 'Stroke',
+      symbol: 'S',
+      kind: 'length',
+      of: (input) => input.stroke,
+      possible: [0, 1],
+    },
+  ],
+  assumptions: ['What the model leaves out, and what that costs.'],
+  cautions: [],
+  sources: [],
+  sweep: { input: 'stroke', output: 'answer' },
+  solve: { input: 'stroke', output: 'answer' },
+  exercise: { ask: 'answer', tolerance: 0.01 },
+});
+`,
+  [`content/topics/${id}/index.mdx`]: `---
+title: ${title}
+summary: One sentence that gives nothing away.
+order: 99
+part: Motion and mass
+calculators: [${id}]
+teaches:
+  - what a reader can do afterwards
+cautions: []
+---
+
+<Predict
+  id="${id}-first"
+  question="A question with three answers, the likely wrong ones among them?"
+  options={['one', 'two', 'three']}
+  right={1}
+>
+
+Why the second is right, and what the others come from.
+
+</Predict>
+
+<Calculator id="${id}" />
+
+<Checked topic="${id}" />
+
+<Working id="${id}" />
+
+<SymbolList id="${id}" />
+
+## One idea
+
+The text.
+`,
+  [`content/topics/${id}/checks.yaml`]: `- id: first-published-value
+  calculator: ${id}
+  title: What the case is
+  source: khurmi-gupta-2009
+  where: the example, its page
+  evidence: memory
+  inputs: { stroke: 80 mm }
+  expected:
+    - output: answer
+      published: '0'
+      unit: mm
+      tolerance: 0.0005
+      why: the printed value has this many figures
+`,
+  [`tests/core/${subject}/${id}.test.ts`]: `import { describe, expect, test } from 'vitest';
+import { ${camel} } from '../../../src/core/${subject}/${id}.ts';
+
+describe('closed forms and limits', () => {
+  test('is half of the stroke', () => {
+    expect(${camel}({ stroke: 0.08 })).toBe(0.04);
+  });
+});
+
+describe('refusals', () => {
+  test.each([0, -1, Number.NaN])('a stroke of %d', (stroke) => {
+    expect(() => ${camel}({ stroke })).toThrow(/stroke must be/u);
+  });
+});
+`,
+};
+
+for (const [name, text] of Object.entries(files)) {
+  const path = join(root, name);
+  if (existsSync(path)) stop(`${name} is there already.`);
+  mkdirSync(dirname(path), { recursive: true });
+  writeFileSync(path, text);
+}
+
+const index = join(root, 'src/calculators/index.ts');
+const record = readFileSync(index, 'utf8')
+  .replace('\n\n', `\nimport { ${camel} } from './${subject}/${id}.ts';\n\n`)
+  .replace(/\n\} as const;/u, `\n  ${camel === id ? id : `'${id}': ${camel}`},\n} as const;`);
+writeFileSync(index, record);
+await runTool('prettier', ['--write', '--log-level=warn', index, ...Object.keys(files)]);
+
+console.log(`Written, and one line in src/calculators/index.ts:
+${Object.keys(files)
+  .map((name) => `  ${name}`)
+  .join('\n')}
+Next: npx vitest run --project unit tests/core/${subject}/${id}.test.ts tests/content tests/calculators
+The check in content/topics/${id}/checks.yaml fails until it holds what a source prints.`);
