@@ -14,11 +14,11 @@ const base = process.env['THROWBOOK_BASE'] ?? '/';
 
 // A subject of the dictionary.
 const dictionary = /calculators[\\/]([a-z]+)[\\/]quantities\.ts/;
-// What every calculator is made of.
-const form = /components[\\/](?:form|calculator|results(?![\\/]Shares))[\\/]\w+\.(?:svelte|ts)/;
-// What figures are drawn with, and what only their lists of choices need.
-const drawing =
-  /components[\\/](?:chart|figures)[\\/]|core[\\/]math[\\/]|bindings[\\/](?:select|size)/;
+// What every calculator is made of, and its work.
+const calculator =
+  /components[\\/](?:form(?![\\/]Pick)|calculator|results(?![\\/]Shares))[\\/]\w+\.(?:svelte|ts)|notebook[\\/](?:work|evaluation)|units[\\/]plus-minus/;
+// What figures are drawn with.
+const drawing = /components[\\/](?:chart|figures)[\\/]|core[\\/]math[\\/]/;
 
 export default defineConfig({
   base,
@@ -67,7 +67,7 @@ export default defineConfig({
                     priority: 3,
                   },
                   // And what every calculator is made of is another.
-                  { name: 'calculator', test: form, priority: 2 },
+                  { name: 'calculator', test: calculator, priority: 2 },
                 ],
               },
             },
