@@ -208,6 +208,29 @@ describe.each([
   });
 });
 
+it('what an input method composes meanwhile goes on as it was begun', async () => {
+  const { context } = await site.reader(desk);
+  const { page, release } = await openHeldBack(context, `${weighing}/`);
+  const devtools = await context.newCDPSession(page);
+  const compose = (text: string): Promise<unknown> =>
+    devtools.send('Input.imeSetComposition', {
+      text,
+      selectionStart: text.length,
+      selectionEnd: text.length,
+    });
+  await page.getByRole('radio', { name: 'Inch' }).click();
+  await page.getByLabel('Job').click();
+  await compose('V');
+  await compose('V8');
+  release();
+  await alive(page);
+  await compose('V8 h');
+  await devtools.send('Input.insertText', { text: 'V8 hill' });
+  expect(await page.getByLabel('Job').inputValue()).toBe('V8 hill');
+  await expect.poll(async () => (await stored(page))['throwbook/1/job']).toBe('V8 hill');
+  expect(await page.getByRole('radio', { name: 'Inch' }).isChecked()).toBe(true);
+});
+
 describe('numbers that come from elsewhere while the code is fetched', () => {
   it('stand, where they are newer than what was typed', async () => {
     const { context, open } = await site.reader(desk);

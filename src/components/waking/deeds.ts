@@ -19,6 +19,8 @@ const nothing = (): void => undefined;
 
 /** What stood in a field before the browser does what it was told. */
 let stood: (Selected & { readonly field: Element }) | undefined;
+/** The field in which an input method composes: rewritten, it would get what is composed a second time. */
+let composing: Element | undefined;
 
 function isTyped(field: Element): field is Typed {
   return (
@@ -97,11 +99,13 @@ function write(seen: Typed, own: Typed, stepped: boolean): Pick<Deed, 'back' | '
     return isEnd ? after.text : String(Number(own.value) + way);
   }
   return {
-    back: () => (own.value = before?.text ?? own.defaultValue),
+    back: () => {
+      if (own !== composing) own.value = before?.text ?? own.defaultValue;
+    },
     again: () => {
       // The number was typed in the unit that stood beside it.
       if (unit && unitSeen !== undefined && unit.value !== unitSeen) choose(unit, unitSeen);
-      own.value = text();
+      if (own !== composing) own.value = text();
       say(own, 'input');
     },
   };
@@ -146,6 +150,10 @@ export function deedOf(
     return { back: nothing, again: () => choose(own, value), steps: true, number };
   }
   if (!isTyped(seen) && !isSlider(seen)) return undefined;
+  if (type.startsWith('composition')) {
+    composing = type === 'compositionstart' ? own : undefined;
+    return undefined;
+  }
   if (type === 'input')
     return { ...write(seen, ownOf(seen), stepped), steps: isSlider(seen), number };
   stood = { ...selectedIn(seen), field: seen };

@@ -11,6 +11,8 @@ export const telling = [
   'beforeinput',
   'change',
   'click',
+  'compositionend',
+  'compositionstart',
   'focusin',
   'focusout',
   'input',

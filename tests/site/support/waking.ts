@@ -52,7 +52,9 @@ function standing(page: Page): Promise<readonly string[]> {
       ...open.map((each) => `open: ${name(each)}`),
       `focus: ${name(at)} ${selected}`,
       ...[...document.querySelectorAll(`${parts}, main p`)].map(words),
-      ...Object.entries(localStorage).map((kept) => kept.join(': ')),
+      ...Object.entries(localStorage)
+        .map((kept) => kept.join(': '))
+        .sort(),
     ];
   });
 }
