@@ -51,7 +51,7 @@ export default defineConfig({
                 // A group takes along what its modules import, unless a group before it has it.
                 groups: [
                   // The few bytes that every page begins with must not bring the rest along.
-                  { name: 'first', test: /preload-helper|waking[\\/]wake\.ts/, priority: 5 },
+                  { name: 'first', test: /preload-helper/, priority: 5 },
                   { name: 'entry', test: /calculators[\\/]quantity\.ts/, priority: 5 },
                   // Each subject of the dictionary by itself, for the pages that use it.
                   {
