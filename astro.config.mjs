@@ -14,11 +14,11 @@ const base = process.env['THROWBOOK_BASE'] ?? '/';
 
 // A subject of the dictionary.
 const dictionary = /calculators[\\/]([a-z]+)[\\/]quantities\.ts/;
-// What every calculator is made of.
-const form = /components[\\/](?:form|calculator|results(?![\\/]Shares))[\\/]/;
-// What figures are drawn with, and what only their lists of choices need.
-const drawing =
-  /components[\\/](?:chart|figures)[\\/]|core[\\/]math[\\/]|bindings[\\/](?:select|size)/;
+// What every calculator is made of, and its work.
+const calculator =
+  /components[\\/](?:form(?![\\/]Pick)|calculator|results(?![\\/]Shares))[\\/]\w+\.(?:svelte|ts)|notebook[\\/](?:work|evaluation)|units[\\/]plus-minus/;
+// What figures are drawn with.
+const drawing = /components[\\/](?:chart|figures)[\\/]|core[\\/]math[\\/]/;
 
 export default defineConfig({
   base,
@@ -51,7 +51,7 @@ export default defineConfig({
                 // A group takes along what its modules import, unless a group before it has it.
                 groups: [
                   // The few bytes that every page begins with must not bring the rest along.
-                  { name: 'first', test: /preload-helper|waking[\\/]replay/, priority: 5 },
+                  { name: 'first', test: /preload-helper/, priority: 5 },
                   { name: 'entry', test: /calculators[\\/]quantity\.ts/, priority: 5 },
                   // Each subject of the dictionary by itself, for the pages that use it.
                   {
@@ -67,7 +67,7 @@ export default defineConfig({
                     priority: 3,
                   },
                   // And what every calculator is made of is another.
-                  { name: 'calculator', test: form, priority: 2 },
+                  { name: 'calculator', test: calculator, priority: 2 },
                 ],
               },
             },

@@ -1,17 +1,16 @@
 import { brotliCompressSync } from 'node:zlib';
 import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
-import type { BrowserContext, Page } from 'playwright-core';
+import type { BrowserContext, Page, Response } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { enter, field, result } from './support/form.ts';
 import { useSite } from './support/site.ts';
+import { asleep, desk, openHeldBack, phone } from './support/waking.ts';
 
 const site = useSite();
 const topics = readdirSync(join(import.meta.dirname, '../../content/topics')).map(
   (topic) => `${topic}/`,
 );
-const phone = { viewport: { width: 390, height: 844 } };
-const desk = { viewport: { width: 1280, height: 720 } };
 
 /** Opens a page as a reader who has written nothing, and touches nothing. */
 async function arrive(context: BrowserContext, path: string): Promise<Page> {
@@ -20,26 +19,23 @@ async function arrive(context: BrowserContext, path: string): Promise<Page> {
   return page;
 }
 
-async function asleep(page: Page): Promise<number> {
-  return page
-    .locator(':is([data-calculator], [data-figure], [data-notebook-bar]):not([data-alive])')
-    .count();
+/** Opens a page on a desk whose parts get no code until the function given with it is called. */
+async function openSlow(path: string): Promise<{ page: Page; release: () => void }> {
+  const { context } = await site.reader(desk);
+  return openHeldBack(context, path);
 }
 
-/** Opens a page whose parts get no code until the function given with it is called. */
-async function openHeldBack(path: string): Promise<{ page: Page; release: () => void }> {
-  const { context } = await site.reader(desk);
-  const page = await context.newPage();
-  let release = (): void => undefined;
-  const wait = new Promise<void>((done) => {
-    release = done;
-  });
-  await page.route(/alive\.svelte.*\.js$/, async (route) => {
-    await wait;
-    await route.continue();
-  });
-  await page.goto(path);
-  return { page, release };
+/** The script that a page fetches until `done`, each file compressed by itself, in bytes. */
+async function scriptOf(page: Page, path: string, done: 'load' | 'networkidle'): Promise<number> {
+  const sizes: Promise<number>[] = [];
+  const weigh = (response: Response): void => {
+    if (response.request().resourceType() === 'script')
+      sizes.push(response.body().then((body) => brotliCompressSync(body).length));
+  };
+  page.on('response', weigh);
+  await page.goto(path, { waitUntil: done });
+  page.off('response', weigh);
+  return (await Promise.all(sizes)).reduce((one, other) => one + other, 0);
 }
 
 describe('a page that nobody has written on', () => {
@@ -47,22 +43,28 @@ describe('a page that nobody has written on', () => {
     ['on a phone', phone],
     ['on a desk', desk],
   ])('fetches at most 45 kB of script %s', { timeout: 120_000 }, async (_, how) => {
-    const { context } = await site.reader(how);
     const heavy: string[] = [];
     for (const topic of topics) {
-      const page = await context.newPage();
-      const sizes: Promise<number>[] = [];
-      page.on('response', (response) => {
-        if (response.request().resourceType() === 'script')
-          sizes.push(response.body().then((body) => brotliCompressSync(body).length));
-      });
-      await page.goto(topic, { waitUntil: 'networkidle' });
-      const sum = (await Promise.all(sizes)).reduce((one, other) => one + other, 0);
+      // A reader of its own for each, or a browser would have most of it already.
+      const { context } = await site.reader(how);
+      const sum = await scriptOf(await context.newPage(), topic, 'networkidle');
       expect(sum, topic).toBeGreaterThan(500);
       if (sum > 45_000) heavy.push(`${topic}: ${String(sum)} bytes`);
-      await page.close();
+      await context.close();
     }
     expect(heavy).toEqual([]);
+  });
+
+  it('begins with at most 4 kB of script', async () => {
+    for (const topic of topics) {
+      const { context } = await site.reader(desk);
+      // What wakes a part is there; what it would fetch is not.
+      await context.route(/alive\.svelte.*\.js$/, () => undefined);
+      const sum = await scriptOf(await context.newPage(), topic, 'load');
+      expect(sum, topic).toBeGreaterThan(500);
+      expect(sum, topic).toBeLessThan(4000);
+      await context.close();
+    }
   });
 
   it('brings a figure to life when it is touched, by pointer or by key', async () => {
@@ -137,7 +139,7 @@ it('shows the numbers of now to whoever prints, wherever they stand', async () =
 
 describe('what is done before the code has arrived', () => {
   it('counts in the drawing for a wide page as well, and that drawing leaves', async () => {
-    const { page, release } = await openHeldBack('reversal-load/');
+    const { page, release } = await openSlow('reversal-load/');
     const figure = page.locator('[data-figure="load-speed"]');
     const wide = page.locator('.figure-wide').filter({ has: page.locator('select') });
     expect(await figure.isVisible()).toBe(false);
@@ -153,7 +155,7 @@ describe('what is done before the code has arrived', () => {
   });
 
   it('is not lost: a number, a unit, a button, a system of units', async () => {
-    const { page, release } = await openHeldBack('bobweight/');
+    const { page, release } = await openSlow('bobweight/');
     const mass = field(page, 'bobweight', 'pistonMass', 'baseline');
     await mass.fill('17.5');
     await mass.locator('xpath=..').getByRole('combobox').selectOption('oz');
@@ -171,8 +173,40 @@ describe('what is done before the code has arrived', () => {
       .toMatch(/1753/);
   });
 
+  it('goes on as it was typed, also where it began before any code at all', async () => {
+    const { context } = await site.reader(desk);
+    const page = await context.newPage();
+    const holds = [/_astro\/(?!alive)[^/]*\.js$/, /alive\.svelte.*\.js$/].map((what) => {
+      let release = (): void => undefined;
+      const wait = new Promise<void>((done) => {
+        release = done;
+      });
+      return { what, wait, release: () => release() };
+    });
+    for (const { what, wait } of holds)
+      await page.route(what, async (route) => {
+        await wait;
+        await route.continue();
+      });
+    await page.goto('rod-weighing/', { waitUntil: 'commit' });
+    const mass = field(page, 'rod-weighing', 'rodMass', 'baseline');
+    await mass.click();
+    await page.keyboard.press('ControlOrMeta+a');
+    await page.keyboard.type('6');
+    holds[0]?.release();
+    await page.waitForLoadState();
+    await page.keyboard.type('05');
+    await page.keyboard.press('ArrowUp');
+    holds[1]?.release();
+    await expect
+      .poll(() => page.locator('[data-calculator="rod-weighing"]').getAttribute('data-alive'))
+      .toBe('');
+    await page.keyboard.type('.5');
+    expect(await mass.inputValue()).toBe('606.5');
+  });
+
   it('stays selected, so that what is typed takes its place', async () => {
-    const { page, release } = await openHeldBack('rod-weighing/');
+    const { page, release } = await openSlow('rod-weighing/');
     const mass = field(page, 'rod-weighing', 'rodMass', 'baseline');
     await mass.click();
     await page.keyboard.press('Control+A');
@@ -185,7 +219,7 @@ describe('what is done before the code has arrived', () => {
   });
 
   it('goes on as it was typed, also in the middle of a number', async () => {
-    const { page, release } = await openHeldBack('bobweight/');
+    const { page, release } = await openSlow('bobweight/');
     const mass = field(page, 'bobweight', 'pistonMass', 'baseline');
     await mass.click();
     await page.keyboard.press('Control+A');

@@ -4,6 +4,8 @@ import type { Points } from '../chart/curve.ts';
 import type { FigureWork } from './types.ts';
 
 export const setIds: readonly SetId[] = ['baseline', 'candidate'];
+/** Both sets as a list to choose one of them from. */
+export const setOptions = setIds.map((id) => ({ id, label: id }));
 
 /** The number behind a name, or `undefined` when there is none (absent, a series, a choice). */
 export function numberOf(

@@ -4,7 +4,8 @@ import { notebook, opened } from '../../notebook/notebook.svelte.ts';
 import { catchUpAll, Pace, PacedWork } from '../../notebook/paced.svelte.ts';
 import { Work } from '../../notebook/work.svelte.ts';
 import { watchScreen } from './on-screen.ts';
-import { holdSelection, replay } from './replay.ts';
+
+export { flushSync };
 
 /**
  * Brings parts of the server's HTML to life in place: calculators, figures, the notebook bar and the numbers in
@@ -93,18 +94,14 @@ async function pacedWorkOf(id: string, part: Element): Promise<PacedWork> {
   return new PacedWork(work, pace);
 }
 
-function enliven<Props extends Record<string, unknown>>(
+function bring<Props extends Record<string, unknown>>(
   part: Component<Props>,
-  target: HTMLElement,
+  target: Element,
   props: Props,
 ): void {
-  const select = holdSelection(target);
   hydrate(part, { target, props });
   flushSync();
   target.setAttribute('data-alive', '');
-  replay(target);
-  flushSync();
-  select();
 }
 
 /** The quantities of the page's calculators, for the link; each once, in the order of the page. */
@@ -118,8 +115,11 @@ async function pageEntries(ids: readonly string[]): Promise<readonly Entry[]> {
   return [...named.values()];
 }
 
-/** Brings one calculator, figure or notebook bar to life. Throws Error for a part that is none of them. */
-export async function bringUp(target: HTMLElement): Promise<void> {
+/**
+ * Fetches all that one calculator, figure or notebook bar needs, and gives what then brings it to life at once.
+ * Throws Error for a part that is none of them.
+ */
+export async function prepare(target: HTMLElement): Promise<() => void> {
   await opened;
   const { calculator, figure, of, notebookBar } = target.dataset;
   if (calculator !== undefined) {
@@ -127,8 +127,9 @@ export async function bringUp(target: HTMLElement): Promise<void> {
       import('../calculator/Calculator.svelte'),
       pacedWorkOf(calculator, target),
     ]);
-    enliven(part, target, { work });
-    return;
+    return () => {
+      bring(part, target, { work });
+    };
   }
   if (figure !== undefined) {
     const { loadFigure } = await import('../figures/index.ts');
@@ -136,16 +137,19 @@ export async function bringUp(target: HTMLElement): Promise<void> {
       loadFigure(figure),
       pacedWorkOf(of ?? '', target),
     ]);
-    enliven(part, target, { work });
-    return;
+    return () => {
+      bring(part, target, { work });
+    };
   }
   const ids = (notebookBar ?? '').split(' ').filter((id) => id !== '');
   const [{ default: part }, entries] = await Promise.all([
     import('../bar/NotebookBar.svelte'),
     pageEntries(ids),
   ]);
-  enliven(part, target, { entries });
-  document.documentElement.removeAttribute('data-pending');
+  return () => {
+    bring(part, target, { entries });
+    document.documentElement.removeAttribute('data-pending');
+  };
 }
 
 /**

@@ -1,93 +1,94 @@
-/** What the reader did to one field or button before its code had arrived. */
-interface Deed {
-  readonly value: string;
-  readonly checked: boolean;
-}
+import { deedOf, selectedIn, type Deed } from './deeds.ts';
+import { samePlace } from './edit.ts';
+import { ownOf, wideDrawingOf } from './parts.ts';
 
-type Field = HTMLInputElement | HTMLSelectElement | HTMLTextAreaElement | HTMLButtonElement;
+const deeds = new Map<Element, Deed[]>();
+/** What newer numbers have overtaken. */
+const overtaken = new WeakSet<Deed>();
 
-const deeds = new WeakMap<HTMLElement, Map<Field, Deed>>();
-const all = 'input, select, textarea, button, summary';
+/** The events that tell of deeds. */
+export const telling = [
+  'beforeinput',
+  'change',
+  'click',
+  'compositionend',
+  'compositionstart',
+  'focusin',
+  'focusout',
+  'input',
+  'keydown',
+] as const;
 
-function fieldOf(target: EventTarget | null): Field | undefined {
-  const field = target instanceof Element ? target.closest(all) : null;
-  const isField =
-    field instanceof HTMLInputElement ||
-    field instanceof HTMLSelectElement ||
-    field instanceof HTMLTextAreaElement ||
-    field instanceof HTMLButtonElement;
-  return isField ? field : undefined;
-}
-
-/** The server's drawing of a figure for a wide page, which stands beside the figure itself. */
-export function wideDrawingOf(part: HTMLElement): Element | undefined {
-  const next = part.nextElementSibling;
-  return next?.matches('.figure-wide') === true ? next : undefined;
-}
-
-/** The element of `part` that stands where `element` stands in another drawing of it. */
-function counterpart<Kind extends Element>(part: HTMLElement, drawn: Element, element: Kind): Kind {
-  const place = [...drawn.querySelectorAll(all)].indexOf(element);
-  // Both are the same HTML but for the width, so the kind is the same as well.
-  return ([...part.querySelectorAll(all)][place] ?? element) as Kind;
+/**
+ * Remembers what an event of {@link telling} says the reader did in a part of the page that has no code yet, or in
+ * the server's wide drawing of it.
+ */
+export function remember(part: Element, event: Event): void {
+  const known = deeds.get(part) ?? [];
+  const deed = deedOf(
+    event,
+    (element) => ownOf(part, element),
+    known.some(({ steps }) => steps),
+  );
+  if (deed !== undefined) deeds.set(part, [...known, deed]);
 }
 
 /**
- * Remembers a `click`, `input` or `change` in a part of the page that has no code yet, or in the server's wide
- * drawing of it.
+ * Numbers have come from elsewhere: what was done to the same ones before is older, and must not be said after them.
+ *
+ * @param key the key of the number in the browser's storage; null for all numbers
  */
-export function remember(part: HTMLElement, { type, target, currentTarget }: Event): void {
-  const field = fieldOf(target);
-  // A click on a field says nothing that its other events do not say better.
-  if (field === undefined || (type === 'click') !== field instanceof HTMLButtonElement) return;
-  const known = deeds.get(part) ?? new Map<Field, Deed>();
-  deeds.set(part, known);
-  const drawn = currentTarget instanceof Element ? currentTarget : part;
-  known.set(drawn === part ? field : counterpart(part, drawn, field), {
-    value: field.value,
-    checked: field instanceof HTMLInputElement && field.checked,
-  });
+export function overtake(key: string | null): void {
+  for (const deed of [...deeds.values()].flat()) {
+    if (deed.number !== undefined && (key === null || key.endsWith(`/${deed.number}`)))
+      overtaken.add(deed);
+  }
 }
 
-/** Notes what is selected in the field that is being written in, and gives a function that selects it again. */
-export function holdSelection(part: HTMLElement): () => void {
+/** Notes what is selected in the field that has the focus, and gives a function that selects it again. */
+function holdSelection(part: Element): () => void {
   const field = document.activeElement;
   const isText =
     (field instanceof HTMLInputElement && field.type === 'text') ||
     field instanceof HTMLTextAreaElement;
-  if (!isText || !part.contains(field)) return () => undefined;
-  const { value, selectionStart, selectionEnd } = field;
+  if (!isText || !(part.contains(field) || wideDrawingOf(part)?.contains(field) === true))
+    return () => undefined;
+  const own = ownOf(part, field);
+  const { text, start, end } = selectedIn(field);
   return () => {
-    if (field.value === value) field.setSelectionRange(selectionStart, selectionEnd);
+    own.setSelectionRange(samePlace(start, text, own.value), samePlace(end, text, own.value));
   };
 }
 
-/**
- * Says what was remembered of a part again to its code, now that it is there: bringing HTML to life may set a field
- * back to what it was made with. The server's wide drawing of the part leaves, and what was open in it or had the
- * focus is so in the part.
- */
-export function replay(part: HTMLElement): void {
+/** The server's wide drawing of a part leaves. What is open in it or has the focus is so in the part. */
+function dismissWideDrawing(part: Element): void {
   const wide = wideDrawingOf(part);
-  if (wide !== undefined) {
-    const focus = wide.querySelector<HTMLElement>(':focus');
-    for (const summary of wide.querySelectorAll('details[open] > summary'))
-      counterpart(part, wide, summary).closest('details')?.setAttribute('open', '');
-    if (focus !== null) counterpart(part, wide, focus).focus({ preventScroll: true });
-    wide.remove();
-  }
-  const focused = document.activeElement;
-  if (focused !== null && part.contains(focused)) focused.dispatchEvent(new FocusEvent('focus'));
-  for (const [field, { value, checked }] of deeds.get(part) ?? []) {
-    if (!field.isConnected) continue;
-    if (field instanceof HTMLButtonElement) {
-      field.click();
-      continue;
-    }
-    if (field instanceof HTMLInputElement && /^(?:radio|checkbox)$/.test(field.type))
-      field.checked = checked;
-    else field.value = value;
-    for (const type of ['input', 'change']) field.dispatchEvent(new Event(type, { bubbles: true }));
-  }
+  if (wide === undefined) return;
+  for (const summary of wide.querySelectorAll('details[open] > summary'))
+    ownOf(part, summary).closest('details')?.setAttribute('open', '');
+  const focus = wide.querySelector<HTMLElement>(':focus');
+  if (focus !== null) ownOf(part, focus).focus({ preventScroll: true });
+  wide.remove();
+}
+
+/**
+ * Brings a part to life and does all that was remembered of it again, one after the other: each deed meets what the
+ * one before has left. Nothing of it is done twice, since what the browser did at once is undone first.
+ *
+ * @param bring hands the part, as the server made it, over to its code
+ * @param settle lets the code show what a deed has changed
+ */
+export function replay(part: Element, bring: () => void, settle: () => void): void {
+  const known = deeds.get(part) ?? [];
   deeds.delete(part);
+  const select = holdSelection(part);
+  for (const { back } of [...known].reverse()) back();
+  bring();
+  dismissWideDrawing(part);
+  for (const deed of known) {
+    if (overtaken.has(deed)) continue;
+    deed.again();
+    settle();
+  }
+  select();
 }

@@ -1,4 +1,5 @@
-import { remember, wideDrawingOf } from './replay.ts';
+import { partOf, partSelector } from './parts.ts';
+import { overtake, remember, replay, telling } from './replay.ts';
 
 /*
  * The only code that every page with calculators begins with. As long as nobody has written anything, the
@@ -9,21 +10,11 @@ import { remember, wideDrawingOf } from './replay.ts';
  */
 const alive = () => import('./alive.svelte.ts');
 
-const parts = [
-  ...document.querySelectorAll<HTMLElement>(
-    '[data-calculator], [data-figure], [data-notebook-bar]',
-  ),
-];
+const parts = [...document.querySelectorAll<HTMLElement>(partSelector)];
+/** Those whose code nobody has asked for. */
 const asleep = new Set(parts);
-
-/** A part, and the server's wide drawing of it where there is one. */
-function drawingsOf(part: HTMLElement): readonly Element[] {
-  const wide = wideDrawingOf(part);
-  return wide === undefined ? [part] : [part, wide];
-}
-
-const deeds = ['click', 'input', 'change'] as const;
-const touches = ['pointerover', 'pointerdown', 'focusin'] as const;
+/** Those that do not answer yet. */
+const mute = new Set(parts);
 
 /** What the numbers in prose and the strips belong to, though the page may have no part of that calculator. */
 const numbered = new Set(
@@ -43,21 +34,9 @@ const screen = new IntersectionObserver((entries) => {
     if (isIntersecting && target instanceof HTMLElement) void wake(target);
 });
 
-function partOf({ currentTarget }: Event): HTMLElement | undefined {
-  return parts.find((part) => drawingsOf(part).some((drawing) => drawing === currentTarget));
-}
-function note(event: Event): void {
-  const part = partOf(event);
-  if (part !== undefined) remember(part, event);
-}
-function touch(event: Event): void {
-  const part = partOf(event);
-  if (part !== undefined) void wake(part);
-}
-
 let told = false;
 /** A browser does not fetch the same code twice for one page, so only loading the page again helps. */
-function tellUnfetched(part: HTMLElement): void {
+function tellUnfetched(part: Element): void {
   if (told) return;
   told = true;
   const words = document.createElement('p');
@@ -71,17 +50,18 @@ function tellUnfetched(part: HTMLElement): void {
 let followed = false;
 async function wake(part: HTMLElement): Promise<void> {
   if (!asleep.delete(part)) return;
+  screen.unobserve(part);
   try {
-    const { atFirstChange, bringUp } = await alive();
+    const { atFirstChange, flushSync, prepare } = await alive();
     if (!followed) atFirstChange(numbered, isReaders, () => idle(wakeAll));
     followed = true;
-    await bringUp(part);
+    const bring = await prepare(part);
+    mute.delete(part);
+    replay(part, bring, flushSync);
   } catch {
+    mute.delete(part);
     tellUnfetched(part);
   }
-  screen.unobserve(part);
-  for (const kind of deeds) part.removeEventListener(kind, note);
-  for (const kind of touches) part.removeEventListener(kind, touch);
 }
 
 let woken = false;
@@ -99,19 +79,38 @@ function wakeAll(): void {
   });
 }
 
-for (const part of parts) {
-  for (const drawing of drawingsOf(part)) {
-    for (const kind of deeds) drawing.addEventListener(kind, note);
-    for (const kind of touches) drawing.addEventListener(kind, touch);
-  }
-  // A form is there to be written in; a figure and the bar are looked at, and most readers leave them at that.
-  if (part.dataset['calculator'] !== undefined) screen.observe(part);
+// A form is there to be written in; a figure and the bar are looked at, and most readers leave them at that.
+for (const part of parts) if (part.dataset['calculator'] !== undefined) screen.observe(part);
+for (const kind of ['pointerover', 'pointerdown', 'focusin']) {
+  document.addEventListener(kind, ({ target }) => {
+    const part = partOf(target);
+    if (part !== undefined) void wake(part);
+  });
 }
+for (const kind of telling) {
+  // Before anything else hears of it: a key that has to wait is held back here.
+  document.addEventListener(
+    kind,
+    (event) => {
+      const part = partOf(event.target);
+      if (part !== undefined && mute.has(part)) remember(part, event);
+    },
+    { capture: true },
+  );
+}
+// What had the focus before this code was here.
+document.activeElement?.dispatchEvent(new FocusEvent('focusin', { bubbles: true }));
+
 if (isReaders) wakeAll();
-window.addEventListener('storage', wakeAll);
+window.addEventListener('storage', ({ key }) => {
+  overtake(key);
+  wakeAll();
+});
 window.addEventListener('pageshow', ({ persisted }) => {
   if (persisted) wakeAll();
 });
 window.addEventListener('hashchange', () => {
-  if (location.hash.includes('=')) wakeAll();
+  if (!location.hash.includes('=')) return;
+  overtake(null);
+  wakeAll();
 });

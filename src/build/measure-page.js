@@ -1,0 +1,142 @@
+import { brotliCompressSync } from 'node:zlib';
+import { fixedWork } from './measure-machine.js';
+
+/** How many times the processor is slowed while keys are timed: a phone of the middle class. */
+export const slowed = 4;
+const firstField = '[data-calculator] input[type="text"]';
+/** What is fetched when the page is idle is waited for (ms). */
+const idle = 2500;
+
+/**
+ * What is fetched, each file compressed by itself: at a first view, all of it and the script alone; the script
+ * once the page has been scrolled through; and the script once a number has been written as well, so that every part
+ * of the page has followed.
+ *
+ * @param {import('playwright-core').Browser} browser
+ * @param {string} url
+ * @returns {Promise<{ whole: number, first: number, scrolled: number, used: number | undefined }>} bytes; `used` is
+ *   undefined for a page without a field
+ */
+export async function weigh(browser, url) {
+  const context = await browser.newContext();
+  const page = await context.newPage();
+  /** @type {Promise<readonly [isScript: boolean, bytes: number]>[]} */
+  const parts = [];
+  page.on('response', (response) => {
+    const isScript = response.request().resourceType() === 'script';
+    const isPacked = /woff2/u.test(response.url());
+    parts.push(
+      response.body().then(
+        (body) => [isScript, isPacked ? body.length : brotliCompressSync(body).length],
+        () => [isScript, 0],
+      ),
+    );
+  });
+  /** @param {boolean} scriptAlone */
+  async function sum(scriptAlone) {
+    const sizes = await Promise.all(parts);
+    return sizes.reduce((all, [isScript, size]) => all + (scriptAlone && !isScript ? 0 : size), 0);
+  }
+
+  await page.goto(url, { waitUntil: 'networkidle' });
+  await page.waitForTimeout(idle);
+  const whole = await sum(false);
+  const first = await sum(true);
+  await scrollThrough(page);
+  const scrolled = await sum(true);
+  const used = (await write(page)) ? await sum(true) : undefined;
+  await context.close();
+  return { whole, first, scrolled, used };
+}
+
+/**
+ * Scrolls from top to bottom as a reader does, the pointer over the text: what passes under it is touched.
+ *
+ * @param {import('playwright-core').Page} page
+ */
+async function scrollThrough(page) {
+  const { width, height } = page.viewportSize() ?? { width: 1280, height: 720 };
+  await page.mouse.move(width / 2, height / 2);
+  for (;;) {
+    const before = await page.evaluate(() => scrollY);
+    await page.mouse.wheel(0, height / 2);
+    await page.waitForTimeout(150);
+    if ((await page.evaluate(() => scrollY)) === before) break;
+  }
+  await page.waitForTimeout(idle);
+}
+
+/**
+ * Writes a number as a reader does, and waits until every part of the page has followed.
+ *
+ * @param {import('playwright-core').Page} page
+ * @returns {Promise<boolean>} false when the page has no field
+ */
+async function write(page) {
+  const field = page.locator(firstField).first();
+  if ((await field.count()) === 0) return false;
+  await field.click();
+  await page.locator('[data-calculator][data-alive]').first().waitFor();
+  await field.press('End');
+  await field.press('Backspace');
+  await field.press('4');
+  await page.waitForFunction(
+    () =>
+      document.querySelector(
+        ':is([data-calculator], [data-figure], [data-notebook-bar]):not([data-alive])',
+      ) === null,
+  );
+  await page.waitForTimeout(idle);
+  return true;
+}
+
+/**
+ * From a key in a field to all that can be seen computed, written and laid out, with the processor slowed; and after
+ * each key the fixed piece of work. What is off the screen follows when the keys are quiet, and is not waited for.
+ *
+ * @param {import('playwright-core').Browser} browser
+ * @param {string} url
+ * @returns {Promise<{ keys: number[], fixed: number[] }>} milliseconds; none when the page has no field
+ */
+export async function strike(browser, url) {
+  const context = await browser.newContext();
+  const page = await context.newPage();
+  await page.goto(url, { waitUntil: 'networkidle' });
+  if (!(await write(page))) {
+    await context.close();
+    return { keys: [], fixed: [] };
+  }
+  const devtools = await context.newCDPSession(page);
+  await devtools.send('Emulation.setCPUThrottlingRate', { rate: slowed });
+  await page.evaluate(`globalThis.fixedWork = ${String(fixedWork)}`);
+  const times = await page.evaluate(async (selector) => {
+    /** @type {() => unknown} */
+    const work = Reflect.get(globalThis, 'fixedWork');
+    const found = document.querySelector(selector);
+    /** @type {number[]} */
+    const keys = [];
+    /** @type {number[]} */
+    const fixed = [];
+    if (!(found instanceof HTMLInputElement)) return { keys, fixed };
+    const field = found;
+    field.focus();
+    const typed = field.value;
+    for (let count = 0; count < 40; count += 1) {
+      const changed = typed.replace(/\d(?=\D*$)/u, String(count % 10));
+      const began = performance.now();
+      field.value = changed;
+      field.dispatchEvent(new InputEvent('input', { bubbles: true, inputType: 'insertText' }));
+      // Results are written in microtasks of the event; reading a height makes the page lay itself out.
+      for (let turn = 0; turn < 5; turn += 1) await Promise.resolve();
+      void document.body.offsetHeight;
+      keys.push(performance.now() - began);
+      await new Promise((done) => setTimeout(done, 250));
+      const start = performance.now();
+      work();
+      fixed.push(performance.now() - start);
+    }
+    return { keys, fixed };
+  }, firstField);
+  await context.close();
+  return times;
+}
