@@ -1,21 +1,7 @@
-import {
-  chromium,
-  type Browser,
-  type BrowserContext,
-  type BrowserContextOptions,
-  type Page,
-} from 'playwright-core';
+import type { Browser, BrowserContext, BrowserContextOptions, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, expect, inject } from 'vitest';
-
-const options = [
-  '--no-sandbox',
-  '--disable-gpu',
-  '--disable-quic',
-  '--no-first-run',
-  '--disable-background-networking',
-  '--disable-component-update',
-  '--disable-sync',
-];
+import { startBrowser } from './engine.ts';
+import { patience } from './patience.ts';
 
 /** One reader: a browser profile of its own, with its own storage. */
 export interface Reader {
@@ -46,7 +32,7 @@ export function useSite(): {
   const troubles: string[] = [];
 
   beforeAll(async () => {
-    browser = await chromium.launch({ executablePath: inject('browser'), args: options });
+    browser = await startBrowser();
   });
   afterEach(async () => {
     await Promise.all(contexts.splice(0).map((context) => context.close()));
@@ -63,7 +49,7 @@ export function useSite(): {
     const { before, ...rest } = how;
     const context = await browser.newContext({ baseURL: siteAddress(), ...rest });
     contexts.push(context);
-    context.setDefaultTimeout(15_000);
+    context.setDefaultTimeout(patience);
     watch(context, troubles);
     // A policy that is broken gives no other sign.
     await context.addInitScript(() => {
