@@ -137,10 +137,9 @@ describe('the head and the formulas', () => {
 });
 
 it('the address of no page is answered in words, with a way back', async () => {
-  const reader = await site.reader();
-  const page = await reader.context.newPage();
-  const answer = await page.goto('no-such-page/');
-  expect(answer?.status()).toBe(404);
+  const answer = await fetch(`${siteAddress()}no-such-page/`);
+  expect(answer.status).toBe(404);
+  const page = await site.arrive('no-such-page/');
   await page
     .getByRole('link', { name: /topics/i })
     .first()

@@ -5,12 +5,17 @@ import type { Page } from 'playwright-core';
  * that put off in turn. Not for a page whose clock is stopped.
  */
 export function idle(page: Page): Promise<void> {
-  return page.evaluate(
-    () =>
-      new Promise<void>((done) => {
-        requestIdleCallback(() => requestIdleCallback(() => done()));
-      }),
-  );
+  return page.evaluate(() => {
+    // The longest that the page's own code lets itself be put off, or a browser that is never idle would never say so.
+    const most = { timeout: 2000 };
+    return new Promise<void>((done) => {
+      requestIdleCallback(() => {
+        requestIdleCallback(() => {
+          done();
+        }, most);
+      }, most);
+    });
+  });
 }
 
 /**
