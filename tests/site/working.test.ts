@@ -47,26 +47,22 @@ describe('the working', () => {
   });
 
   test('shows the numbers of the case that applies, and none where no result exists', async () => {
-    const context = await browser.newContext();
-    const other = await context.newPage();
-    function shown(step: string): Promise<string[]> {
-      return other
+    function shown(page: Page, step: string): Promise<string[]> {
+      return page
         .locator(`[data-case="${step}"]`)
         .evaluateAll((parts: HTMLElement[]) =>
           parts.filter(({ hidden }) => !hidden).map(({ textContent }) => textContent),
         );
     }
-    await other.goto(`${inject('address')}rod-shank/`);
-    await alive(other);
-    expect(await shown('rod-shank.flangeSpan.candidate')).toEqual(['27\u00a0mm']);
-    await other.locator('#rod-shank-shankShape-candidate').selectOption('h');
-    await expect.poll(() => shown('rod-shank.flangeSpan.candidate')).toEqual(['19\u00a0mm']);
-    expect(await shown('rod-shank.flangeSpan.baseline')).toEqual(['20\u00a0mm']);
+    const shank = await site.open('rod-shank/');
+    expect(await shown(shank, 'rod-shank.flangeSpan.candidate')).toEqual(['27\u00a0mm']);
+    await shank.locator('#rod-shank-shankShape-candidate').selectOption('h');
+    await expect.poll(() => shown(shank, 'rod-shank.flangeSpan.candidate')).toEqual(['19\u00a0mm']);
+    expect(await shown(shank, 'rod-shank.flangeSpan.baseline')).toEqual(['20\u00a0mm']);
 
-    await other.goto(`${inject('address')}bearing-clearance/`);
-    await alive(other);
-    expect(await shown('bearing-clearance.gaugeDifference.baseline')).toEqual([]);
-    const gauged = other.locator('#bearing-clearance-rodClearance-baseline');
+    const clearance = await site.open('bearing-clearance/');
+    expect(await shown(clearance, 'bearing-clearance.gaugeDifference.baseline')).toEqual([]);
+    const gauged = clearance.locator('#bearing-clearance-rodClearance-baseline');
     // The field is one of those that are folded away.
     await gauged.evaluate((field) => {
       for (let at = field.closest('details'); at; at = at.parentElement?.closest('details') ?? null)
@@ -74,12 +70,11 @@ describe('the working', () => {
     });
     await gauged.fill('0.05 mm');
     await expect
-      .poll(() => shown('bearing-clearance.gaugeDifference.baseline'))
+      .poll(() => shown(clearance, 'bearing-clearance.gaugeDifference.baseline'))
       .toEqual(['= 0.05\u00a0mm − 0.046\u00a0mm']);
     await expect
-      .poll(() => shown('bearing-clearance.clearance.baseline'))
+      .poll(() => shown(clearance, 'bearing-clearance.clearance.baseline'))
       .toEqual(['0.05\u00a0mm']);
-    await context.close();
   });
 
   test('a symbol lights up every mark of the same quantity', async () => {
