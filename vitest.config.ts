@@ -1,5 +1,6 @@
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { defineConfig } from 'vitest/config';
+import { patience } from './tests/site/support/patience.ts';
 
 /**
  * Two projects. `unit` needs nothing but Node; `site` builds the site once as a reader would get it and
@@ -10,6 +11,11 @@ export default defineConfig({
   test: {
     // Tests in a browser mostly wait for it; leaving a core free, as is usual, would double their time on two.
     maxWorkers: '100%',
+    // Longer than a few waits that fail, so that these are what is told. A machine with other work may take thirty
+    // times as long as an idle one, so no time says that a test is wrong: this one only ends what would never end.
+    testTimeout: 5 * patience,
+    hookTimeout: 5 * patience,
+    teardownTimeout: patience,
     projects: [
       {
         extends: true,
@@ -20,6 +26,10 @@ export default defineConfig({
             'tests/{build,core,units,calculators,notebook,content,components}/**/*.test.ts',
             'tests/runtime.test.ts',
           ],
+          setupFiles: ['tests/seed.ts'],
+          // No module of these keeps what a test could leave behind, and fetching all anew for every file would
+          // take half as much time again.
+          isolate: false,
         },
       },
       {
@@ -29,10 +39,7 @@ export default defineConfig({
           environment: 'node',
           include: ['tests/site/**/*.test.ts'],
           globalSetup: ['tests/site/global-setup.ts'],
-          testTimeout: 60_000,
-          hookTimeout: 60_000,
-          // A page on a busy machine may take its time to answer; what is waited for still has to come.
-          expect: { poll: { timeout: 10_000 } },
+          expect: { poll: { timeout: patience } },
         },
       },
     ],

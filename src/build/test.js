@@ -12,16 +12,20 @@ const groups = [
   ['Types of components', 'svelte-check', ['--tsconfig', './tsconfig.json', '--fail-on-warnings']],
 ];
 
+/** @param {number} began of `Date.now()` */
+function secondsSince(began) {
+  return `${((Date.now() - began) / 1000).toFixed(1)} s`;
+}
+
 for (const [what, tool, options] of groups) {
   const began = Date.now();
   const { code, text } = await runTool(tool, options, { quiet: true });
-  const seconds = ((Date.now() - began) / 1000).toFixed(1);
   if (code !== 0) {
     console.error(text.trim());
     console.error(`${what}: failed (${tool} ${options.join(' ')}). Nothing after it was run.`);
     process.exit(1);
   }
-  console.log(`${what}: passed in ${seconds} s`);
+  console.log(`${what}: passed in ${secondsSince(began)}`);
 }
 
 const browser = findOrInstallBrowser();
@@ -30,26 +34,61 @@ if (browser === undefined) {
   process.exit(1);
 }
 
-const report = join(tmpdir(), `throwbook-tests-${process.pid}.json`);
-const { code } = await runTool(
-  'vitest',
-  ['run', '--reporter=default', '--reporter=json', `--outputFile.json=${report}`],
-  { env: { CHROME_PATH: browser } },
-);
+/** @typedef {{ numPassedTests: number, numFailedTests: number, testResults: readonly { status: string, assertionResults: readonly unknown[] }[] }} Report */
 
-/** @type {{ numPassedTests: number, numFailedTests: number, testResults: { status: string, assertionResults: unknown[] }[] }} */
-let counts;
-try {
-  counts = JSON.parse(readFileSync(report, 'utf8'));
-} catch {
-  console.error('The tests stopped before they could be counted.');
-  process.exit(code === 0 ? 1 : code);
-} finally {
-  rmSync(report, { force: true });
+/**
+ * Runs the tests of one project and counts them. What stopped before it could be counted is one failure.
+ *
+ * @param {string} project
+ * @param {string} browser
+ */
+async function runTests(project, browser) {
+  const file = join(tmpdir(), `throwbook-tests-${process.pid}-${project}.json`);
+  const { code } = await runTool(
+    'vitest',
+    [
+      'run',
+      `--project=${project}`,
+      '--reporter=default',
+      '--reporter=json',
+      `--outputFile.json=${file}`,
+    ],
+    { env: { CHROME_PATH: browser } },
+  );
+  try {
+    const report = /** @type {Report} */ (JSON.parse(readFileSync(file, 'utf8')));
+    // A file that could not be loaded holds no test that could be counted as failed.
+    const unread = report.testResults.filter(
+      ({ status, assertionResults }) => status === 'failed' && assertionResults.length === 0,
+    ).length;
+    const failed = report.numFailedTests + unread;
+    // A run can also fail by what no test can be blamed for, or by holding none.
+    const isSound = code === 0 && report.numPassedTests > 0;
+    return { passed: report.numPassedTests, failed: isSound ? failed : Math.max(failed, 1) };
+  } catch {
+    console.error('The tests stopped before they could be counted.');
+    return { passed: 0, failed: 1 };
+  } finally {
+    rmSync(file, { force: true });
+  }
 }
-// A file that could not be loaded holds no test that could be counted as failed.
-const unread = counts.testResults.filter(
-  ({ status, assertionResults }) => status === 'failed' && assertionResults.length === 0,
-).length;
-console.log(`${counts.numPassedTests} passed, ${counts.numFailedTests + unread} failed`);
-process.exitCode = code !== 0 || counts.numPassedTests === 0 ? 1 : 0;
+
+let passed = 0;
+let failed = 0;
+/** @type {string[]} */
+const lines = [];
+for (const [what, project] of /** @type {const} */ ([
+  ['Unit tests', 'unit'],
+  ['Tests of the built site', 'site'],
+])) {
+  const began = Date.now();
+  const counted = await runTests(project, browser);
+  passed += counted.passed;
+  failed += counted.failed;
+  lines.push(
+    `${what}: ${counted.passed} passed, ${counted.failed} failed in ${secondsSince(began)}`,
+  );
+}
+console.log(lines.join('\n'));
+console.log(`${passed} passed, ${failed} failed`);
+process.exitCode = failed === 0 ? 0 : 1;

@@ -1,5 +1,6 @@
 import { type Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
+import { followed } from './support/clock.ts';
 import {
   enter,
   field,
@@ -19,6 +20,7 @@ const site = useSite();
 
 /** No sentence of the page may hold what a failed computation leaves behind. */
 async function clean(page: Page): Promise<void> {
+  await followed(page);
   const text = await page.locator('body').evaluate((body) => body.textContent ?? '');
   expect(text.length).toBeGreaterThan(1000);
   expect(/.{0,40}(?:\bNaN\b|\bInfinity\b|∞|\bundefined\b|\[object ).{0,20}/.exec(text)?.[0]).toBe(

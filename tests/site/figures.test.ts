@@ -5,7 +5,7 @@ import { type AnyCalculator, type Entry, type SetId } from '../../src/calculator
 import { reversalLoad } from '../../src/calculators/loads/reversal-load.ts';
 import { readQuantity } from '../../src/units/read.ts';
 import { fromSI } from '../../src/units/units.ts';
-import { enter, field, printed, put, says, seen } from './support/form.ts';
+import { enter, field, printed, put, says, seen, type } from './support/form.ts';
 import { useSite } from './support/site.ts';
 
 const site = useSite();
@@ -140,7 +140,9 @@ describe('the mechanism', () => {
     const exact = figure.getByRole('textbox', { name: 'Crank angle' });
     await enter(exact, '450');
     await expect.poll(() => angleOf(figure)).toBe(90);
-    await enter(exact, 'half a turn');
+    await type(exact, 'half a turn');
+    await says(figure.locator('.scrub .problem'), 'half a turn');
+    await exact.blur();
     await says(caption, /^At 90° after TDC/);
   });
 

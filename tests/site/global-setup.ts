@@ -22,8 +22,10 @@ declare module 'vitest' {
 export default async function setup(project: TestProject): Promise<() => Promise<void>> {
   const browser = findBrowser();
   if (browser === undefined) throw new Error(noBrowser);
+  const began = Date.now();
   const built = await build({ quiet: true });
   if (built.code !== 0) throw new Error(`The site was not built.\n${built.text}`);
+  console.log(`Site built in ${((Date.now() - began) / 1000).toFixed(1)} s`);
   const folder = join(root, 'dist');
   const server = await serve(folder, 0);
   project.provide('address', server.address);

@@ -67,7 +67,7 @@ it('the keyboard alone does the story', async () => {
   expect(await seen(page.locator(':focus'))).toBe('Skip to the text');
   expect((await page.locator(':focus').boundingBox())?.y).toBeGreaterThanOrEqual(0);
   await page.keyboard.press('Enter');
-  expect(await page.evaluate(() => document.activeElement?.id)).toBe('content');
+  await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe('content');
 
   const stops = await tabTo(page, ({ id }) => id === 'bobweight-pistonMass-baseline');
   expect(stops.map(({ name }) => name)).toContain('Copy link');

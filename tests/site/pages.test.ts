@@ -1,67 +1,11 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import { existsSync, statSync } from 'node:fs';
 import { join } from 'node:path';
-import { type Page } from 'playwright-core';
 import { describe, expect, inject, it } from 'vitest';
 import { builtPages, topicPages } from './support/build.ts';
 import { siteAddress, useSite } from './support/site.ts';
 
 const site = useSite();
 const pages = builtPages();
-
-/** Opens everything that is folded, answers every question, fetches every tool. */
-async function unfoldAll(page: Page): Promise<void> {
-  // Each goes once it is pressed, so the first of those left is pressed until none is.
-  const skips = page.getByRole('button', { name: 'Skip to the answer' });
-  for (let left = await skips.count(); left > 0; left -= 1) await skips.first().click();
-  await skips.waitFor({ state: 'detached' });
-  await page.evaluate(() => {
-    for (const fold of document.querySelectorAll('details')) fold.open = true;
-  });
-  await page.waitForFunction(() =>
-    [...document.querySelectorAll('.tool')].every((tool) => tool.childElementCount > 1),
-  );
-}
-
-const rules = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
-
-/** Faults by WCAG 2.2 AA; in the second scheme of colours only what colours can change. */
-async function violations(page: Page, what: 'all' | 'contrast'): Promise<readonly string[]> {
-  const { violations: found, passes } = await new AxeBuilder({ page })
-    // One document without frames: the whole run in the page itself takes a third of the time.
-    .setLegacyMode(true)
-    .options({
-      runOnly: what === 'all' ? rules : { type: 'rule', values: ['color-contrast'] },
-      // Listing what is well takes longer than finding what is not.
-      resultTypes: ['violations'],
-    })
-    .analyze();
-  expect(passes.map(({ id }) => id)).toContain('color-contrast');
-  return found.flatMap(({ id, nodes }) =>
-    nodes.map(({ html, failureSummary }) => `${id}: ${html.slice(0, 160)} ${failureSummary ?? ''}`),
-  );
-}
-
-/** What reaches past the right edge of the window, where the page itself would scroll sideways. */
-function overflow(page: Page): Promise<readonly string[]> {
-  return page.evaluate(() => {
-    const { scrollWidth, clientWidth } = document.documentElement;
-    if (scrollWidth <= clientWidth) return [];
-    // What scrolls or is cut inside a part of its own is no fault of the page.
-    const held = (part: Element): boolean => {
-      for (let at = part.parentElement; at !== null; at = at.parentElement)
-        if (getComputedStyle(at).overflowX !== 'visible') return true;
-      return false;
-    };
-    const wide = [...document.querySelectorAll('body *')].filter(
-      (part) => part.getBoundingClientRect().right > clientWidth + 0.5 && !held(part),
-    );
-    return [
-      `${String(scrollWidth)} px`,
-      ...wide.slice(-3).map((part) => part.outerHTML.slice(0, 160)),
-    ];
-  });
-}
 
 it('the build holds every page that is promised', () => {
   const paths = pages.map(({ path }) => path);
@@ -82,27 +26,6 @@ it('the build holds every page that is promised', () => {
     '404.html',
   ])
     expect(paths).toContain(path);
-});
-
-describe('every page, alive and unfolded', () => {
-  it.each(pages.map(({ path }) => [path || '(first page)', path]))(
-    '%s: no fault for those who cannot see it, no sideways scroll',
-    async (_, path) => {
-      const page = await site.open(path, { viewport: { width: 320, height: 720 } });
-      expect.soft(await overflow(page), 'at 320 px').toEqual([]);
-      await unfoldAll(page);
-      expect.soft(await overflow(page), 'at 320 px, unfolded').toEqual([]);
-      await page.setViewportSize({ width: 1920, height: 1080 });
-      expect.soft(await overflow(page), 'at 1920 px').toEqual([]);
-      await page.setViewportSize({ width: 1280, height: 900 });
-      expect.soft(await violations(page, 'all'), 'light').toEqual([]);
-      await page.emulateMedia({ colorScheme: 'dark' });
-      expect.soft(await violations(page, 'contrast'), 'dark').toEqual([]);
-      const ground = await page.evaluate(() => getComputedStyle(document.body).backgroundColor);
-      expect(ground).not.toBe('rgb(255, 255, 255)');
-    },
-    90_000,
-  );
 });
 
 describe('the content policy', () => {
@@ -214,10 +137,9 @@ describe('the head and the formulas', () => {
 });
 
 it('the address of no page is answered in words, with a way back', async () => {
-  const reader = await site.reader();
-  const page = await reader.context.newPage();
-  const answer = await page.goto('no-such-page/');
-  expect(answer?.status()).toBe(404);
+  const answer = await fetch(`${siteAddress()}no-such-page/`);
+  expect(answer.status).toBe(404);
+  const page = await site.arrive('no-such-page/');
   await page
     .getByRole('link', { name: /topics/i })
     .first()

@@ -30,7 +30,7 @@ it('every topic opens with a question', () => {
 it.each(asking.map(({ path }) => [path]))(
   '%s: the answer is neither seen nor read out before the reader commits',
   async (path) => {
-    const page = await site.open(path);
+    const page = await site.arrive(path);
     const question = page.locator('[data-predict]').first();
     const words = await answerWords(question);
     // The middle of the stretch: a formula or a number at its ends may be read out in another form.
@@ -60,7 +60,7 @@ it.each(asking.map(({ path }) => [path]))(
 );
 
 it('a right prediction is told so, and why', async () => {
-  const page = await site.open('piston-motion/');
+  const page = await site.arrive('piston-motion/');
   const question = page.locator('[data-predict]').first();
   await question.getByRole('radio', { name: 'Before 90°' }).check();
   await question.getByRole('button', { name: 'Commit' }).click();
@@ -71,7 +71,7 @@ it('a right prediction is told so, and why', async () => {
 });
 
 it('who does not care to guess may skip', async () => {
-  const page = await site.open('bobweight/');
+  const page = await site.arrive('bobweight/');
   const question = page.locator('[data-predict]').first();
   await question.getByRole('button', { name: 'Skip to the answer' }).click();
   expect(await question.locator('.predict-answer').isVisible()).toBe(true);

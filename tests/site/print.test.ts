@@ -64,8 +64,7 @@ describe('on paper', () => {
     const first = await reader.open('bobweight/');
     await put(field(first, 'bobweight', 'pistonMass', 'baseline'), '500');
     await first.close();
-    const page = await reader.context.newPage();
-    await page.goto('bobweight/');
+    const page = await reader.arrive('bobweight/');
     // What a browser prints a moment after the page has come.
     await page.waitForFunction(
       () => document.querySelectorAll('[data-calculator]:not([data-alive])').length === 0,
@@ -75,7 +74,6 @@ describe('on paper', () => {
     for (const id of ['bobweight', 'bobweight-implied']) {
       expect(await field(page, id, 'pistonMass', 'baseline').inputValue()).toBe('500');
     }
-    // Two pistons, half of each: 72 g more of piston are 72 g more of bobweight.
     // Two pistons, half of each: 72 g more of piston are 72 g more of bobweight.
     const prose = page.locator('[data-v="bobweight.bobweight.baseline"]:not([data-also])');
     expect(await prose.count()).toBeGreaterThan(3);

@@ -307,7 +307,7 @@ it('a copied link opens with the same numbers, and asks before it keeps them', a
   await visit.getByRole('button', { name: 'Back to my notebook' }).click();
   await visit.locator('.visit').waitFor({ state: 'detached' });
   expect(await field(visit, 'bobweight', 'pistonMass', 'baseline').inputValue()).toBe('444');
-  expect(visit.url()).not.toContain('#');
+  await expect.poll(() => visit.url()).not.toContain('#');
 
   await visit.goto(link);
   await visit.reload();

@@ -1,72 +1,68 @@
-import { type Browser, chromium, type Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
-import { alive } from './support/site.ts';
+import type { Locator, Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
+import { stopClock } from './support/clock.ts';
+import { field } from './support/form.ts';
+import { useSite } from './support/site.ts';
 
-let browser: Browser;
-let page: Page;
-
-beforeAll(async () => {
-  browser = await chromium.launch({
-    executablePath: inject('browser'),
-    args: ['--no-sandbox'],
-  });
-  page = await browser.newPage();
-  await page.goto(`${inject('address')}bobweight/`);
-  await alive(page);
-});
-afterAll(async () => {
-  await browser.close();
-});
+const site = useSite();
 
 /** Text of every slot of a name and set, wherever it stands. */
-function slots(name: string, set = 'baseline'): Promise<string[]> {
+function slots(page: Page, name: string, set = 'baseline'): Promise<string[]> {
   return page.locator(`[data-v="bobweight.${name}.${set}"]`).allTextContents();
 }
 
+function piston(page: Page): Locator {
+  return field(page, 'bobweight', 'pistonMass', 'baseline');
+}
+
+function fold(page: Page): Locator {
+  return page.locator('details:has([data-working="bobweight"]) > summary');
+}
+
 describe('the working', () => {
-  test('follows what is typed, folded or open, and agrees with the result', async () => {
-    expect(await slots('bobweight')).toContain('1685\u00a0g');
-    const field = page.locator('#calculator-bobweight input[type="text"]').first();
-    await field.fill('528.0 g');
-    await expect
-      .poll(() => slots('bobweight'), { timeout: 5000 })
-      // One hundred grams more on each of two pistons, half of it carried.
-      .toContain('1785\u00a0g');
-    await expect.poll(() => slots('pistonMass'), { timeout: 5000 }).toContain('528\u00a0g');
+  test('follows what is typed though it is folded, and agrees with the result', async () => {
+    const page = await site.open('bobweight/');
+    expect(await slots(page, 'bobweight')).toContain('1685\u00a0g');
+    await piston(page).fill('528.0 g');
+    // One hundred grams more on each of two pistons, half of it carried.
+    await expect.poll(() => slots(page, 'bobweight')).toContain('1785\u00a0g');
+    await expect.poll(() => slots(page, 'pistonMass')).toContain('528\u00a0g');
     const result = page.locator('[data-output="bobweight"] [data-set="baseline"]');
     await expect.poll(() => result.textContent()).toContain('1785');
   });
 
   test('shows the numbers of now to whoever opens it at once', async () => {
-    const field = page.locator('#calculator-bobweight input[type="text"]').first();
-    const fold = page.locator('details:has([data-working="bobweight"]) > summary');
-    const isFolded = (await fold.count()) > 0;
-    await field.fill('428.0 g');
-    if (isFolded) await fold.first().click();
-    await expect.poll(() => slots('pistonMass'), { timeout: 5000 }).toContain('428\u00a0g');
+    const page = await site.open('bobweight/');
+    // The first number written fetches the code that the working follows by.
+    await piston(page).fill('528.0 g');
+    await expect.poll(() => slots(page, 'pistonMass')).toContain('528\u00a0g');
+    const pass = await stopClock(page);
+    await piston(page).fill('430.0 g');
+    expect(await slots(page, 'pistonMass')).toContain('528\u00a0g');
+    await fold(page).click();
+    await expect.poll(() => slots(page, 'pistonMass')).toContain('430\u00a0g');
+    expect(await slots(page, 'pistonMass')).not.toContain('528\u00a0g');
+    await pass(2000);
+    expect(await slots(page, 'pistonMass')).toContain('430\u00a0g');
   });
 
   test('shows the numbers of the case that applies, and none where no result exists', async () => {
-    const context = await browser.newContext();
-    const other = await context.newPage();
-    function shown(step: string): Promise<string[]> {
-      return other
+    function shown(page: Page, step: string): Promise<string[]> {
+      return page
         .locator(`[data-case="${step}"]`)
         .evaluateAll((parts: HTMLElement[]) =>
           parts.filter(({ hidden }) => !hidden).map(({ textContent }) => textContent),
         );
     }
-    await other.goto(`${inject('address')}rod-shank/`);
-    await alive(other);
-    expect(await shown('rod-shank.flangeSpan.candidate')).toEqual(['27\u00a0mm']);
-    await other.locator('#rod-shank-shankShape-candidate').selectOption('h');
-    await expect.poll(() => shown('rod-shank.flangeSpan.candidate')).toEqual(['19\u00a0mm']);
-    expect(await shown('rod-shank.flangeSpan.baseline')).toEqual(['20\u00a0mm']);
+    const shank = await site.open('rod-shank/');
+    expect(await shown(shank, 'rod-shank.flangeSpan.candidate')).toEqual(['27\u00a0mm']);
+    await shank.locator('#rod-shank-shankShape-candidate').selectOption('h');
+    await expect.poll(() => shown(shank, 'rod-shank.flangeSpan.candidate')).toEqual(['19\u00a0mm']);
+    expect(await shown(shank, 'rod-shank.flangeSpan.baseline')).toEqual(['20\u00a0mm']);
 
-    await other.goto(`${inject('address')}bearing-clearance/`);
-    await alive(other);
-    expect(await shown('bearing-clearance.gaugeDifference.baseline')).toEqual([]);
-    const gauged = other.locator('#bearing-clearance-rodClearance-baseline');
+    const clearance = await site.open('bearing-clearance/');
+    expect(await shown(clearance, 'bearing-clearance.gaugeDifference.baseline')).toEqual([]);
+    const gauged = clearance.locator('#bearing-clearance-rodClearance-baseline');
     // The field is one of those that are folded away.
     await gauged.evaluate((field) => {
       for (let at = field.closest('details'); at; at = at.parentElement?.closest('details') ?? null)
@@ -74,15 +70,16 @@ describe('the working', () => {
     });
     await gauged.fill('0.05 mm');
     await expect
-      .poll(() => shown('bearing-clearance.gaugeDifference.baseline'))
+      .poll(() => shown(clearance, 'bearing-clearance.gaugeDifference.baseline'))
       .toEqual(['= 0.05\u00a0mm − 0.046\u00a0mm']);
     await expect
-      .poll(() => shown('bearing-clearance.clearance.baseline'))
+      .poll(() => shown(clearance, 'bearing-clearance.clearance.baseline'))
       .toEqual(['0.05\u00a0mm']);
-    await context.close();
   });
 
   test('a symbol lights up every mark of the same quantity', async () => {
+    const page = await site.open('bobweight/');
+    await fold(page).click();
     const symbol = page.locator('[data-working="bobweight"] math [data-q="pistonMass"]').first();
     await symbol.hover();
     const lit = page.locator('[data-q="pistonMass"][data-asked]');
@@ -97,44 +94,29 @@ describe('the working', () => {
   });
 
   test('the marks of the strip move with the share', async () => {
+    const page = await site.open('bobweight/');
     const strip = page.locator('[data-strip="bobweight.fraction"]').first();
-    const before = await strip.locator('[data-mark="candidate"]').getAttribute('transform');
-    const share = page
-      .locator('#calculator-bobweight')
-      .getByRole('textbox', { name: /share.*candidate/iu })
-      .first();
-    await share.fill('0.9');
+    const mark = strip.locator('[data-mark="candidate"]');
+    const before = await mark.getAttribute('transform');
+    await field(page, 'bobweight', 'reciprocatingFraction', 'candidate').fill('0.9');
+    await expect.poll(() => mark.getAttribute('transform')).not.toBe(before);
     await expect
-      .poll(() => strip.locator('[data-mark="candidate"]').getAttribute('transform'))
-      .not.toBe(before);
-    expect(await strip.locator('[data-place="candidate"]').textContent()).toContain(
-      'no published case reaches so far',
-    );
+      .poll(() => strip.locator('[data-place="candidate"]').textContent())
+      .toContain('no published case reaches so far');
   });
 });
 
-describe('the Checks page', () => {
-  test('stands complete without a script, failing rows first, and opens a case in its calculator', async () => {
-    const context = await browser.newContext({ javaScriptEnabled: false });
-    const plain = await context.newPage();
-    await plain.goto(`${inject('address')}checks/`);
-    const rows = await plain.locator('.checks tbody tr').count();
-    expect(rows).toBeGreaterThan(100);
-    expect(await plain.locator('.checks .fails').count()).toBe(0);
-    const link = await plain
-      .locator('section:has(#bobweight) a[href*="pistonMass="]')
-      .first()
-      .getAttribute('href');
-    await context.close();
-    expect(link).toMatch(/&v=1$/u);
-    const visit = await (await browser.newContext()).newPage();
-    await visit.goto(new URL(link ?? '', inject('address')).href);
-    await visit.locator('[data-calculator="bobweight"][data-alive]').waitFor();
-    const typed = decodeURIComponent(/pistonMass=([^&]*)/u.exec(link ?? '')?.[1] ?? '');
-    const number = /[\d.]+/u.exec(typed)?.[0] ?? 'none';
-    await expect
-      .poll(() => visit.locator('#calculator-bobweight input[type="text"]').first().inputValue())
-      .toContain(number);
-    await visit.close();
-  });
+test('the Checks page stands complete without a script, failing rows first, and opens a case in its calculator', async () => {
+  const plain = await site.open('checks/', { javaScriptEnabled: false });
+  expect(await plain.locator('.checks tbody tr').count()).toBeGreaterThan(100);
+  expect(await plain.locator('.checks .fails').count()).toBe(0);
+  const link = await plain
+    .locator('section:has(#bobweight) a[href*="pistonMass="]')
+    .first()
+    .getAttribute('href');
+  expect(link).toMatch(/&v=1$/u);
+  const visit = await site.open(new URL(link ?? '', plain.url()).href);
+  const typed = decodeURIComponent(/pistonMass=([^&]*)/u.exec(link ?? '')?.[1] ?? '');
+  const number = /[\d.]+/u.exec(typed)?.[0] ?? 'none';
+  await expect.poll(() => piston(visit).inputValue()).toContain(number);
 });

@@ -67,7 +67,7 @@ export async function seen(part: Locator): Promise<string> {
 
 /** Waits until the text of a part, spaces as one, holds or matches what is wanted. */
 export async function says(part: Locator, wanted: string | RegExp): Promise<void> {
-  const text = expect.poll(() => seen(part), { timeout: 10_000 });
+  const text = expect.poll(() => seen(part));
   if (typeof wanted === 'string') await text.toContain(wanted);
   else await text.toMatch(wanted);
 }
@@ -112,7 +112,7 @@ export async function shows(
             Math.abs((number.plusMinus ?? 0) - plusMinus) <= 1.01 * number.half);
         return close && number.unit === unit ? 'as wanted' : await seen(cell);
       },
-      { timeout: 10_000, message: `${String(wanted)} ± ${String(plusMinus)} ${unit}` },
+      { message: `${String(wanted)} ± ${String(plusMinus)} ${unit}` },
     )
     .toBe('as wanted');
 }

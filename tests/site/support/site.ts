@@ -1,26 +1,17 @@
-import {
-  chromium,
-  type Browser,
-  type BrowserContext,
-  type BrowserContextOptions,
-  type Page,
-} from 'playwright-core';
+import type { Browser, BrowserContext, BrowserContextOptions, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, expect, inject } from 'vitest';
+import { startBrowser } from './engine.ts';
+import { patience } from './patience.ts';
 
-const options = [
-  '--no-sandbox',
-  '--disable-gpu',
-  '--disable-quic',
-  '--no-first-run',
-  '--disable-background-networking',
-  '--disable-component-update',
-  '--disable-sync',
-];
+/** What a reader's browser is like; `before` runs in each page ahead of the page's own code. */
+type ReaderOptions = BrowserContextOptions & { readonly before?: () => void };
 
 /** One reader: a browser profile of its own, with its own storage. */
 export interface Reader {
   readonly context: BrowserContext;
-  /** Opens a page of the site; the path is relative to its root: `bobweight/`. Waits until it is alive. */
+  /** Opens a page of the site and touches nothing; the path is relative to the site's root: `bobweight/`. */
+  arrive(path: string): Promise<Page>;
+  /** The same, but brings every part of the page to life and waits until all are. */
   open(path: string): Promise<Page>;
 }
 
@@ -35,35 +26,39 @@ export function siteAddress(): string {
  * the site for anything.
  */
 export function useSite(): {
-  reader(how?: BrowserContextOptions & { readonly before?: () => void }): Promise<Reader>;
-  /** The page of a new reader. */
-  open(path: string, how?: BrowserContextOptions & { readonly before?: () => void }): Promise<Page>;
-  /** Takes complaints out that the test itself called for. */
+  reader(how?: ReaderOptions): Promise<Reader>;
+  /** The page of a new reader, as that reader's `arrive` and `open` give it. */
+  arrive(path: string, how?: ReaderOptions): Promise<Page>;
+  open(path: string, how?: ReaderOptions): Promise<Page>;
+  /** Lets complaints of this test pass that it called for itself, whenever they come. */
   forgive(what: RegExp): void;
 } {
   let browser: Browser | undefined;
   const contexts: BrowserContext[] = [];
   const troubles: string[] = [];
+  const forgiven: RegExp[] = [];
 
   beforeAll(async () => {
-    browser = await chromium.launch({ executablePath: inject('browser'), args: options });
+    browser = await startBrowser();
   });
   afterEach(async () => {
     await Promise.all(contexts.splice(0).map((context) => context.close()));
-    expect(troubles.splice(0), 'what the pages complained of').toEqual([]);
+    const pardons = forgiven.splice(0);
+    const rest = troubles
+      .splice(0)
+      .filter((trouble) => !pardons.some((what) => what.test(trouble)));
+    expect(rest, 'what the pages complained of').toEqual([]);
   });
   afterAll(async () => {
     await browser?.close();
   });
 
-  async function reader(
-    how: BrowserContextOptions & { readonly before?: () => void } = {},
-  ): Promise<Reader> {
+  async function reader(how: ReaderOptions = {}): Promise<Reader> {
     if (browser === undefined) throw new Error('The browser is not running.');
     const { before, ...rest } = how;
     const context = await browser.newContext({ baseURL: siteAddress(), ...rest });
     contexts.push(context);
-    context.setDefaultTimeout(15_000);
+    context.setDefaultTimeout(patience);
     watch(context, troubles);
     // A policy that is broken gives no other sign.
     await context.addInitScript(() => {
@@ -72,24 +67,28 @@ export function useSite(): {
       });
     });
     if (before !== undefined) await context.addInitScript(before);
-    return {
-      context,
-      async open(path) {
-        const page = await context.newPage();
-        await page.goto(path);
-        if (rest.javaScriptEnabled !== false) await alive(page);
-        return page;
-      },
-    };
+    async function arrive(path: string): Promise<Page> {
+      const page = await context.newPage();
+      await page.goto(path);
+      return page;
+    }
+    async function open(path: string): Promise<Page> {
+      const page = await arrive(path);
+      if (rest.javaScriptEnabled !== false) await alive(page);
+      return page;
+    }
+    return { context, arrive, open };
   }
   return {
     reader,
+    async arrive(path, how) {
+      return (await reader(how)).arrive(path);
+    },
     async open(path, how) {
       return (await reader(how)).open(path);
     },
     forgive(what) {
-      const rest = troubles.filter((trouble) => !what.test(trouble));
-      troubles.splice(0, troubles.length, ...rest);
+      forgiven.push(what);
     },
   };
 }

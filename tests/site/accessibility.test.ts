@@ -1,0 +1,117 @@
+import { AxeBuilder } from '@axe-core/playwright';
+import { type Page } from 'playwright-core';
+import { expect, it } from 'vitest';
+import { builtPages, topicPages } from './support/build.ts';
+import { useSite } from './support/site.ts';
+
+const site = useSite();
+
+/** Opens everything that is folded, answers every question, fetches every tool. */
+async function unfoldAll(page: Page): Promise<void> {
+  // Each goes once it is pressed, so the first of those left is pressed until none is.
+  const skips = page.getByRole('button', { name: 'Skip to the answer' });
+  for (let left = await skips.count(); left > 0; left -= 1) await skips.first().click();
+  await skips.waitFor({ state: 'detached' });
+  await page.evaluate(() => {
+    for (const fold of document.querySelectorAll('details')) fold.open = true;
+  });
+  await page.waitForFunction(() =>
+    [...document.querySelectorAll('.tool')].every(
+      (tool) =>
+        tool.childElementCount > 1 &&
+        // The plot is drawn in slices, and nothing stands there before.
+        (tool.firstElementChild?.textContent !== 'Plot one against another' ||
+          tool.querySelector('svg') !== null),
+    ),
+  );
+}
+
+const rules = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
+
+/** Faults by WCAG 2.2 AA; in the second scheme of colours only what colours can change. */
+async function violations(page: Page, what: 'all' | 'contrast'): Promise<readonly string[]> {
+  const { violations: found, passes } = await new AxeBuilder({ page })
+    // One document without frames: the whole run in the page itself takes a third of the time.
+    .setLegacyMode(true)
+    .options({
+      runOnly: what === 'all' ? rules : { type: 'rule', values: ['color-contrast'] },
+      // Listing what is well takes longer than finding what is not.
+      resultTypes: ['violations'],
+    })
+    .analyze();
+  expect(passes.map(({ id }) => id)).toContain('color-contrast');
+  return found.flatMap(({ id, nodes }) =>
+    nodes.map(({ html, failureSummary }) => `${id}: ${html.slice(0, 160)} ${failureSummary ?? ''}`),
+  );
+}
+
+/**
+ * The same for a page that grows with every topic: judged again and again with one of its sections in it at a time,
+ * so that no single run takes long. The others are taken out, since hidden ones would cost nearly as much.
+ */
+async function violationsBySection(
+  page: Page,
+  what: 'all' | 'contrast',
+): Promise<readonly string[]> {
+  const held = await page.evaluateHandle(() => {
+    const sections = [...document.querySelectorAll('section.wide')];
+    const place = document.createComment('sections');
+    sections[0]?.before(place);
+    return { sections, place };
+  });
+  const count = await held.evaluate(({ sections }) => sections.length);
+  expect(count).toBeGreaterThanOrEqual(topicPages().length);
+  const found: string[] = [];
+  for (let at = 0; at < count; at += 1) {
+    await held.evaluate(({ sections, place }, only) => {
+      for (const section of sections) section.remove();
+      place.after(...sections.slice(only, only + 1));
+    }, at);
+    found.push(...(await violations(page, what)));
+  }
+  await held.evaluate(({ sections, place }) => {
+    place.after(...sections);
+  });
+  // What stands round the sections is found with each of them.
+  return [...new Set(found)];
+}
+
+/** What reaches past the right edge of the window, where the page itself would scroll sideways. */
+function overflow(page: Page): Promise<readonly string[]> {
+  return page.evaluate(() => {
+    const { scrollWidth, clientWidth } = document.documentElement;
+    if (scrollWidth <= clientWidth) return [];
+    // What scrolls or is cut inside a part of its own is no fault of the page.
+    const held = (part: Element): boolean => {
+      for (let at = part.parentElement; at !== null; at = at.parentElement)
+        if (getComputedStyle(at).overflowX !== 'visible') return true;
+      return false;
+    };
+    const wide = [...document.querySelectorAll('body *')].filter(
+      (part) => part.getBoundingClientRect().right > clientWidth + 0.5 && !held(part),
+    );
+    return [
+      `${String(scrollWidth)} px`,
+      ...wide.slice(-3).map((part) => part.outerHTML.slice(0, 160)),
+    ];
+  });
+}
+
+it.each(builtPages().map(({ path }) => [path || '(first page)', path]))(
+  '%s: no fault for those who cannot see it, no sideways scroll',
+  async (_, path) => {
+    const judge = path === 'checks/' ? violationsBySection : violations;
+    const page = await site.open(path, { viewport: { width: 320, height: 720 } });
+    expect.soft(await overflow(page), 'at 320 px').toEqual([]);
+    await unfoldAll(page);
+    expect.soft(await overflow(page), 'at 320 px, unfolded').toEqual([]);
+    await page.setViewportSize({ width: 1920, height: 1080 });
+    expect.soft(await overflow(page), 'at 1920 px').toEqual([]);
+    await page.setViewportSize({ width: 1280, height: 900 });
+    expect.soft(await judge(page, 'all'), 'light').toEqual([]);
+    await page.emulateMedia({ colorScheme: 'dark' });
+    expect.soft(await judge(page, 'contrast'), 'dark').toEqual([]);
+    const ground = await page.evaluate(() => getComputedStyle(document.body).backgroundColor);
+    expect(ground).not.toBe('rgb(255, 255, 255)');
+  },
+);
