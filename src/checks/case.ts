@@ -16,7 +16,7 @@ const id = v.pipe(
   v.regex(/^[a-z0-9]+(?:-[a-z0-9]+)*$/, 'must be lower-case words joined by hyphens'),
 );
 /** A text that says something. */
-export const sentence = v.pipe(
+const sentence = v.pipe(
   v.string('must be text'),
   v.trim(),
   v.nonEmpty('must say something'),
@@ -114,7 +114,7 @@ export function printedNumber(text: string): number {
 }
 
 /** One line a problem: the file, the case and the field, and what is wrong with it. */
-export function complain(
+function complain(
   file: string,
   data: unknown,
   issues: readonly [v.BaseIssue<unknown>, ...v.BaseIssue<unknown>[]],

@@ -15,7 +15,7 @@ export interface Proof {
 }
 
 /** The names of a calculator's numbers, `calculator.output`: its outputs but curves, and its comparisons. */
-export function resultsOf(calculator: AnyCalculator): readonly string[] {
+function resultsOf(calculator: AnyCalculator): readonly string[] {
   const numbers = Object.entries(calculator.outputs).filter(([, { type }]) => type !== 'series');
   const names = [...numbers.map(([name]) => name), ...Object.keys(calculator.comparisons ?? {})];
   return names.map((name) => `${calculator.id}.${name}`);

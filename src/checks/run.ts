@@ -56,7 +56,7 @@ function readInput(entry: Entry, typed: string): Value {
  *
  * @throws Error naming the case and the input when one is missing, unknown or unreadable
  */
-export function readInputs(
+function readInputs(
   entry: CheckCase,
   calculator: AnyCalculator,
 ): Readonly<Record<string, Value>> {

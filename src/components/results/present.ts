@@ -13,7 +13,7 @@ import { differenceFromSI, fromSI } from '../../units/units.ts';
 export type Shown = NumberOutput | MaybeOutput;
 
 /** Figures shown when no ± says how many are justified. */
-export const plainFigures = 4;
+const plainFigures = 4;
 
 /** True for outputs that stand in the results table; series are drawn, not listed. */
 export function isShown(output: OutputEntry): output is Shown {
@@ -45,7 +45,7 @@ export function formatDifference(si: number, unit: string): string {
 }
 
 /** A value and its ± to the same decimals: "1685.2 ± 2.3 g". Both in SI; the ± is a difference. */
-export function withPlusMinus(si: number, plusMinus: number, unit: string): string {
+function withPlusMinus(si: number, plusMinus: number, unit: string): string {
   const value = fromSI(si, unit);
   const spread = differenceFromSI(plusMinus, unit);
   const decimals = decimalsFor(value, spread);
