@@ -190,6 +190,10 @@ export interface Calculator<
   readonly purpose: string;
   /** Computed once the keys are quiet instead of at every key: for a model that takes longer than a frame. */
   readonly pace?: 'idle';
+  /** The numbers that the question turns on, at most six: open on the sheet, where all others are folded. */
+  readonly asks: readonly (keyof I & string)[];
+  /** The results that answer it, at most six, in the order of reading: the rest is folded. */
+  readonly answers: readonly (keyof O & string)[];
   readonly inputs: I;
   readonly outputs: O;
   compute(input: Input<I>): Output<O>;
@@ -239,6 +243,8 @@ export interface AnyCalculator {
   readonly title: string;
   readonly purpose: string;
   readonly pace?: 'idle';
+  readonly asks: readonly string[];
+  readonly answers: readonly string[];
   readonly inputs: Readonly<Record<string, Entry>>;
   readonly outputs: Readonly<Record<string, OutputEntry>>;
   compute(input: Readonly<Record<string, Value>>): Readonly<Record<string, Result>>;

@@ -35,6 +35,8 @@ export const bare = {
   title: 'Tiny',
   purpose: 'Serves a test.',
   steps: {},
+  asks: [],
+  answers: [],
   limits: [],
   validity: [],
   assumptions: [],

@@ -30,6 +30,8 @@ export const bobweightError = defineCalculator({
   title: 'What a gram of bobweight does',
   purpose:
     'The unbalance at each end of the crank when every bobweight is wrong, or changed, by the same mass.',
+  asks: ['crankLayout', 'bobweightError', 'stroke', 'cylinderSpacing'],
+  answers: ['planeUnbalance', 'pinUnbalance', 'unbalanceA', 'unbalanceB', 'massFor100'],
   inputs: {
     crankLayout,
     bobweightError: change,

@@ -20,6 +20,8 @@ export const bobweightImplied = defineCalculator({
   id: 'bobweight-implied',
   title: 'Weighing hearsay',
   purpose: 'Whether a bobweight that somebody quotes can belong to the parts they name.',
+  asks: ['bobweight', 'pistonMass', 'pinMass', 'rodMass', 'ringMass', 'reciprocatingFraction'],
+  answers: ['impliedBigEnd', 'impliedSmallEnd', 'impliedShare', 'unsaidSwing'],
   inputs: {
     bobweight,
     pistonMass,

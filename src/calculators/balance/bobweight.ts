@@ -22,6 +22,15 @@ export const bobweight = defineCalculator({
   id: 'bobweight',
   title: 'Bobweight',
   purpose: 'The mass to clamp on each crankpin while the crank is balanced.',
+  asks: [
+    'pistonMass',
+    'pinMass',
+    'ringMass',
+    'smallEndMass',
+    'bigEndMass',
+    'reciprocatingFraction',
+  ],
+  answers: ['bobweight', 'halfBobweight', 'rotating', 'reciprocating', 'bobweightShare'],
   inputs: {
     pistonMass,
     pinMass,

@@ -20,6 +20,22 @@ export const partialBalance = defineCalculator({
   title: 'Where the half comes from',
   purpose:
     'What a counterweight can take of the sliding force on one crankpin, and what it leaves.',
+  asks: [
+    'reciprocatingMass',
+    'rotatingMass',
+    'reciprocatingFraction',
+    'rodsPerPin',
+    'bankAngle',
+    'stroke',
+  ],
+  answers: [
+    'balanceMass',
+    'inertiaForce',
+    'forward',
+    'backward',
+    'forwardLeft',
+    'residualGreatest',
+  ],
   inputs: {
     reciprocatingMass,
     rotatingMass,

@@ -58,6 +58,22 @@ export const bearingClearance = defineCalculator({
   title: 'Bearing clearance',
   purpose:
     'The clearance of a rod bearing from its parts and as gauged, and what cold and heat make of it.',
+  asks: [
+    'rodHousing',
+    'rodShellWall',
+    'crankpinDiameter',
+    'rodClearance',
+    'rodTemperature',
+    'crankpinTemperature',
+  ],
+  answers: [
+    'clearance',
+    'clearanceHot',
+    'clearanceCold',
+    'gaugeDifference',
+    'leastClearance',
+    'greatestClearance',
+  ],
   inputs: {
     rodHousing,
     rodShellWall,

@@ -45,6 +45,15 @@ export const bearingCrush = defineCalculator({
   title: 'Bearing crush',
   purpose:
     'How hard two half shells press against the big end, what that costs the joint, and what heat leaves of it.',
+  asks: [
+    'rodHousing',
+    'housingOutside',
+    'rodShellWall',
+    'crushHeight',
+    'youngsModulus',
+    'rodTemperature',
+  ],
+  answers: ['pressureShop', 'pressureHot', 'pressureCold', 'interference', 'touching', 'opening'],
   inputs: {
     rodHousing,
     housingOutside,

@@ -9,6 +9,8 @@ export const crankOverlap = defineCalculator({
   id: 'crank-overlap',
   title: 'Crank overlap',
   purpose: 'How far the crankpin and the main journal beside it overlap, seen along the shaft.',
+  asks: ['mainDiameter', 'crankpinDiameter', 'stroke'],
+  answers: ['overlap', 'share', 'touchingStroke'],
   inputs: { mainDiameter, crankpinDiameter, stroke },
   outputs: {
     overlap: length('o', 'Overlap of crankpin and main journal', {

@@ -11,6 +11,8 @@ export const isoFit = defineCalculator({
   title: 'Limits by ISO 286',
   purpose:
     'The limits of a hole and a shaft of one nominal diameter, and the clearance between them.',
+  asks: ['fitDiameter', 'holeGrade', 'shaftGrade'],
+  answers: ['greatestClearance', 'leastClearance', 'holeTolerance', 'shaftTolerance'],
   inputs: { fitDiameter, holeGrade, shaftGrade },
   outputs: {
     greatestClearance: fineLength('c_max', 'Greatest clearance of the pair', {

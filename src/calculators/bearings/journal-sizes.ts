@@ -22,6 +22,8 @@ export const journalSizes = defineCalculator({
   title: 'Journal sizes',
   purpose:
     'What a crankpin of another size changes: surface speed, area, unit load, overlap, mass.',
+  asks: ['crankpinDiameter', 'mainDiameter', 'stroke', 'rodShellWidth', 'bearingLoad', 'maxSpeed'],
+  answers: ['pinSpeed', 'pinSpeedCommon', 'mainSpeed', 'unitLoad', 'overlap', 'bigEnd'],
   inputs: {
     crankpinDiameter,
     mainDiameter,

@@ -21,6 +21,8 @@ export const benchSwing = defineCalculator({
   title: 'Inertia from a bench swing',
   purpose:
     'The inertia of a part that was hung on wires or on a knife edge and timed while it swung.',
+  asks: ['swingRig', 'swingMass', 'swingSpacing', 'swingWire', 'swingCount', 'swingTime'],
+  answers: ['partInertia', 'gyration', 'swingPeriod'],
   inputs: {
     swingRig,
     swingMass,

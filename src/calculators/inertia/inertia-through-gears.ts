@@ -19,6 +19,8 @@ export const inertiaThroughGears = defineCalculator({
   title: 'Inertia through the gears',
   purpose:
     'What the engine’s inertia counts for on the road in one gear, whichever way the power flows, and how the car accelerates then.',
+  asks: ['engineInertia', 'gearRatio', 'finalDrive', 'tyreRadius', 'carMass', 'netTorque'],
+  answers: ['acceleration', 'equivalentMass', 'drivingMass', 'massFactor', 'engineRise'],
   inputs: {
     engineInertia,
     gearRatio,

@@ -12,6 +12,8 @@ export const rodSwing = defineCalculator({
   title: 'A rod swung from both ends',
   purpose:
     'The inertia and the centre of gravity of a connecting rod from two swings on a knife edge.',
+  asks: ['rodMass', 'edgeDistance', 'rodSwingCount', 'smallEndTime', 'bigEndTime'],
+  answers: ['rodInertia', 'gyration', 'fromSmallEnd', 'fromBigEnd'],
   inputs: { rodMass, edgeDistance, rodSwingCount, smallEndTime, bigEndTime },
   outputs: {
     rodInertia: inertia('I_G', 'Inertia about the centre of gravity', {

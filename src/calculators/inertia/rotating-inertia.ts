@@ -57,6 +57,22 @@ export const rotatingInertia = defineCalculator({
   title: 'Rotating inertia',
   purpose:
     'What all that turns with the crank holds back when the speed must rise, part by part, and what it counts for on the road.',
+  asks: [
+    'crankInertia',
+    'flywheelInertia',
+    'clutchInertia',
+    'damperInertia',
+    'gearRatio',
+    'netTorque',
+  ],
+  answers: [
+    'totalInertia',
+    'equivalentMass',
+    'flywheelPart',
+    'riseTime',
+    'wheelShare',
+    'energyHeld',
+  ],
   inputs: {
     crankInertia,
     flywheelFrom,

@@ -9,6 +9,8 @@ export const speedRipple = defineCalculator({
   id: 'speed-ripple',
   title: 'Speed ripple',
   purpose: 'How much the speed of the crank swings within a cycle: what a flywheel is for.',
+  asks: ['engineInertia', 'energySwing', 'meanSpeed'],
+  answers: ['coefficient', 'spread', 'highest', 'lowest'],
   inputs: { engineInertia, energySwing, meanSpeed },
   outputs: {
     coefficient: percent('C_s', 'Speed ripple, greatest less least over the mean', {

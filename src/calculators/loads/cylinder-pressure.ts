@@ -53,6 +53,8 @@ export const cylinderPressure = defineCalculator({
   title: 'Cylinder pressure',
   purpose:
     'What presses on the piston over the four strokes at the speed of greatest torque: the peak and its angle, the mean effective pressure, torque and power.',
+  asks: ['bore', 'stroke', 'compressionRatio', 'torqueSpeed', 'volumetricEfficiency', 'burnStart'],
+  answers: ['peakPressure', 'torque', 'netMep', 'peakAngle', 'worstPeak', 'closingRatio'],
   inputs: {
     bore,
     stroke,

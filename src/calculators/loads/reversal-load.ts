@@ -63,6 +63,15 @@ export const reversalLoad = defineCalculator({
   title: 'Reversal load',
   purpose:
     'How hard the moving parts pull on each section when the piston turns at overlap TDC with no gas pressing back.',
+  asks: ['maxSpeed', 'stroke', 'rodLength', 'pistonMass', 'pinMass', 'smallEndMass'],
+  answers: [
+    'partingPull',
+    'commonPull',
+    'missedShiftPull',
+    'bossPull',
+    'shankPull',
+    'crankpinPull',
+  ],
   inputs: {
     maxSpeed,
     missedShiftSpeed,
@@ -110,11 +119,9 @@ export const reversalLoad = defineCalculator({
     reciprocating: mass('m_rec', 'Reciprocating mass', { phrase: 'The reciprocating mass' }),
     accelerationTop: acceleration('a_TDC', 'Piston acceleration at TDC', {
       alsoGravity: true,
-      detail: true,
     }),
     accelerationBottom: acceleration('a_BDC', 'Piston acceleration at BDC, upward', {
       alsoGravity: true,
-      detail: true,
     }),
     pullCurve: curve(
       axis('angularSpeed', 'n', 'Crank speed'),

@@ -35,6 +35,15 @@ export const pistonMotion = defineCalculator({
   id: 'piston-motion',
   title: 'Piston motion',
   purpose: 'Where the piston is at each crank angle, how fast it goes, and how hard it is pulled.',
+  asks: ['stroke', 'rodLength', 'maxSpeed', 'crankAngle', 'pinOffset'],
+  answers: [
+    'accelerationTop',
+    'accelerationBottom',
+    'peakSpeed',
+    'peakSpeedAngle',
+    'meanSpeed',
+    'acceleration',
+  ],
   inputs: {
     stroke,
     rodLength,

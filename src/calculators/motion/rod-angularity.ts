@@ -12,6 +12,8 @@ export const rodAngularity = defineCalculator({
   title: 'Rod angularity',
   purpose:
     'How far the rod leans at most, and what share of the force along the bore it presses against the wall.',
+  asks: ['stroke', 'rodLength', 'boreOffset', 'pinOffset', 'crankAngle'],
+  answers: ['downLean', 'downThrust', 'upLean', 'upThrust', 'rodAngle', 'thrust'],
   inputs: {
     stroke,
     rodLength,

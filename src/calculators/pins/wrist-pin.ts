@@ -41,6 +41,8 @@ export const wristPin = defineCalculator({
   title: 'Wrist pin',
   purpose:
     'What a wrist pin weighs, how hard it is pressed in its seats, and how far it bends, shears and goes oval.',
+  asks: ['pinDiameter', 'pinBore', 'pinLength', 'peakPressure', 'maxSpeed', 'pistonMass'],
+  answers: ['mass', 'bending', 'ovalization', 'smallEndPressure', 'bossPressure', 'shear'],
   inputs: {
     pinDiameter,
     pinBore,

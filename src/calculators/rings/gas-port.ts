@@ -140,6 +140,15 @@ export const gasPort = defineCalculator({
   pace: 'idle',
   purpose:
     'How closely the pressure behind the top ring follows the cylinder, with holes, without them and with some of them plugged.',
+  asks: [
+    'ringSideClearance',
+    'portCount',
+    'portDiameter',
+    'maxSpeed',
+    'ringSeat',
+    'compressionRatio',
+  ],
+  answers: ['shortfall', 'shortfallUnported', 'shutShortfall', 'lag', 'peakPressure', 'leak'],
   inputs: {
     ringSideClearance,
     portCount,

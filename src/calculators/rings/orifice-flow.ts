@@ -35,6 +35,22 @@ export const orificeFlow = defineCalculator({
   title: 'Gas through a hole',
   purpose:
     'How much gas passes a hole between two pressures, when it chokes, and how fast a vessel empties through it.',
+  asks: [
+    'upstreamPressure',
+    'downstreamPressure',
+    'orificeArea',
+    'dischargeCoefficient',
+    'heatRatio',
+    'gasTemperature',
+  ],
+  answers: [
+    'massFlow',
+    'chokedFlow',
+    'pressureRatio',
+    'chokingRatio',
+    'throatPressure',
+    'timeConstant',
+  ],
   inputs: {
     upstreamPressure,
     downstreamPressure,

@@ -16,6 +16,8 @@ export const ringPack = defineCalculator({
   id: 'ring-pack',
   title: 'Ring pack: tension and bench pull',
   purpose: 'The sum of the measured tensions, and the pull it takes to move the ringed piston.',
+  asks: ['ring1Tension', 'ring2Tension', 'oilRingTension', 'benchFriction', 'packDrag'],
+  answers: ['pull', 'tensionSum', 'wallForce', 'oilShare', 'impliedFriction'],
   inputs: {
     ring1Tension,
     ring2Tension,

@@ -19,6 +19,15 @@ export const ringSecond = defineCalculator({
   id: 'ring-second',
   title: 'Second ring: tension and stress',
   purpose: 'The second ring by the same theory, as long as it is one piece of rectangular section.',
+  asks: ['bore', 'ring2Height', 'ring2Radial', 'ring2Modulus', 'ring2FreeGap', 'ring2Gap'],
+  answers: [
+    'contactPressure',
+    'tangentialForce',
+    'placeStress',
+    'fittingStress',
+    'conformability',
+    'followedOval',
+  ],
   inputs: {
     bore,
     ring2Height,

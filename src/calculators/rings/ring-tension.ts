@@ -21,6 +21,15 @@ export const ringTension = defineCalculator({
   title: 'Top ring: tension and stress',
   purpose:
     'What a ring presses on the bore by its own spring, how far it follows a bore that is not round, and what it bears when it is fitted.',
+  asks: ['bore', 'ring1Height', 'ring1Radial', 'ring1Modulus', 'ring1FreeGap', 'ring1Gap'],
+  answers: [
+    'contactPressure',
+    'tangentialForce',
+    'placeStress',
+    'fittingStress',
+    'conformability',
+    'followedOval',
+  ],
   inputs: {
     bore,
     ring1Height,

@@ -18,6 +18,8 @@ export const columnBuckling = defineCalculator({
   id: 'column-buckling',
   title: 'Buckling of any bar',
   purpose: 'At what push a straight bar of any section gives way: Euler, Johnson, Rankine.',
+  asks: ['rodLength', 'shankArea', 'gyrationRadius', 'youngsModulus', 'yieldStrength', 'endFactor'],
+  answers: ['johnsonLoad', 'eulerLoad', 'rankineLoad', 'crushLoad', 'slenderness', 'transition'],
   inputs: {
     rodLength,
     endFactor,

@@ -27,6 +27,15 @@ export const rodMaterials = defineCalculator({
   title: 'Rod materials',
   purpose:
     'How thick and how heavy the shank has to be in one metal or another, for the same margin or the same stretch.',
+  asks: ['rodMaterial', 'maxSpeed', 'stroke', 'rodLength', 'reciprocatingMass', 'peakPressure'],
+  answers: [
+    'marginMass',
+    'stretchMass',
+    'bothMass',
+    'materialModulus',
+    'materialDensity',
+    'materialHotYield',
+  ],
   inputs: {
     rodMaterial,
     maxSpeed,

@@ -41,6 +41,22 @@ export const rodShank = defineCalculator({
   title: 'Rod shank',
   purpose:
     'What the shank of a rod carries in pull, push and whip, how near it is to buckling, and how much longer it gets.',
+  asks: [
+    'shankHeight',
+    'shankWidth',
+    'flangeThickness',
+    'webThickness',
+    'maxSpeed',
+    'peakPressure',
+  ],
+  answers: [
+    'pullStress',
+    'lowSpeedStress',
+    'clearanceLeft',
+    'bucklingMargin',
+    'amplitude',
+    'whipStress',
+  ],
   inputs: {
     shankShape,
     shankHeight,

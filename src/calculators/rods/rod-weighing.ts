@@ -33,6 +33,15 @@ export const rodWeighing = defineCalculator({
   id: 'rod-weighing',
   title: 'Weighing the parts',
   purpose: 'What the two ends of a rod weigh, how far to trust it, and where the rod balances.',
+  asks: ['rodMass', 'bigEndReadings', 'smallEndReadings'],
+  answers: [
+    'bigEndMass',
+    'smallEndMass',
+    'closure',
+    'closureTolerance',
+    'bigEndShare',
+    'centreFromBigEnd',
+  ],
   inputs: {
     rodMass,
     bigEndReadings,

@@ -77,11 +77,11 @@ export function difference(
   return sign + formatQuantity(change, unit, { significant: 3 });
 }
 
-/** Candidate over baseline, with its own ± where it has one; a dash where a quotient would say nothing. */
-export function ratio({ baseline, candidate, ratio: doubt }: Pair): string {
-  if (typeof baseline !== 'number' || typeof candidate !== 'number') return '—';
+/** Candidate over baseline, with its own ± where it has one; undefined where a quotient would say nothing. */
+export function ratio({ baseline, candidate, ratio: doubt }: Pair): string | undefined {
+  if (typeof baseline !== 'number' || typeof candidate !== 'number') return undefined;
   const quotient = candidate / baseline;
-  if (!Number.isFinite(quotient) || quotient <= 0) return '—';
+  if (!Number.isFinite(quotient) || quotient <= 0 || baseline === candidate) return undefined;
   return doubt !== undefined && doubt.plusMinus > 0
     ? spread(quotient, doubt.plusMinus, 'ratio')
     : formatNumber(quotient, { significant: 3 });
