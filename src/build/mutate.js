@@ -1,0 +1,87 @@
+import { readFileSync } from 'node:fs';
+import { isAnswered, readAnswers, staleAnswers } from './mutate/answers.js';
+import { tryFormulas } from './mutate/formulas.js';
+import { mutantsOf } from './mutate/mutants.js';
+import { filesIn, stagesFor } from './mutate/tests.js';
+import { Trials } from './mutate/trials.js';
+import { root } from './tool.js';
+
+/*
+ * npm run mutate [-- --formulas --guards --operators] [part of a path]: makes the physics wrong, one small change at
+ * a time, and lists the changes that no test notices. It takes long: a second or two for each change.
+ */
+
+/** @typedef {{ file: string, line?: number, change: string }} Survivor */
+/** @typedef {{ total: number, survivors: Survivor[] }} Tried */
+
+process.chdir(root);
+const kinds = /** @type {const} */ (['formulas', 'guards', 'operators']);
+const words = process.argv.slice(2);
+const unknown = words.find((word) => word.startsWith('--') && !kinds.some((kind) => word === `--${kind}`));
+if (unknown !== undefined) throw new Error(`There is no ${unknown}; there are --${kinds.join(' --')}`);
+const named = kinds.filter((kind) => words.includes(`--${kind}`));
+const wanted = new Set(named.length === 0 ? kinds : named);
+const filter = words.find((word) => !word.startsWith('--')) ?? '';
+const answers = readAnswers();
+
+/** @type {Record<string, Tried>} */
+const tried = Object.fromEntries(
+  kinds.filter((kind) => wanted.has(kind)).map((kind) => [kind, { total: 0, survivors: [] }]),
+);
+/** @type {string[]} */
+const stale = [];
+
+/** @param {Survivor} survivor */
+function line({ file, line, change }) {
+  return `${file}${line === undefined ? '' : `:${line}`}  ${change}`;
+}
+
+/** @param {string} file @param {Trials} trials */
+async function tryFile(file, trials) {
+  const mutants = mutantsOf(file, readFileSync(file, 'utf8')).filter(({ kind }) => wanted.has(kind));
+  /** @type {Survivor[]} */
+  const alive = [];
+  const began = Date.now();
+  for (const mutant of mutants) {
+    const sum = tried[mutant.kind];
+    if (sum === undefined) continue;
+    sum.total += 1;
+    const { caught } = await trials.meet(mutant, stagesFor(file, mutant.kind));
+    if (caught) continue;
+    alive.push(mutant);
+    sum.survivors.push(mutant);
+    if (!isAnswered(answers, file, mutant.change)) console.log(line(mutant));
+  }
+  const made = mutants.map(({ change }) => change);
+  for (const mutant of staleAnswers(answers, file, alive, made)) stale.push(`${file}  ${mutant}`);
+  const seconds = ((Date.now() - began) / 1000).toFixed(0);
+  console.log(`${file}: ${mutants.length} tried in ${seconds} s, ${alive.length} survived`);
+}
+
+if (wanted.has('formulas')) {
+  const formulas = tryFormulas(filter);
+  tried['formulas'] = formulas;
+  for (const survivor of formulas.survivors)
+    if (!isAnswered(answers, survivor.file, survivor.change)) console.log(line(survivor));
+}
+if (wanted.has('guards') || wanted.has('operators')) {
+  const trials = new Trials();
+  try {
+    for (const file of filesIn('src/core'))
+      if (file.includes(filter)) await tryFile(file, trials);
+  } finally {
+    trials.end();
+  }
+}
+
+console.log();
+let open = stale.length;
+for (const [kind, { total, survivors }] of Object.entries(tried)) {
+  const unanswered = survivors.filter(({ file, change }) => !isAnswered(answers, file, change));
+  open += unanswered.length;
+  console.log(
+    `${kind}: ${total} mutants, ${total - survivors.length} caught, ${survivors.length} survived, ${unanswered.length} of them unanswered`,
+  );
+}
+for (const answer of stale) console.log(`Stale answer: ${answer}`);
+process.exit(open === 0 ? 0 : 1);

@@ -1,0 +1,78 @@
+import { resolve } from 'node:path';
+import { createVitest } from 'vitest/node';
+import config from '../../../vitest.config.ts';
+
+/*
+ * A process of its own, begun by trials.js, which tells it one mutant after the other. The tests get the mutant's
+ * text in the place of the file's; nothing on the disk is changed.
+ */
+
+/** @type {Map<string, string>} texts that stand for those of files */
+const texts = new Map([
+  // Reads every file of `src/core` with its types, for tests that are not run here.
+  [resolve('tests/core/guard-calls.ts'), 'export const guardCalls = () => [];'],
+]);
+const served = {
+  name: 'mutant',
+  enforce: /** @type {const} */ ('pre'),
+  /** @param {string} _code @param {string} id */
+  transform(_code, id) {
+    const text = texts.get(id.split('?')[0] ?? '');
+    return text === undefined ? undefined : { code: text, map: null };
+  },
+};
+
+const unit = config.test?.projects?.find(
+  (project) => typeof project === 'object' && 'test' in project && project.test?.name === 'unit',
+);
+if (typeof unit !== 'object' || !('test' in unit))
+  throw new Error('vitest.config.ts has no project “unit”');
+const vitest = await createVitest(
+  'test',
+  {
+    ...unit.test,
+    name: 'unit',
+    config: false,
+    watch: true,
+    bail: 1,
+    maxWorkers: 1,
+    pool: 'forks',
+    reporters: [{}],
+  },
+  { configFile: false, plugins: [...(config.plugins ?? []), served] },
+);
+// It asks for all tests, that later calls find them by their paths.
+const every = await vitest.globTestSpecifications();
+
+/** @param {import('./tests.js').Stage} stage @returns {Promise<boolean>} whether a test fails */
+async function fails({ tests, names }) {
+  const wanted = new Set(tests.map((name) => resolve(name)));
+  if (names === undefined) vitest.resetGlobalTestNamePattern();
+  else vitest.setGlobalTestNamePattern(new RegExp(names, 'u'));
+  const { testModules, unhandledErrors } = await vitest.runTestSpecifications(
+    every.filter(({ moduleId }) => wanted.has(moduleId)),
+  );
+  if (testModules.length === 0) throw new Error(`there is no test among ${tests.join(', ')}`);
+  return unhandledErrors.length > 0 || testModules.some((module) => !module.ok());
+}
+
+/** @param {{ file: string, text: string, stages: import('./tests.js').Stage[] }} mutant */
+async function meet({ file, text, stages }) {
+  const path = resolve(file);
+  texts.set(path, text);
+  vitest.invalidateFile(path);
+  try {
+    for (const stage of stages) if (await fails(stage)) return { caught: true, by: stage.tests };
+    return { caught: false };
+  } catch (error) {
+    return { problem: String(error) };
+  } finally {
+    texts.delete(path);
+    vitest.invalidateFile(path);
+  }
+}
+
+process.on('message', async (/** @type {Parameters<typeof meet>[0]} */ mutant) => {
+  process.send?.(await meet(mutant));
+});
+process.send?.('ready');
