@@ -7,8 +7,9 @@ import { Trials } from './mutate/trials.js';
 import { root } from './tool.js';
 
 /*
- * npm run mutate [-- --formulas --guards --operators] [part of a path]: makes the physics wrong, one small change at
- * a time, and lists the changes that no test notices. It takes long: a second or two for each change.
+ * npm run mutate -- [--formulas] [--guards] [--operators] [--quick] [part of a path]: makes the physics wrong, one
+ * small change at a time, and lists the changes that no test notices. It takes long: about a second for each change,
+ * and half a minute for one that only the slow tests could notice; `--quick` leaves these tests out.
  */
 
 /** @typedef {{ file: string, line?: number, change: string }} Survivor */
@@ -17,8 +18,10 @@ import { root } from './tool.js';
 process.chdir(root);
 const kinds = /** @type {const} */ (['formulas', 'guards', 'operators']);
 const words = process.argv.slice(2);
-const unknown = words.find((word) => word.startsWith('--') && !kinds.some((kind) => word === `--${kind}`));
-if (unknown !== undefined) throw new Error(`There is no ${unknown}; there are --${kinds.join(' --')}`);
+const options = [...kinds, 'quick'].map((name) => `--${name}`);
+const unknown = words.find((word) => word.startsWith('--') && !options.includes(word));
+if (unknown !== undefined) throw new Error(`There is no ${unknown}; there are ${options.join(' ')}`);
+const isQuick = words.includes('--quick');
 const named = kinds.filter((kind) => words.includes(`--${kind}`));
 const wanted = new Set(named.length === 0 ? kinds : named);
 const filter = words.find((word) => !word.startsWith('--')) ?? '';
@@ -36,6 +39,28 @@ function line({ file, line, change }) {
   return `${file}${line === undefined ? '' : `:${line}`}  ${change}`;
 }
 
+/** @param {string} file @param {'guards' | 'operators'} kind */
+function stages(file, kind) {
+  return stagesFor(file, kind).filter(({ slow }) => !isQuick || slow !== true);
+}
+
+/**
+ * The tests must pass as long as nothing is wrong; else every mutant would count as caught.
+ *
+ * @param {readonly string[]} files
+ * @param {Trials} trials
+ */
+async function tryNothing(files, trials) {
+  const [file] = files;
+  if (file === undefined) throw new Error(`No file of src/core has “${filter}” in its path`);
+  const all = files.flatMap((each) => stages(each, 'operators'));
+  const named = all.filter(({ names }) => names !== undefined).slice(0, 1);
+  const others = new Set(all.flatMap(({ tests, names }) => (names === undefined ? tests : [])));
+  const whole = { file, text: readFileSync(file, 'utf8') };
+  const { caught, by } = await trials.meet(whole, [...named, { tests: [...others] }], 600);
+  if (caught) throw new Error(`A test fails without any change; look at ${by}`);
+}
+
 /** @param {string} file @param {Trials} trials */
 async function tryFile(file, trials) {
   const mutants = mutantsOf(file, readFileSync(file, 'utf8')).filter(({ kind }) => wanted.has(kind));
@@ -46,7 +71,7 @@ async function tryFile(file, trials) {
     const sum = tried[mutant.kind];
     if (sum === undefined) continue;
     sum.total += 1;
-    const { caught } = await trials.meet(mutant, stagesFor(file, mutant.kind));
+    const { caught } = await trials.meet(mutant, stages(file, mutant.kind));
     if (caught) continue;
     alive.push(mutant);
     sum.survivors.push(mutant);
@@ -67,8 +92,9 @@ if (wanted.has('formulas')) {
 if (wanted.has('guards') || wanted.has('operators')) {
   const trials = new Trials();
   try {
-    for (const file of filesIn('src/core'))
-      if (file.includes(filter)) await tryFile(file, trials);
+    const files = filesIn('src/core').filter((file) => file.includes(filter));
+    await tryNothing(files, trials);
+    for (const file of files) await tryFile(file, trials);
   } finally {
     trials.end();
   }

@@ -4,7 +4,7 @@ import { dirname, posix } from 'node:path';
 /**
  * Tests that are run together, and the beginning of the names of those that count; all when left out.
  *
- * @typedef {{ tests: string[], names?: string }} Stage
+ * @typedef {{ tests: string[], names?: string, slow?: boolean }} Stage
  */
 
 const guards = 'tests/core/guards.test.ts';
@@ -62,6 +62,7 @@ export function stagesFor(file, kind) {
   const above = reaching.filter((name) => /^tests\/calculators\/[^/]+\//u.test(name));
   const published = { tests: [checks, ...above.filter((name) => !heavy.test(name))] };
   const slow = {
+    slow: true,
     tests: ['tests/calculators/working.test.ts', ...above.filter((name) => heavy.test(name))],
   };
   const near = kind === 'guards' ? [table, first] : [first, table];

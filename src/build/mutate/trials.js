@@ -40,16 +40,17 @@ export class Trials {
   /**
    * @param {{ file: string, text: string }} mutant
    * @param {readonly import('./tests.js').Stage[]} stages
+   * @param {number} [wait] [s] how long the tests may take; longer counts as caught
    * @returns {Promise<{ caught: boolean, by: string }>} by which tests, or by their never ending
    */
-  async meet({ file, text }, stages) {
+  async meet({ file, text }, stages, wait = patience) {
     const child = this.#child ?? (await this.#begin());
     const waiting = new AbortController();
     const answer = once(child, 'message', { signal: waiting.signal });
     /** @type {NodeJS.Timeout | undefined} */
     let timer;
     const late = new Promise((done) => {
-      timer = setTimeout(done, 1000 * patience, 'late');
+      timer = setTimeout(done, 1000 * wait, 'late');
     });
     child.send({ file, text, stages });
     const first = await Promise.race([answer, late]);

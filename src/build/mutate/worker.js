@@ -34,12 +34,15 @@ const vitest = await createVitest(
     name: 'unit',
     config: false,
     watch: true,
+    // It would know a file by what stands on the disk.
+    fsModuleCache: false,
     bail: 1,
     maxWorkers: 1,
     pool: 'forks',
     reporters: [{}],
   },
-  { configFile: false, plugins: [...(config.plugins ?? []), served] },
+  // Files that are being worked on must not start tests of their own.
+  { configFile: false, server: { watch: null }, plugins: [...(config.plugins ?? []), served] },
 );
 // It asks for all tests, that later calls find them by their paths.
 const every = await vitest.globTestSpecifications();
@@ -52,8 +55,10 @@ async function fails({ tests, names }) {
   const { testModules, unhandledErrors } = await vitest.runTestSpecifications(
     every.filter(({ moduleId }) => wanted.has(moduleId)),
   );
-  if (testModules.length === 0) throw new Error(`there is no test among ${tests.join(', ')}`);
-  return unhandledErrors.length > 0 || testModules.some((module) => !module.ok());
+  // What other tests found before is still among the modules.
+  const own = testModules.filter(({ moduleId }) => wanted.has(moduleId));
+  if (own.length < wanted.size) throw new Error(`not all were run of ${tests.join(', ')}`);
+  return unhandledErrors.length > 0 || own.some((module) => !module.ok());
 }
 
 /** @param {{ file: string, text: string, stages: import('./tests.js').Stage[] }} mutant */
