@@ -20,7 +20,8 @@ const kinds = /** @type {const} */ (['formulas', 'guards', 'operators']);
 const words = process.argv.slice(2);
 const options = [...kinds, 'quick'].map((name) => `--${name}`);
 const unknown = words.find((word) => word.startsWith('--') && !options.includes(word));
-if (unknown !== undefined) throw new Error(`There is no ${unknown}; there are ${options.join(' ')}`);
+if (unknown !== undefined)
+  throw new Error(`There is no ${unknown}; there are ${options.join(' ')}`);
 const isQuick = words.includes('--quick');
 const named = kinds.filter((kind) => words.includes(`--${kind}`));
 const wanted = new Set(named.length === 0 ? kinds : named);
@@ -63,7 +64,9 @@ async function tryNothing(files, trials) {
 
 /** @param {string} file @param {Trials} trials */
 async function tryFile(file, trials) {
-  const mutants = mutantsOf(file, readFileSync(file, 'utf8')).filter(({ kind }) => wanted.has(kind));
+  const mutants = mutantsOf(file, readFileSync(file, 'utf8')).filter(({ kind }) =>
+    wanted.has(kind),
+  );
   /** @type {Survivor[]} */
   const alive = [];
   const began = Date.now();
