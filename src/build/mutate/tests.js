@@ -43,8 +43,8 @@ function reachedFrom(file) {
 }
 
 /**
- * The tests that may catch a mutant of a file, quickest and nearest first: its own, the table of guards, those
- * of `tests/core` that reach it, those of the calculators with the published values, and last the slow ones.
+ * The tests that may catch a mutant of a file, quickest and nearest first: its own, those of its subject, the
+ * table of guards, others of `tests/core` that reach it, those of the calculators with the published values, and last the slow ones.
  *
  * @param {string} file
  * @param {'guards' | 'operators'} kind
@@ -57,14 +57,17 @@ export function stagesFor(file, kind) {
   );
   // The count of rows reads the files as they are: only the rows themselves see a mutant.
   const table = { tests: [guards], names: '^[a-z]+/' };
+  const subject = `${posix.dirname(own)}/`;
+  const inCore = reaching.filter((name) => name.startsWith('tests/core/') && name !== own);
   const first = { tests: reaching.filter((name) => name === own) };
-  const inCore = { tests: reaching.filter((name) => /^tests\/core/u.test(name) && name !== own) };
+  const beside = { tests: inCore.filter((name) => name.startsWith(subject)) };
+  const others = { tests: inCore.filter((name) => !name.startsWith(subject)) };
   const above = reaching.filter((name) => /^tests\/calculators\/[^/]+\//u.test(name));
   const published = { tests: [checks, ...above.filter((name) => !heavy.test(name))] };
   const slow = {
     slow: true,
     tests: ['tests/calculators/working.test.ts', ...above.filter((name) => heavy.test(name))],
   };
-  const near = kind === 'guards' ? [table, first] : [first, table];
-  return [...near, inCore, published, slow].filter(({ tests }) => tests.length > 0);
+  const near = kind === 'guards' ? [table, first, beside] : [first, beside, table];
+  return [...near, others, published, slow].filter(({ tests }) => tests.length > 0);
 }
