@@ -94,6 +94,11 @@ if (wanted.has('formulas')) {
 }
 if (wanted.has('guards') || wanted.has('operators')) {
   const trials = new Trials();
+  for (const signal of ['SIGINT', 'SIGTERM'])
+    process.once(signal, () => {
+      trials.end();
+      process.exit(1);
+    });
   try {
     const files = filesIn('src/core').filter((file) => file.includes(filter));
     await tryNothing(files, trials);

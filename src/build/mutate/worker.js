@@ -80,4 +80,6 @@ async function meet({ file, text, stages }) {
 process.on('message', async (/** @type {Parameters<typeof meet>[0]} */ mutant) => {
   process.send?.(await meet(mutant));
 });
+// Whoever began it has gone.
+process.on('disconnect', () => process.exit());
 process.send?.('ready');
