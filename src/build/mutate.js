@@ -13,7 +13,7 @@ import { root } from './tool.js';
  */
 
 /** @typedef {{ file: string, line?: number, change: string }} Survivor */
-/** @typedef {{ total: number, survivors: Survivor[] }} Tried */
+/** @typedef {{ tried: Survivor[], survivors: Survivor[], late: number }} Tried */
 
 process.chdir(root);
 const kinds = /** @type {const} */ (['formulas', 'guards', 'operators']);
@@ -29,12 +29,11 @@ const filter = words.find((word) => !word.startsWith('--')) ?? '';
 const answers = readAnswers();
 
 /** @type {Record<string, Tried>} */
-const tried = Object.fromEntries(
-  kinds.filter((kind) => wanted.has(kind)).map((kind) => [kind, { total: 0, survivors: [] }]),
+const sums = Object.fromEntries(
+  kinds
+    .filter((kind) => wanted.has(kind))
+    .map((kind) => [kind, { tried: [], survivors: [], late: 0 }]),
 );
-/** @type {string[]} */
-const stale = [];
-
 /** @param {Survivor} survivor */
 function line({ file, line, change }) {
   return `${file}${line === undefined ? '' : `:${line}`}  ${change}`;
@@ -67,28 +66,29 @@ async function tryFile(file, trials) {
   const mutants = mutantsOf(file, readFileSync(file, 'utf8')).filter(({ kind }) =>
     wanted.has(kind),
   );
-  /** @type {Survivor[]} */
-  const alive = [];
+  let alive = 0;
   const began = Date.now();
   for (const mutant of mutants) {
-    const sum = tried[mutant.kind];
+    const sum = sums[mutant.kind];
     if (sum === undefined) continue;
-    sum.total += 1;
-    const { caught } = await trials.meet(mutant, stages(file, mutant.kind));
+    sum.tried.push(mutant);
+    const { caught, by } = await trials.meet(mutant, stages(file, mutant.kind));
+    if (by === 'time') {
+      sum.late += 1;
+      console.log(`${line(mutant)}: its tests came to no end`);
+    }
     if (caught) continue;
-    alive.push(mutant);
+    alive += 1;
     sum.survivors.push(mutant);
     if (!isAnswered(answers, file, mutant.change)) console.log(line(mutant));
   }
-  const made = mutants.map(({ change }) => change);
-  for (const mutant of staleAnswers(answers, file, alive, made)) stale.push(`${file}  ${mutant}`);
   const seconds = ((Date.now() - began) / 1000).toFixed(0);
-  console.log(`${file}: ${mutants.length} tried in ${seconds} s, ${alive.length} survived`);
+  console.log(`${file}: ${mutants.length} tried in ${seconds} s, ${alive} survived`);
 }
 
 if (wanted.has('formulas')) {
   const formulas = tryFormulas(filter);
-  tried['formulas'] = formulas;
+  sums['formulas'] = { ...formulas, late: 0 };
   for (const survivor of formulas.survivors)
     if (!isAnswered(answers, survivor.file, survivor.change)) console.log(line(survivor));
 }
@@ -109,12 +109,20 @@ if (wanted.has('guards') || wanted.has('operators')) {
 }
 
 console.log();
+const all = Object.values(sums);
+const stale = staleAnswers(
+  answers,
+  all.flatMap(({ tried }) => tried),
+  all.flatMap(({ survivors }) => survivors),
+);
 let open = stale.length;
-for (const [kind, { total, survivors }] of Object.entries(tried)) {
+for (const [kind, { tried, survivors, late }] of Object.entries(sums)) {
   const unanswered = survivors.filter(({ file, change }) => !isAnswered(answers, file, change));
   open += unanswered.length;
+  const caught = tried.length - survivors.length;
+  const byTime = late === 0 ? '' : ` (${late} by never ending)`;
   console.log(
-    `${kind}: ${total} mutants, ${total - survivors.length} caught, ${survivors.length} survived, ${unanswered.length} of them unanswered`,
+    `${kind}: ${tried.length} mutants, ${caught} caught${byTime}, ${survivors.length} survived, ${unanswered.length} of them unanswered`,
   );
 }
 for (const answer of stale) console.log(`Stale answer: ${answer}`);

@@ -23,17 +23,18 @@ export function isAnswered(answers, file, change) {
 }
 
 /**
- * The answers of a file to nothing: no mutant of those tried survives as they say.
+ * The answers to nothing: their mutants were tried and did not survive.
  *
  * @param {Answers} answers
- * @param {string} file
+ * @param {readonly { file: string, change: string }[]} tried
  * @param {readonly { file: string, change: string }[]} survivors
- * @param {readonly string[]} tried what was tried in the file
+ * @returns {string[]} each with its file
  */
-export function staleAnswers(answers, file, survivors, tried) {
-  const alive = new Set(survivors.filter((each) => each.file === file).map((each) => each.change));
-  const all = new Set(tried);
-  return (answers[file] ?? [])
-    .map(({ mutant }) => mutant)
-    .filter((mutant) => all.has(mutant) && !alive.has(mutant));
+export function staleAnswers(answers, tried, survivors) {
+  /** @param {{ file: string, change: string }} mutant */
+  const text = ({ file, change }) => `${file}  ${change}`;
+  const [all, alive] = [new Set(tried.map(text)), new Set(survivors.map(text))];
+  return Object.entries(answers)
+    .flatMap(([file, each]) => each.map(({ mutant }) => text({ file, change: mutant })))
+    .filter((answer) => all.has(answer) && !alive.has(answer));
 }

@@ -13,10 +13,11 @@ const draws = 100;
  * Every formula of a declaration that prints another one without a test that fails.
  *
  * @param {string} filter only files with this in their path
- * @returns {{ total: number, survivors: { file: string, change: string }[] }}
+ * @returns {{ tried: { file: string, change: string }[], survivors: { file: string, change: string }[] }}
  */
 export function tryFormulas(filter) {
-  let total = 0;
+  /** @type {{ file: string, change: string }[]} */
+  const tried = [];
   /** @type {{ file: string, change: string }[]} */
   const survivors = [];
   /** @type {readonly import('../../calculators/define.ts').AnyCalculator[]} */
@@ -27,14 +28,13 @@ export function tryFormulas(filter) {
       const file = fileOf(calculator, of);
       if (formula === undefined || !file.includes(filter)) continue;
       for (const change of wrong) {
-        total += 1;
         const other = { ...step, formula: change(formula) };
-        if (isFaulty(calculator, other)) continue;
-        const place = `${calculator.id}, ${of}: ${formula} → ${other.formula}`;
-        survivors.push({ file, change: place });
+        const mutant = { file, change: `${calculator.id}, ${of}: ${formula} → ${other.formula}` };
+        tried.push(mutant);
+        if (!isFaulty(calculator, other)) survivors.push(mutant);
       }
     }
-  return { total, survivors };
+  return { tried, survivors };
 }
 
 /**

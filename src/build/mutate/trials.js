@@ -4,7 +4,7 @@ import { fileURLToPath } from 'node:url';
 import { root } from '../tool.js';
 
 /** Seconds after which a mutant counts as caught: its tests do not come to an end. */
-const patience = 90;
+const patience = 60;
 
 /** Tries mutants one after the other in a process that is begun anew when one of them blocks it. */
 export class Trials {
