@@ -63,6 +63,6 @@ export class Trials {
     }
     const [{ caught, by, problem }] = /** @type {any[]} */ (first);
     if (problem !== undefined) throw new Error(`${file}: ${problem}`);
-    return { caught, by: (by ?? []).join(' ') };
+    return { caught, by };
   }
 }

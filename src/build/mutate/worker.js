@@ -34,6 +34,9 @@ const vitest = await createVitest(
     name: 'unit',
     config: false,
     watch: true,
+    // A slow machine is no wrong answer; trials.js ends what would never end.
+    testTimeout: 3_600_000,
+    hookTimeout: 3_600_000,
     // It would know a file by what stands on the disk.
     fsModuleCache: false,
     bail: 1,
@@ -47,8 +50,8 @@ const vitest = await createVitest(
 // It asks for all tests, that later calls find them by their paths.
 const every = await vitest.globTestSpecifications();
 
-/** @param {import('./tests.js').Stage} stage @returns {Promise<boolean>} whether a test fails */
-async function fails({ tests, names }) {
+/** @param {import('./tests.js').Stage} stage @returns {Promise<string[]>} the files of which a test fails */
+async function failing({ tests, names }) {
   const wanted = new Set(tests.map((name) => resolve(name)));
   if (names === undefined) vitest.resetGlobalTestNamePattern();
   else vitest.setGlobalTestNamePattern(new RegExp(names, 'u'));
@@ -58,7 +61,8 @@ async function fails({ tests, names }) {
   // What other tests found before is still among the modules.
   const own = testModules.filter(({ moduleId }) => wanted.has(moduleId));
   if (own.length < wanted.size) throw new Error(`not all were run of ${tests.join(', ')}`);
-  return unhandledErrors.length > 0 || own.some((module) => !module.ok());
+  const wrong = own.filter((module) => !module.ok()).map((module) => module.relativeModuleId);
+  return wrong.length === 0 && unhandledErrors.length > 0 ? [...tests] : wrong;
 }
 
 /** @param {{ file: string, text: string, stages: import('./tests.js').Stage[] }} mutant */
@@ -67,8 +71,11 @@ async function meet({ file, text, stages }) {
   texts.set(path, text);
   vitest.invalidateFile(path);
   try {
-    for (const stage of stages) if (await fails(stage)) return { caught: true, by: stage.tests };
-    return { caught: false };
+    for (const stage of stages) {
+      const by = await failing(stage);
+      if (by.length > 0) return { caught: true, by: by.join(' ') };
+    }
+    return { caught: false, by: '' };
   } catch (error) {
     return { problem: String(error) };
   } finally {
