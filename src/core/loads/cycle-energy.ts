@@ -105,11 +105,10 @@ export function temperatureAt(
 
 /** The greatest mean gas temperature [K] while the charge is shut in: the best sample, refined. */
 export function peakTemperature(model: PressureModel): number {
-  const { intakeClose, burnStart, burnEnd, exhaustOpen } = model.events;
+  const { intakeClose, burnStart, burnEnd } = model.events;
   const hot = maximum((θ) => temperatureAt(model, θ), burnStart, burnEnd, 16).value;
-  // Without a burn the gas is hottest at TDC, or where it is shut in.
-  const rest = [0, intakeClose].filter((θ) => θ >= intakeClose && θ <= exhaustOpen);
-  return Math.max(hot, ...rest.map((θ) => temperatureAt(model, θ)));
+  // Without a burn the gas is hottest at TDC, at which it is always shut in, or where it is shut in.
+  return Math.max(hot, temperatureAt(model, 0), temperatureAt(model, intakeClose));
 }
 
 /**

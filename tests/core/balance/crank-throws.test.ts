@@ -168,6 +168,42 @@ describe('properties', () => {
     );
   });
 
+  test('rods on any banks shake as the pistons, added up at two angles of the crank, say', () => {
+    const turn = fc.double({ min: -7, max: 7, noNaN: true });
+    const banked = fc.record({
+      angle: turn,
+      position: fc.double({ min: -3, max: 3, noNaN: true }),
+      banks: fc.array(turn, { minLength: 1, maxLength: 3 }),
+    });
+    /** Forces of all pistons along their banks, each times `arm`, with the crank turned on by φ. */
+    const pistons = (throws: readonly Throw[], φ: number, arm: (one: Throw) => number) => {
+      const forces = throws.flatMap((one) =>
+        one.banks.map((β) => [arm(one) * Math.cos(one.angle + φ - β), β] as const),
+      );
+      return {
+        along: forces.reduce((sum, [force, β]) => sum + force * Math.cos(β), 0),
+        across: forces.reduce((sum, [force, β]) => sum + force * Math.sin(β), 0),
+      };
+    };
+    fc.assert(
+      fc.property(fc.array(banked, { minLength: 1, maxLength: 6 }), (throws) => {
+        const { forward, backward } = primaryParts(throws);
+        for (const [part, arm] of [
+          ['force', () => 1],
+          ['couple', (one: Throw) => one.position],
+        ] as const) {
+          // A e^{iφ} + B e^{−iφ} at no turn and at a quarter: A + B and i (A − B).
+          const start = pistons(throws, 0, arm);
+          const quarter = pistons(throws, Math.PI / 2, arm);
+          const A = Math.hypot(start.along + quarter.across, start.across - quarter.along) / 2;
+          const B = Math.hypot(start.along - quarter.across, start.across + quarter.along) / 2;
+          expect(forward[part]).toBeCloseTo(A, 12);
+          expect(backward[part]).toBeCloseTo(B, 12);
+        }
+      }),
+    );
+  });
+
   test('every layout stands about the middle of its crank', () => {
     for (const id of crankLayouts) {
       const places = throwsOf(id).map(({ position }) => position);

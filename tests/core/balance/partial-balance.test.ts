@@ -177,6 +177,7 @@ describe('properties', () => {
         const once = partialBalance({ ...unit, maxSpeed: 100 });
         const faster = partialBalance({ ...unit, maxSpeed: 100 * times });
         expect(faster.inertiaForce / once.inertiaForce).toBeCloseTo(times ** 2, 9);
+        expect(faster.forward / once.forward).toBeCloseTo(times ** 2, 9);
       }),
     );
   });

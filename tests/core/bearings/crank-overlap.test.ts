@@ -10,6 +10,11 @@ describe('crank overlap', () => {
     expect(overlap).toBeCloseTo(0.03, 15);
   });
 
+  test('is a quarter of the pin where pin and main journal are equal and their axes ¾ of one apart', () => {
+    const { share } = crankOverlap({ mainDiameter: 0.06, crankpinDiameter: 0.06, stroke: 0.09 });
+    expect(share).toBeCloseTo(0.25, 15);
+  });
+
   test('equals the common chord found by walking the line of centres point by point', () => {
     fc.assert(
       fc.property(length, length, length, (mainDiameter, crankpinDiameter, stroke) => {

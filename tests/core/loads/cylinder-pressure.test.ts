@@ -278,6 +278,52 @@ describe('the curve', () => {
   });
 });
 
+describe('the change of charge', () => {
+  const [pIn, pEx] = [90e3, 120e3];
+  const changed = { ...hill, manifoldPressure: pIn, exhaustPressure: pEx };
+
+  it('blows down as half a cosine, from exhaust opening to as far past BDC', () => {
+    const { at, volume, events } = pressureModel({ ...changed, exhaustOpen: 0.8 });
+    expect(events.exhaustOpen).toBeCloseTo(Math.PI - 0.8, 15);
+    const opening =
+      at(events.exhaustOpen) * volume.at(events.exhaustOpen) ** hill.expansionExponent;
+    for (const [passed, left] of [
+      [0.25, (1 + Math.SQRT1_2) / 2],
+      [0.5, 0.5],
+      [0.75, (1 - Math.SQRT1_2) / 2],
+      [1, 0],
+    ] as const) {
+      const θ = Math.PI - 0.8 + passed * 1.6;
+      const expanded = opening / volume.at(θ) ** hill.expansionExponent;
+      expect(apart(at(θ), pEx + left * (expanded - pEx))).toBeLessThan(1e-12);
+    }
+    expect(at(1.5 * Math.PI)).toBe(pEx);
+  });
+
+  it.each([
+    ['before', 0.4, 2 * Math.PI - 0.4],
+    ['after', -0.4, 2 * Math.PI],
+  ])('goes over to the intake as half a cosine where it opens %s TDC', (_, intakeOpen, from) => {
+    const { at, events } = pressureModel({ ...changed, intakeOpen });
+    expect(events.intakeOpen).toBeCloseTo(2 * Math.PI - intakeOpen, 15);
+    expect(at(from - 1e-3)).toBe(pEx);
+    expect(at(from + 0.1)).toBeCloseTo(pIn + ((pEx - pIn) * (1 + Math.SQRT1_2)) / 2, 6);
+    expect(at(from + 0.2)).toBeCloseTo((pIn + pEx) / 2, 6);
+    expect(at(from + 0.4 + 1e-9)).toBe(pIn);
+    expect(at(3 * Math.PI)).toBe(pIn);
+  });
+
+  it('rises from BDC to intake closing straight in log p over log V', () => {
+    const { at, volume, closing, events } = pressureModel(changed);
+    const bottom = volume.at(Math.PI);
+    for (const part of [0.2, 0.5, 0.9]) {
+      const θ = -Math.PI + part * (events.intakeClose + Math.PI);
+      const share = Math.log(bottom / volume.at(θ)) / Math.log(bottom / closing.volume);
+      expect(apart(at(θ), pIn ** (1 - share) * closing.pressure ** share)).toBeLessThan(1e-12);
+    }
+  });
+});
+
 describe('the burn', () => {
   it('is known in closed form', () => {
     const shape = { wiebeEfficiency: 5, wiebeForm: 3 };

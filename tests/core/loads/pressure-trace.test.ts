@@ -47,6 +47,49 @@ describe('a sampled cycle', () => {
     expect(box.netMep).toBeCloseTo(box.grossMep, 6);
   });
 
+  it('finds the top of a parabola exactly, and takes the highest point where too few are near', () => {
+    const volume = cylinderVolume({
+      bore: 0.09,
+      stroke: 0.08,
+      rodLength: 0.14,
+      compressionRatio: 10,
+    });
+    const degree = Math.PI / 180;
+    const top = 14.3 * degree;
+    const sampled = (step: number) => {
+      const angle = Float64Array.from(
+        { length: 720 / step + 1 },
+        (_, i) => (step * i - 180) * degree,
+      );
+      const pressure = angle.map((θ) => Math.max(1e5, 5e6 - 1e8 * (θ - top) ** 2));
+      return traceResults({ angle, pressure }, volume).peak;
+    };
+    // Nine points and five within two degrees of the highest; then three, of which the one at 15° is the highest.
+    for (const step of [0.5, 1]) {
+      expect(sampled(step).angle).toBeCloseTo(top, 9);
+      expect(sampled(step).pressure).toBeCloseTo(5e6, 3);
+    }
+    expect(sampled(1.5).angle).toBeCloseTo(15 * degree, 12);
+    expect(sampled(1.5).pressure).toBeCloseTo(5e6 - 1e8 * (0.7 * degree) ** 2, 6);
+  });
+
+  it('adds up four strokes by hand', () => {
+    const volume = cylinderVolume({
+      bore: 0.09,
+      stroke: 0.08,
+      rodLength: 0.14,
+      compressionRatio: 10,
+    });
+    const angle = [-Math.PI, 0, Math.PI, 2 * Math.PI, 3 * Math.PI];
+    const { grossMep, netMep } = traceResults(
+      { angle, pressure: [1e5, 7e5, 5e5, 3e5, 2e5] },
+      volume,
+    );
+    // (7 + 5)/2 down less (1 + 7)/2 up; then (3 + 2)/2 down less (5 + 3)/2 up.
+    expect(grossMep).toBeCloseTo(2e5, 6);
+    expect(netMep).toBeCloseTo(0.5e5, 6);
+  });
+
   it('does not take the highest point of noise for the peak', () => {
     const cycle = pressureCycle(must(cycles[1]).input);
     const random = seededRandom(11);
