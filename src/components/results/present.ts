@@ -25,18 +25,23 @@ export function isAbsent(result: Result | undefined): result is Absent {
   return typeof result === 'object' && 'absent' in result;
 }
 
-/** A result as the page prints it, or the reason why there is none. */
+/**
+ * A result as the page prints it, or the reason why there is none. A ± sets how many digits are shown, and is
+ * printed behind them where it was asked for.
+ */
 export function present(
   output: Shown,
   result: Result | undefined,
   system: System,
   plusMinus?: number,
+  sure = false,
 ): string {
   if (isAbsent(result)) return result.absent;
   if (typeof result !== 'number') return '—';
   const unit = unitFor(output, system);
   if (plusMinus === undefined || plusMinus === 0)
     return formatQuantity(result, unit, { significant: plainFigures });
+  if (!sure) return formatQuantity(result, unit, { plusMinus });
   return spread(fromSI(result, unit), differenceFromSI(plusMinus, unit), unit);
 }
 
@@ -63,12 +68,13 @@ export function difference(
   output: Shown,
   { baseline, candidate, difference: doubt }: Pair,
   system: System,
+  sure = false,
 ): string {
   if (typeof baseline !== 'number' || typeof candidate !== 'number') return '—';
   const change = candidate - baseline;
   const unit = unitFor(output, system);
   const sign = change > 0 ? '+' : '';
-  if (doubt !== undefined && doubt.plusMinus > 0)
+  if (sure && doubt !== undefined && doubt.plusMinus > 0)
     return (
       sign + spread(differenceFromSI(change, unit), differenceFromSI(doubt.plusMinus, unit), unit)
     );
@@ -78,11 +84,14 @@ export function difference(
 }
 
 /** Candidate over baseline, with its own ± where it has one; undefined where a quotient would say nothing. */
-export function ratio({ baseline, candidate, ratio: doubt }: Pair): string | undefined {
+export function ratio(
+  { baseline, candidate, ratio: doubt }: Pair,
+  sure = false,
+): string | undefined {
   if (typeof baseline !== 'number' || typeof candidate !== 'number') return undefined;
   const quotient = candidate / baseline;
   if (!Number.isFinite(quotient) || quotient <= 0 || baseline === candidate) return undefined;
-  return doubt !== undefined && doubt.plusMinus > 0
+  return sure && doubt !== undefined && doubt.plusMinus > 0
     ? spread(quotient, doubt.plusMinus, 'ratio')
     : formatNumber(quotient, { significant: 3 });
 }
