@@ -268,7 +268,7 @@ export class Notebook {
    */
   arrive(again: boolean): void {
     const hash = this.#world?.hash() ?? '';
-    if (!hash.includes('=')) return;
+    if (!/=|%3D/i.test(hash)) return;
     if (again && this.#visit?.from === hash) return;
     const arrival = links().arrive(hash, dictionary());
     if (arrival === undefined) return;
@@ -354,10 +354,10 @@ export const opened: Promise<void> =
 /** True when the address or the tab's storage brings names that this page's calculators may not know. */
 function namesFromOutside(): boolean {
   try {
-    return location.hash.includes('=') || sessionStorage.getItem(visitKey) !== null;
+    return /=|%3D/i.test(location.hash) || sessionStorage.getItem(visitKey) !== null;
   } catch {
     // Storage is forbidden: the address alone can bring any.
-    return location.hash.includes('=');
+    return /=|%3D/i.test(location.hash);
   }
 }
 
