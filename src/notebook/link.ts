@@ -1,6 +1,7 @@
 import type { Entry } from '../calculators/define.ts';
 import { escapeText, unescapeText } from './escape.ts';
 import { few } from './few.ts';
+import { isLink } from './is-link.ts';
 import { decodeValue, encodeValue, shown } from './link-value.ts';
 import { nameToday } from './renamed.ts';
 import { isName, type StoredValue } from './values.ts';
@@ -124,11 +125,6 @@ export function decodeLink(
     );
   }
   return { ok: true, job, values: read, problems: few(problems), numbers };
-}
-
-/** True for a fragment that may be a link, and false for an anchor of the page. */
-export function isLink(hash: string): boolean {
-  return /=|%3D/i.test(hash);
 }
 
 /**

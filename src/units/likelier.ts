@@ -12,7 +12,13 @@ export function likelihood(si: number, { hard, usual }: ReadContext): 0 | 1 | 2 
 }
 
 /** Units in which numbers are said without them, besides the field's own. */
-const everyday: ReadonlySet<string> = new Set(['mm', 'in', 'thou', 'g', 'kg', 'bar', 'psi', 'kPa']);
+const everyday: ReadonlySet<string> = new Set(['mm', 'in', 'g', 'kg', 'bar', 'psi', 'kPa']);
+/** And those in which clearances are said: fields that are below 0.1 mm as a rule. */
+const ofClearances: ReadonlySet<string> = new Set(['um', 'thou']);
+
+function isSaid(unit: Unit, { usual }: ReadContext): boolean {
+  return everyday.has(unit.id) || (ofClearances.has(unit.id) && (usual?.[1] ?? 1) <= 1e-4);
+}
 
 /**
  * What was probably meant where what was typed is not likely and something else is: the texts that say so,
@@ -57,7 +63,7 @@ function moreLikely(
     return other.id === 'pct' ? here === 0 : other.id === 'ratio' && Math.abs(number.value) < 1;
   }
   const own = context.own?.includes(other.id) === true;
-  if (here === 0) return there === 2 ? own || everyday.has(other.id) : own && there === 1;
+  if (here === 0) return there === 2 ? own || isSaid(other, context) : own && there === 1;
   const times = unit.factor / other.factor;
   return own && there === 2 && Math.max(times, 1 / times) >= apart;
 }

@@ -14,8 +14,7 @@ export function parted<V extends Partial<TypedValue> & Pick<TypedValue, 'text'>>
   value: V,
   field: Field,
 ): V {
-  if (field.type !== 'number' || field.kind === 'count' || !sign.test(value.text.slice(1)))
-    return value;
+  if (field.type !== 'number' || field.kind === 'count' || !sign.test(value.text)) return value;
   const [, inside = value.text, behind = ''] = /^\s*\((.*)\)(.*)$/.exec(value.text) ?? [];
   const [left = '', right = '', ...more] = inside.split(sign);
   const number = takeNumber(clean(left));

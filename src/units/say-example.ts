@@ -27,8 +27,9 @@ export function exampleSentence(about: Exemplified): string {
 }
 
 /** The digits of an example in the unit of the field; nothing for 0, which shows no digits. */
-function inUnit(sample: string, { own, unit }: Exemplified): string | undefined {
+function inUnit(sample: string, { kind, own, unit }: Exemplified): string | undefined {
   const number = takeNumber(clean(sample));
+  if (unitOf(unit).kind !== kind) return undefined;
   if (typeof number === 'string' || number.value === 0) return undefined;
   return convertTyped(sample, own?.[0] ?? unit, unit);
 }

@@ -144,7 +144,7 @@ describe('a length typed as a shop writes it', () => {
     const { page, stroke, travel, said } = await open();
     await useInches(page);
     await enter(stroke, '86');
-    await says(said, '86 mm?');
+    await says(said, /“86”: 86 mm or 86 in\?/);
     expect(await stroke.inputValue()).toBe('86');
     await said.getByRole('button', { name: '86 mm' }).click();
     await shows(travel, 86 / 25.4, 'in');
@@ -165,7 +165,7 @@ describe('a mass typed as a shop writes it', () => {
       ['12 oz', 12 * 28.349523125],
       ['12 1/2 oz', 12.5 * 28.349523125],
       ['1 lb', 453.59237],
-      ['5400 gr', 5400 * 0.06479891],
+      ['5400 grains', 5400 * 0.06479891],
     ];
     for (const [text, grams] of table) {
       await typeAndKeep(page, piston, text);
