@@ -131,6 +131,42 @@ describe('a length typed as a shop writes it', () => {
     await shows(result(page, motion, 'travel', 'candidate'), 73.025, 'mm');
   });
 
+  it('is no number when the lines of a block are pasted into its one line', async () => {
+    const reader = await site.reader({ permissions: ['clipboard-read', 'clipboard-write'] });
+    const page = await reader.open('piston-motion/');
+    await unfold(page, motion);
+    const stroke = field(page, motion, 'stroke', 'candidate');
+    await page.evaluate(() => navigator.clipboard.writeText('7\r\n3\r\n'));
+    await stroke.click();
+    await stroke.press('ControlOrMeta+a');
+    await stroke.press('ControlOrMeta+v');
+    await expect.poll(() => stroke.inputValue()).toBe('7; 3');
+    await stroke.press('Enter');
+    await says(note(page, motion, 'stroke', 'candidate'), /“7; 3”, which is more than one number/);
+  });
+
+  it('takes the ± behind it to its own place', async () => {
+    const { page, stroke, said } = await open();
+    await enter(stroke, '73.0 ± 0.05');
+    await says(said, '± 0.05 mm');
+    expect(await stroke.inputValue()).toBe('73.0');
+    await page.reload();
+    await expect.poll(() => stroke.inputValue()).toBe('73.0');
+  });
+
+  it('of another unit than the one that went before is asked, not computed', async () => {
+    const page = await site.open('bobweight/');
+    const piston = field(page, 'bobweight', 'pistonMass', 'candidate');
+    const sum = result(page, 'bobweight', 'reciprocatingPerCylinder', 'candidate');
+    const said = note(page, 'bobweight', 'pistonMass', 'candidate');
+    await enter(piston, '0.428 kg');
+    await shows(sum, 667.9, 'g');
+    await enter(piston, '428');
+    await says(said, /“428”: 428 g or 428 kg\?/);
+    await said.getByRole('button', { name: '428 g', exact: true }).click();
+    await shows(sum, 667.9, 'g');
+  });
+
   it('is asked about where it says two things', async () => {
     const { stroke, travel, said } = await open();
     await enter(stroke, '1,875');
