@@ -6,6 +6,17 @@ import type { OnTheWay, Step, Working } from './step.ts';
 export type SetId = 'baseline' | 'candidate';
 
 /**
+ * Where a number comes from, and so whether an error in it is one error for both sets or two:
+ * - `part`: measured on each set's own part. Two errors.
+ * - `thing`: a thing that both sets have (a bore, a scale, a fuel) as long as both have the same number. One
+ *   error then; two where the numbers differ, for then there are two things.
+ * - `assumption`: estimated for both in the same way, so that it errs alike in both. One error.
+ * - `choice`: decided, not measured (a speed limit, a margin). It has no error of measuring; a ± that the
+ *   reader gives it all the same is taken as one.
+ */
+export type Origin = 'part' | 'thing' | 'assumption' | 'choice';
+
+/**
  * A quantity of the dictionary: entered once, carried to every calculator that picks it. `demo` is text as a
  * reader would type it.
  */
@@ -14,6 +25,7 @@ export interface NumberEntry extends NumberField {
   readonly name: string;
   /** Plain-text symbol; `_` starts a subscript that runs to the end: `m_piston`. */
   readonly symbol: string;
+  readonly origin: Origin;
   readonly demo: Readonly<Record<SetId, string>>;
   /** The ordinary shop uncertainty (about 2 s), in `rangeUnit`; absent where the value is exact. */
   readonly usualPlusMinus?: number;
@@ -26,6 +38,7 @@ export interface NumberEntry extends NumberField {
 export interface ListEntry extends ListField {
   readonly name: string;
   readonly symbol: string;
+  readonly origin: Origin;
   readonly demo: Readonly<Record<SetId, string>>;
   readonly optional?: true;
 }

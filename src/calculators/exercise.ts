@@ -12,6 +12,8 @@ import {
 } from './evaluate.ts';
 import { unitFor } from './output-unit.ts';
 
+// The exercises of the topic pages will stand on this. No page asks one yet; tests drive it for every calculator.
+
 /** A question with fresh numbers, and all that a page needs to mark and to work it. */
 export interface Exercise {
   readonly seed: number;

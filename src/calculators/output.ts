@@ -27,7 +27,6 @@ export const distance = output('length', 'm', 'ft');
 export const area = output('area');
 /** In square inches, where the default of the inch system would be too coarse. */
 export const smallArea = output('area', 'mm2', 'in2');
-export const volume = output('volume');
 export const smallVolume = output('volume', 'mm3', 'in3');
 export const secondMoment = output('secondMoment');
 export const mass = output('mass');

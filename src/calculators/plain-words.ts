@@ -1,6 +1,6 @@
 import type { AnyCalculator, Result } from './define.ts';
 import { numberIn, type OutputValues } from './evaluate.ts';
-import { plusMinusOfDifference, type PropagatedOutputs } from './uncertainty.ts';
+import { ofDifference, type PropagatedOutputs } from './uncertainty.ts';
 
 /** Above this share of the value a ± is wide enough that the value is called "about". */
 const wide = 0.03;
@@ -14,6 +14,8 @@ export interface SetResults {
 export interface Comparison {
   readonly baseline: SetResults;
   readonly candidate: SetResults;
+  /** The inputs whose error is one and the same in both sets. */
+  readonly shared: readonly string[];
   /** Results that need both sets, from the declaration's `compare`. */
   readonly comparison?: Readonly<Record<string, Result>>;
 }
@@ -42,8 +44,7 @@ function absence(result: Result | undefined): string | undefined {
 function ofOutput(
   name: string,
   phrase: string,
-  { baseline, candidate }: Comparison,
-  common: readonly string[],
+  { baseline, candidate, shared }: Comparison,
   show: ShowResult,
 ): string {
   const before = numberIn(baseline.output[name]);
@@ -73,12 +74,12 @@ function ofOutput(
   const difference = after - before;
   const doubt =
     u.before !== undefined && u.after !== undefined
-      ? plusMinusOfDifference(u.before, u.after, common)
+      ? ofDifference(u.before, u.after, shared).plusMinus
       : 0;
   if (Math.abs(difference) < doubt)
     return sentence(
       `${phrase} is ${from} with the baseline set and ${to} with the candidate set: ` +
-        `the difference is smaller than its ± of ${show(name, doubt)}, so these numbers do not tell the two apart`,
+        `the difference is smaller than its own ± of ${show(name, doubt)}, so the numbers given are too coarse to show one`,
     );
   const share =
     before === 0 || before > 0 !== after > 0 ? '' : `, by ${percent(difference / before)}`;
@@ -99,9 +100,6 @@ export function plainWords(
   compared: Comparison,
   show: ShowResult,
 ): string[] {
-  const common = Object.values(calculator.inputs)
-    .filter((entry) => entry.type === 'number' && entry.common === true)
-    .map((entry) => entry.name);
   const spoken = Object.entries(calculator.outputs).flatMap(([name, output]) =>
     output.type === 'series' || output.phrase === undefined
       ? []
@@ -110,7 +108,7 @@ export function plainWords(
   const sentences = [
     ...spoken.filter(({ main }) => main),
     ...spoken.filter(({ main }) => !main),
-  ].map(({ name, phrase }) => ofOutput(name, phrase, compared, common, show));
+  ].map(({ name, phrase }) => ofOutput(name, phrase, compared, show));
   for (const [name, { phrase }] of Object.entries(calculator.comparisons ?? {})) {
     const result = compared.comparison?.[name];
     const value = numberIn(result);

@@ -1,5 +1,5 @@
 import type { Kind } from '../units/kinds.ts';
-import type { ListEntry, NumberEntry } from './define.ts';
+import type { ListEntry, NumberEntry, Origin } from './define.ts';
 
 /**
  * Makers of the dictionary's quantities, one for each way a quantity of the trade is written: its kind, the unit
@@ -10,15 +10,27 @@ import type { ListEntry, NumberEntry } from './define.ts';
 /** Possible from, usual from, usual to, possible to; in the maker's metric unit. */
 type Ranges = readonly [least: number, low: number, high: number, most: number];
 
-interface Own {
+interface Plain {
   /** What a reader would type in either set; one text where both have the same. */
   readonly demo: string | readonly [baseline: string, candidate: string];
-  /** The ordinary shop uncertainty (about 2 s), in the unit of the ranges; absent where the value is exact. */
-  readonly plusMinus?: number;
   /** One value serves both sets (a scrubbed angle, a common speed). */
   readonly common?: true;
   readonly optional?: true;
 }
+
+interface Measured extends Plain {
+  readonly origin: Exclude<Origin, 'choice'>;
+  /** The ordinary shop uncertainty (about 2 s), in the unit of the ranges; absent where the value is exact. */
+  readonly plusMinus?: number;
+}
+
+/** What is decided has no error of measuring. */
+interface Chosen extends Plain {
+  readonly origin: 'choice';
+  readonly plusMinus?: never;
+}
+
+type Own = Measured | Chosen;
 
 type Maker = <const N extends string>(
   name: N,
@@ -95,7 +107,7 @@ export function weighings<const N extends string>(
   symbol: string,
   label: string,
   ranges: Ranges,
-  { demo, most }: Pick<Own, 'demo'> & { readonly most: number },
+  { demo, most, origin }: Pick<Own, 'demo' | 'origin'> & { readonly most: number },
 ): ListEntry & { readonly name: N } {
   return {
     type: 'list',
@@ -106,6 +118,7 @@ export function weighings<const N extends string>(
     metric: 'g',
     inch: 'g',
     rangeUnit: 'g',
+    origin,
     ...shared(ranges, demo),
     most,
   };

@@ -54,8 +54,8 @@ function halfDifference(up: number, down: number): number {
  * chosen. Where one of the two sides is refused, the difference to the side that computes is taken whole.
  * Counts, choices and lists have no ±. Two computations for each input.
  *
- * Neglected: correlated inputs (one scale behind several masses), and curvature, so that at a peak the
- * effect reads zero. Throws OutOfDomain where `input` itself is refused.
+ * Neglected: correlated inputs of one set (one scale behind several masses), and curvature, so that at a peak
+ * the effect reads zero. Throws OutOfDomain where `input` itself is refused.
  */
 export function propagation(
   calculator: AnyCalculator,
@@ -131,27 +131,77 @@ export function worstCase({ shares }: Pick<Propagated, 'shares'>): number {
   return shares.reduce((sum, { effect }) => sum + Math.abs(effect), 0);
 }
 
+/** The ± of what is made of one output of both sets, a difference or a ratio. */
+export type OfTwo = Pick<Propagated, 'plusMinus' | 'shares'>;
+
 /**
- * The ± [SI] of the difference candidate − baseline of one output.
- *
- * Inputs named in `common` have one value for both sets, so that their error moves both results together:
- * there the effects are subtracted before squaring. All other inputs were measured twice and add as
- * independent.
+ * The inputs whose error is one and the same in both sets, by their {@link Origin}: assumptions and choices,
+ * and things as long as both sets have the same number. What a part measures is measured on each.
  */
-export function plusMinusOfDifference(
+export function sharedInputs(
+  calculator: AnyCalculator,
+  baseline: InputValues,
+  candidate: InputValues,
+): readonly string[] {
+  return continuousInputs(calculator)
+    .filter(({ name, origin, common }) => {
+      if (common === true || origin === 'assumption' || origin === 'choice') return true;
+      return origin === 'thing' && baseline[name] === candidate[name];
+    })
+    .map(({ name }) => name);
+}
+
+/**
+ * The ± of `weights.candidate`·y_candidate + `weights.baseline`·y_baseline to first order. An input named in
+ * `shared` moves both results together, so its two effects are added before they are squared; all others are
+ * independent. This is u² = Σ uᵢ² + 2 Σ Σ u(xᵢ, xⱼ) (JCGM 100:2008, 5.2.2) for correlations of 1 and 0.
+ */
+function ofTwo(
   baseline: Propagated,
   candidate: Propagated,
-  common: readonly string[] = [],
-): number {
-  const shared = new Map<string, number>();
-  const terms: number[] = [];
-  for (const [side, sign] of [
-    [baseline, -1],
-    [candidate, 1],
+  shared: readonly string[],
+  weights: Readonly<Record<'baseline' | 'candidate', number>>,
+): OfTwo {
+  const together = new Map<string, number>();
+  const terms: { name: string; effect: number }[] = [];
+  for (const [side, weight] of [
+    [baseline, weights.baseline],
+    [candidate, weights.candidate],
   ] as const)
     for (const { name, effect } of side.shares) {
-      if (common.includes(name)) shared.set(name, (shared.get(name) ?? 0) + sign * effect);
-      else terms.push(effect);
+      if (shared.includes(name)) together.set(name, (together.get(name) ?? 0) + weight * effect);
+      else terms.push({ name, effect: weight * effect });
     }
-  return Math.hypot(...terms, ...shared.values());
+  const all = [...terms, ...[...together].map(([name, effect]) => ({ name, effect }))];
+  const plusMinus = Math.hypot(...all.map(({ effect }) => effect));
+  const shares = all
+    .map((term) => ({ ...term, share: plusMinus === 0 ? 0 : (term.effect / plusMinus) ** 2 }))
+    .sort((p, q) => q.share - p.share);
+  return { plusMinus, shares };
+}
+
+/**
+ * The ± [SI] of the difference candidate − baseline of one output, with its shares; `shared` names the inputs
+ * whose error is one for both sets ({@link sharedInputs}).
+ */
+export function ofDifference(
+  baseline: Propagated,
+  candidate: Propagated,
+  shared: readonly string[],
+): OfTwo {
+  return ofTwo(baseline, candidate, shared, { baseline: -1, candidate: 1 });
+}
+
+/**
+ * The ± of the ratio candidate/baseline of one output, whose values are given [SI]: dr = dc/b − c·db/b².
+ * The baseline must not be 0.
+ */
+export function ofRatio(
+  values: Readonly<Record<'baseline' | 'candidate', number>>,
+  baseline: Propagated,
+  candidate: Propagated,
+  shared: readonly string[],
+): OfTwo {
+  const { baseline: b, candidate: c } = values;
+  return ofTwo(baseline, candidate, shared, { baseline: -c / b / b, candidate: 1 / b });
 }

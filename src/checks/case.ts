@@ -16,11 +16,7 @@ const id = v.pipe(
   v.regex(/^[a-z0-9]+(?:-[a-z0-9]+)*$/, 'must be lower-case words joined by hyphens'),
 );
 /** A text that says something. */
-export const sentence = v.pipe(
-  v.string('must be text'),
-  v.trim(),
-  v.nonEmpty('must say something'),
-);
+const sentence = v.pipe(v.string('must be text'), v.trim(), v.nonEmpty('must say something'));
 const amount = v.pipe(v.number('must be a number'), v.finite('must be a finite number'));
 const positive = v.pipe(amount, v.gtValue(0, 'must be greater than 0'));
 const typed = v.pipe(
@@ -114,7 +110,7 @@ export function printedNumber(text: string): number {
 }
 
 /** One line a problem: the file, the case and the field, and what is wrong with it. */
-export function complain(
+function complain(
   file: string,
   data: unknown,
   issues: readonly [v.BaseIssue<unknown>, ...v.BaseIssue<unknown>[]],

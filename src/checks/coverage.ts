@@ -1,4 +1,5 @@
 import type { AnyCalculator } from '../calculators/define.ts';
+import { evidenceWords, type Evidence } from './case.ts';
 import type { TopicChecks } from './files.ts';
 import { type Row, runCase, work } from './run.ts';
 
@@ -51,15 +52,18 @@ export interface Summary {
   readonly failing: number;
   /** The published value that agrees least; absent when no row compares digits. */
   readonly worst?: Row;
-  /** Number of cases by evidence, only those there are. */
-  readonly evidence: Readonly<Partial<Record<Row['case']['evidence'], number>>>;
+  /** Cases and values by evidence, only those there are. */
+  readonly evidence: Readonly<Partial<Record<Evidence, { cases: number; values: number }>>>;
 }
 
 /** Sums up the rows of a topic or of a calculator. */
 export function summarise(rows: readonly Row[]): Summary {
   const cases = new Set(rows.map((row) => row.case));
-  const evidence: Partial<Record<Row['case']['evidence'], number>> = {};
-  for (const entry of cases) evidence[entry.evidence] = (evidence[entry.evidence] ?? 0) + 1;
+  const evidence: Partial<Record<Evidence, { cases: number; values: number }>> = {};
+  for (const { evidence: kind, expected } of cases) {
+    const { cases: before = 0, values = 0 } = evidence[kind] ?? {};
+    evidence[kind] = { cases: before + 1, values: values + expected.length };
+  }
   const compared = rows.filter(({ agreeingDigits }) => agreeingDigits !== undefined);
   const worst = compared.reduce<Row | undefined>(
     (least, row) =>
@@ -75,4 +79,20 @@ export function summarise(rows: readonly Row[]): Summary {
     ...(worst === undefined ? {} : { worst }),
     evidence,
   };
+}
+
+/** The evidence of a summary as the pages print it: “3 cases with 7 values read; 1 case with 1 value quoted”. */
+export function sayEvidence({ evidence }: Summary): string {
+  const plural = (count: number, word: string): string =>
+    `${count} ${count === 1 ? word : `${word}s`}`;
+  return (Object.keys(evidenceWords) as Evidence[])
+    .flatMap((kind) => {
+      const found = evidence[kind];
+      return found === undefined
+        ? []
+        : [
+            `${plural(found.cases, 'case')} with ${plural(found.values, 'value')} ${evidenceWords[kind]}`,
+          ];
+    })
+    .join('; ');
 }

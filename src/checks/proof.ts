@@ -15,7 +15,7 @@ export interface Proof {
 }
 
 /** The names of a calculator's numbers, `calculator.output`: its outputs but curves, and its comparisons. */
-export function resultsOf(calculator: AnyCalculator): readonly string[] {
+function resultsOf(calculator: AnyCalculator): readonly string[] {
   const numbers = Object.entries(calculator.outputs).filter(([, { type }]) => type !== 'series');
   const names = [...numbers.map(([name]) => name), ...Object.keys(calculator.comparisons ?? {})];
   return names.map((name) => `${calculator.id}.${name}`);
@@ -44,4 +44,40 @@ export function proofs(
     result,
     legs: legs.filter((leg) => found.get(result)?.has(leg)),
   }));
+}
+
+/** How a result is known: by the strongest thing that it stands on, in words. */
+export const knownWords = {
+  published: 'by a published value',
+  'second route': 'by another route',
+  'closed form': 'by a closed form',
+  practice: 'by practice',
+  nothing: 'by nothing outside this site',
+} as const;
+export type Known = keyof typeof knownWords;
+
+/** The strongest thing that a result stands on. What somebody only remembers is nothing. */
+export function knownBy({ legs: own }: Proof): Known {
+  return own.find((leg) => leg !== 'memory') ?? 'nothing';
+}
+
+/** How many of the results are known in which way, strongest first; ways that none is known in are left out. */
+export function countKnown(all: readonly Proof[]): readonly (readonly [Known, number])[] {
+  const ways: readonly Known[] = [
+    'published',
+    'second route',
+    'closed form',
+    'practice',
+    'nothing',
+  ];
+  return ways
+    .map((way) => [way, all.filter((proof) => knownBy(proof) === way).length] as const)
+    .filter(([, count]) => count > 0);
+}
+
+/** The counts as the pages print them: “5 by a published value, 2 by another route”. */
+export function sayKnown(all: readonly Proof[]): string {
+  return countKnown(all)
+    .map(([way, count]) => `${count} ${knownWords[way]}`)
+    .join(', ');
 }

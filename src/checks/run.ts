@@ -56,10 +56,7 @@ function readInput(entry: Entry, typed: string): Value {
  *
  * @throws Error naming the case and the input when one is missing, unknown or unreadable
  */
-export function readInputs(
-  entry: CheckCase,
-  calculator: AnyCalculator,
-): Readonly<Record<string, Value>> {
+function readInputs(entry: CheckCase, calculator: AnyCalculator): Readonly<Record<string, Value>> {
   const input: Record<string, Value> = {};
   for (const [name, typed] of Object.entries(entry.inputs)) {
     const declared = calculator.inputs[name];

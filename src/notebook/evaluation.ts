@@ -97,7 +97,7 @@ function unusual(
 }
 
 /** The sentence beside a field for a value that the physics refuses. */
-export function refusalSentence(
+function refusalSentence(
   entry: NumberEntry,
   refusal: OutOfDomain,
   typed: string,

@@ -1,5 +1,4 @@
 // One door to all reading of what was typed.
-export { longestTyped } from './number.ts';
 export { readQuantity } from './quantity.ts';
 export type { Read, ReadContext, Reading } from './reading.ts';
 export type { Problem, Refusal, Suggestion } from './say.ts';

@@ -2,7 +2,7 @@ import { kindWords, type Kind } from './kinds.ts';
 import { units, unitsOfKind } from './units.ts';
 
 /** Where the factors come from. Only the build reads this file. */
-export const unitSources = {
+const unitSources = {
   yard: 'International yard and pound agreement, 1959: 1 in = 25.4 mm and 1 lb = 0.45359237 kg, both exact',
   gravity:
     'Standard gravity, 3rd General Conference on Weights and Measures, 1901: 9.80665 m/s², exact',
@@ -11,16 +11,6 @@ export const unitSources = {
     'Conventional inch of mercury: density 13 595.1 kg/m³ by convention, times standard gravity, times 1 in',
   trade:
     'Usage of the trade, a decimal part of an inch or a millimetre; common practice, no source',
-} as const;
-
-/**
- * What the factors were compared with: Thompson and Taylor, Guide for the Use of the International System of
- * Units, NIST Special Publication 811 (2008). Section B.7.2, on rounding, was read in a transcript; the
- * printed digits of B.8 are as quoted by others or from memory, and the definitions above decide.
- */
-export const unitReference = {
-  source: 'NIST SP 811 (2008), Appendix B.8',
-  evidence: 'quoted',
 } as const;
 
 /** One row of the Units page. */

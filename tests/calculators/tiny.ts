@@ -25,6 +25,7 @@ export function entry<const N extends string>(
     rangeUnit: unit,
     hard,
     usual,
+    origin: 'part',
     demo: { baseline: `1 ${unit}`, candidate: `2 ${unit}` },
   };
 }
@@ -53,6 +54,7 @@ const readings: ListEntry & { readonly name: 'readings' } = {
   hard: [0, 1000],
   usual: [100, 200],
   most: 8,
+  origin: 'part',
   demo: { baseline: '1 g', candidate: '2 g' },
 };
 

@@ -1,8 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { defineCalculator } from '../../src/calculators/define.ts';
+import { numberIn } from '../../src/calculators/evaluate.ts';
+import { mass } from '../../src/calculators/output.ts';
 import {
-  plusMinusOfDifference,
+  ofDifference,
+  ofRatio,
+  sharedInputs,
   propagate,
   propagation,
 } from '../../src/calculators/uncertainty.ts';
@@ -172,15 +176,56 @@ describe('the ± of a difference', () => {
 
   it('adds in squares what was measured twice', () => {
     const [a, b] = [of(100), of(200)];
-    expect(plusMinusOfDifference(a, b)).toBeCloseTo(Math.hypot(a.plusMinus, b.plusMinus), 3);
+    const { plusMinus, shares } = ofDifference(a, b, []);
+    expect(plusMinus).toBeCloseTo(Math.hypot(a.plusMinus, b.plusMinus), 3);
+    expect(shares.reduce((sum, { share }) => sum + share, 0)).toBeCloseTo(1, 12);
   });
 
   it('cancels an error that both sets share', () => {
-    expect(plusMinusOfDifference(of(100), of(100), ['load', 'span'])).toBe(0);
+    expect(ofDifference(of(100), of(100), ['load', 'span']).plusMinus).toBe(0);
     const [a, b] = [of(100), of(200)];
     const spans = [a, b].map(
       ({ shares }) => must(shares.find(({ name }) => name === 'span')).effect,
     );
-    expect(plusMinusOfDifference(a, b, ['load'])).toBeCloseTo(Math.hypot(...spans), 3);
+    expect(ofDifference(a, b, ['load']).plusMinus).toBeCloseTo(Math.hypot(...spans), 3);
+  });
+});
+
+describe('the ± of a ratio', () => {
+  it('of a result that goes as the load is √2 of the relative ± of the load, or nothing where the load is one', () => {
+    const a = must(propagate(beam, beamInput, { load: 3 })['stress']);
+    const y = must(numberIn(beam.compute(beamInput).stress));
+    const values = { baseline: y, candidate: y };
+    const relative = 3 / beamInput.load;
+    expect(ofRatio(values, a, a, []).plusMinus).toBeCloseTo(Math.SQRT2 * relative, 9);
+    expect(ofRatio(values, a, a, ['load']).plusMinus).toBe(0);
+  });
+});
+
+describe('what is one error for both sets', () => {
+  const two = defineCalculator({
+    ...bare,
+    id: 'two',
+    inputs: {
+      scale: { ...entry('scale', 'mass', 'g', [0, 9]), origin: 'thing' },
+      part: { ...entry('part', 'mass', 'g', [0, 9]), origin: 'part' },
+      share: { ...entry('share', 'ratio', 'ratio', [0, 9]), origin: 'assumption' },
+      top: { ...entry('top', 'angularSpeed', 'rpm', [0, 9]), origin: 'choice' },
+    },
+    outputs: { y: mass('y', 'Y') },
+    compute: ({ scale, part, share, top }) => ({ y: scale + part * share + top }),
+    sweep: { input: 'part', output: 'y' },
+    solve: { input: 'part', output: 'y' },
+    exercise: { ask: 'y', tolerance: 0.01 },
+  });
+  const input = { scale: 1, part: 2, share: 0.5, top: 3 };
+
+  it('is a thing that both have, an assumption and a choice; never a part, though it weighs the same', () => {
+    expect(sharedInputs(two, input, input)).toEqual(['scale', 'share', 'top']);
+  });
+
+  it('is not a thing that differs; an assumption errs alike though its numbers differ', () => {
+    const other = { scale: 1.5, part: 2, share: 0.6, top: 4 };
+    expect(sharedInputs(two, input, other)).toEqual(['share', 'top']);
   });
 });

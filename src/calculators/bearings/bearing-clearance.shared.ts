@@ -1,8 +1,5 @@
 import type { Absent } from '../define.ts';
 
-export const pressureUnits = { kind: 'pressure', metric: 'MPa', inch: 'psi' } as const;
-export const stressUnits = { kind: 'pressure', metric: 'MPa', inch: 'ksi' } as const;
-
 /** [K] No rod runs hotter (300 °C); a temperature beyond says only that the shell grows as the rod does. */
 const beyond = 573.15;
 

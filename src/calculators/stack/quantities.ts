@@ -7,12 +7,12 @@ export const compressionRatio = ratio(
   'ε',
   'Compression ratio, geometric',
   [3, 8, 14.5, 25],
-  { demo: ['9.58', '12.13'], plusMinus: 0.1 },
+  { origin: 'part', demo: ['9.58', '12.13'], plusMinus: 0.1 },
 );
 export const pistonToHead = length(
   'pistonToHead',
   'c_ph',
   'Piston to head, set cold',
   [-2, 0.75, 2, 15],
-  { demo: ['1.50 mm', '1.55 mm'], plusMinus: 0.04 },
+  { origin: 'part', demo: ['1.50 mm', '1.55 mm'], plusMinus: 0.04 },
 );

@@ -23,7 +23,7 @@ const drawn = [
  * The drawing as a file of its own, with the colours it has on the screen now written into it and the page's
  * ground behind it.
  */
-export function svgText(node: SVGSVGElement): string {
+function svgText(node: SVGSVGElement): string {
   const copy = node.cloneNode(true) as SVGSVGElement;
   const from = [node, ...node.querySelectorAll('*')];
   const into = [copy, ...copy.querySelectorAll('*')];

@@ -9,11 +9,12 @@ import { unitFor } from '../../calculators/output-unit.ts';
 import { decimalsFor, formatNumber, formatQuantity, withUnit } from '../../units/format.ts';
 import type { System } from '../../units/kinds.ts';
 import { differenceFromSI, fromSI } from '../../units/units.ts';
+import type { Pair } from './both.ts';
 
 export type Shown = NumberOutput | MaybeOutput;
 
 /** Figures shown when no ± says how many are justified. */
-export const plainFigures = 4;
+const plainFigures = 4;
 
 /** True for outputs that stand in the results table; series are drawn, not listed. */
 export function isShown(output: OutputEntry): output is Shown {
@@ -36,7 +37,7 @@ export function present(
   const unit = unitFor(output, system);
   if (plusMinus === undefined || plusMinus === 0)
     return formatQuantity(result, unit, { significant: plainFigures });
-  return withPlusMinus(result, plusMinus, unit);
+  return spread(fromSI(result, unit), differenceFromSI(plusMinus, unit), unit);
 }
 
 /** A difference (a ±, a step) in the unit given, to two figures; no zero point shifts it. */
@@ -44,13 +45,11 @@ export function formatDifference(si: number, unit: string): string {
   return withUnit(formatNumber(differenceFromSI(si, unit), { significant: 2 }), unit);
 }
 
-/** A value and its ± to the same decimals: "1685.2 ± 2.3 g". Both in SI; the ± is a difference. */
-export function withPlusMinus(si: number, plusMinus: number, unit: string): string {
-  const value = fromSI(si, unit);
-  const spread = differenceFromSI(plusMinus, unit);
-  const decimals = decimalsFor(value, spread);
+/** A value and its ±, both in the unit, to the same decimals: "1685.2 ± 2.3 g". */
+function spread(value: number, plusMinus: number, unit: string): string {
+  const decimals = decimalsFor(value, plusMinus);
   const digits = (number: number): string => formatNumber(number, { decimals });
-  return withUnit(`${digits(value)} ± ${digits(spread)}`, unit);
+  return withUnit(`${digits(value)} ± ${digits(plusMinus)}`, unit);
 }
 
 /** The result in multiples of standard gravity, for the accelerations that say so. */
@@ -59,25 +58,31 @@ export function inGravity(result: Result | undefined): string | undefined {
   return formatNumber(fromSI(result, 'gravity'), { significant: 4 });
 }
 
-/** Candidate less baseline, signed. */
+/** Candidate less baseline, signed, with its own ± where it has one. */
 export function difference(
   output: Shown,
-  baseline: Result | undefined,
-  candidate: Result | undefined,
+  { baseline, candidate, difference: doubt }: Pair,
   system: System,
 ): string {
   if (typeof baseline !== 'number' || typeof candidate !== 'number') return '—';
   const change = candidate - baseline;
+  const unit = unitFor(output, system);
+  const sign = change > 0 ? '+' : '';
+  if (doubt !== undefined && doubt.plusMinus > 0)
+    return (
+      sign + spread(differenceFromSI(change, unit), differenceFromSI(doubt.plusMinus, unit), unit)
+    );
   // Two results that differ by rounding alone are the same result.
   if (Math.abs(change) <= 1e-12 * Math.max(Math.abs(baseline), Math.abs(candidate))) return 'none';
-  const text = formatQuantity(change, unitFor(output, system), { significant: 3 });
-  return change > 0 ? `+${text}` : text;
+  return sign + formatQuantity(change, unit, { significant: 3 });
 }
 
-/** Candidate over baseline; a dash where a quotient would say nothing. */
-export function ratio(baseline: Result | undefined, candidate: Result | undefined): string {
+/** Candidate over baseline, with its own ± where it has one; a dash where a quotient would say nothing. */
+export function ratio({ baseline, candidate, ratio: doubt }: Pair): string {
   if (typeof baseline !== 'number' || typeof candidate !== 'number') return '—';
   const quotient = candidate / baseline;
   if (!Number.isFinite(quotient) || quotient <= 0) return '—';
-  return formatNumber(quotient, { significant: 3 });
+  return doubt !== undefined && doubt.plusMinus > 0
+    ? spread(quotient, doubt.plusMinus, 'ratio')
+    : formatNumber(quotient, { significant: 3 });
 }

@@ -18,7 +18,7 @@ export type SlotValues = Readonly<Record<string, Value | Result>>;
 export type SlotSets = Readonly<Record<SetId, SlotValues>>;
 
 /** Figures of a slot that asks for no other number; the results table shows as many. */
-export const slotFigures = 4;
+const slotFigures = 4;
 /** Stands where there is no number. */
 export const noNumber = '—';
 

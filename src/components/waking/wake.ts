@@ -3,8 +3,8 @@ import { overtake, remember, replay, telling } from './replay.ts';
 
 /*
  * The only code that every page with calculators begins with. As long as nobody has written anything, the
- * server's HTML already shows the right numbers, so a calculator is fetched and brought to life when it is seen, a
- * figure and the notebook bar when they are touched. The reader's own numbers, from this device or a link, concern
+ * server's HTML already shows the right numbers, so a part is fetched and brought to life when it is touched: by a
+ * pointer over it, a finger or the focus. The reader's own numbers, from this device or a link, concern
  * all parts at once; the first number written on the page does too, and then the rest follows when the browser is
  * idle.
  */
@@ -29,11 +29,6 @@ function idle(run: () => void): void {
   else setTimeout(run, 200);
 }
 
-const screen = new IntersectionObserver((entries) => {
-  for (const { isIntersecting, target } of entries)
-    if (isIntersecting && target instanceof HTMLElement) void wake(target);
-});
-
 let told = false;
 /** A browser does not fetch the same code twice for one page, so only loading the page again helps. */
 function tellUnfetched(part: Element): void {
@@ -50,7 +45,6 @@ function tellUnfetched(part: Element): void {
 let followed = false;
 async function wake(part: HTMLElement): Promise<void> {
   if (!asleep.delete(part)) return;
-  screen.unobserve(part);
   try {
     const { atFirstChange, flushSync, prepare } = await alive();
     if (!followed) atFirstChange(numbered, isReaders, () => idle(wakeAll));
@@ -79,8 +73,7 @@ function wakeAll(): void {
   });
 }
 
-// A form is there to be written in; a figure and the bar are looked at, and most readers leave them at that.
-for (const part of parts) if (part.dataset['calculator'] !== undefined) screen.observe(part);
+// Most readers look at most parts, and leave them at that.
 for (const kind of ['pointerover', 'pointerdown', 'focusin']) {
   document.addEventListener(kind, ({ target }) => {
     const part = partOf(target);

@@ -88,7 +88,7 @@ export function pinBobweight(parts: PinParts): PinBobweight {
  * What the second rod adds beyond the first; nothing when the pin has one rod. A difference so negative
  * that the second rod would weigh nothing is refused.
  */
-export function partnerOf(parts: PinParts): {
+function partnerOf(parts: PinParts): {
   readonly rotating: number;
   readonly reciprocating: number;
 } {

@@ -82,7 +82,7 @@ export function partialBalance(pin: PartialBalance): PartialBalanceResult {
  * The part that turns backward, in units of F₁, signed along the middle of the banks: ½ for one rod, cosγ
  * for two. A right angle between the banks gives a zero that floating point would miss by 6e-17.
  */
-export function reverseShare(rodsPerPin: number, bankAngle: number): number {
+function reverseShare(rodsPerPin: number, bankAngle: number): number {
   if (rodsPerPin === 1) return 0.5;
   const cosine = Math.cos(bankAngle);
   return Math.abs(cosine) < 1e-15 ? 0 : cosine;

@@ -254,7 +254,7 @@ export interface CylinderPressure {
 }
 
 /** The greatest pressure while the valves are shut: the best sample, refined by golden section. */
-export function peakOf(model: PressureModel): CylinderPressure['peak'] {
+function peakOf(model: PressureModel): CylinderPressure['peak'] {
   const { intakeClose, burnStart, burnEnd, exhaustOpen } = model.events;
   // Compression can only rise to TDC or the start of burning, expansion only fall.
   const from = Math.max(intakeClose, Math.min(burnStart, 0));

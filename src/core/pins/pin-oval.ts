@@ -9,7 +9,7 @@ export interface OvalPin {
 }
 
 /** Bore ratios for which the method of Kolchin and Demidov is stated. */
-export const ovalRange = [0.4, 0.8] as const;
+const ovalRange = [0.4, 0.8] as const;
 
 /** Poisson's ratio of steel, for the share of shear in a thick ring. */
 const poisson = 0.3;

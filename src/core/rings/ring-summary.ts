@@ -6,7 +6,7 @@ import { netGas } from './ring-forces.ts';
 import type { RingPack } from './ring-pack.ts';
 
 /** The pressure [Pa, absolute] at whose rise the lag is read. */
-export const lagPressure = 15e5;
+const lagPressure = 15e5;
 
 /** The greatest of the values at rising places, refined by the parabola through its neighbours. */
 export function greatest(
