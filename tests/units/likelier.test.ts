@@ -7,7 +7,10 @@ import { fromSI, toSI } from '../../src/units/units.ts';
 
 const { pistonMass, stroke, maxSpeed, reciprocatingFraction, ringSideClearance } = quantities;
 /** The share as a field of per cent has it. */
-const inPercent = percent('share', 'f', 'Balance factor', [0, 36, 55, 100], { demo: '50 %' });
+const inPercent = percent('share', 'f', 'Balance factor', [0, 36, 55, 100], {
+  demo: '50 %',
+  origin: 'choice',
+});
 
 function offers(field: NumberField, text: string, unit: string): readonly string[] {
   const reading = readAs(field, text, unit);
