@@ -32,7 +32,7 @@ export function likelier(number: TypedNumber, unit: Unit, context: ReadContext):
   const here = likelihood(toSI(number.value, unit.id), context);
   const texts: string[] = [];
   const both = here === 0 && context.hard !== undefined ? dotted(number) : undefined;
-  // Three decimals more or less: exact, since the digits are few.
+  // Rounded in its last bit, which no range notices.
   if (both !== undefined && likelihood(toSI(number.value * 1000, unit.id), context) > 0)
     texts.push(typedText(both.thousands, unit));
   if (number.rest === '' && context.usual !== undefined && here < 2)
