@@ -1,7 +1,7 @@
 // Runs before the first paint. The page's own numbers are an example; when the reader's are on their way
 // (from a link, or from this device), the example is greyed until they arrive.
 try {
-  var link = location.hash.indexOf('=') > 0 || sessionStorage.getItem('throwbook/1/visit') !== null;
+  var link = /=|%3D/i.test(location.hash) || sessionStorage.getItem('throwbook/1/visit') !== null;
   var own = link;
   for (var i = 0; !own && i < localStorage.length; i += 1) {
     own = String(localStorage.key(i)).indexOf('throwbook/1/') === 0;

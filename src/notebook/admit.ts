@@ -1,6 +1,7 @@
 import type { Entry } from '../calculators/define.ts';
 import { readAs } from '../units/field.ts';
 import { settle } from '../units/settle.ts';
+import { few, fewNames } from './few.ts';
 import { bothSets, setsOf, type SetValues, type StoredValue } from './values.ts';
 
 /** Values let in from outside, and a sentence for each that this dictionary cannot use. */
@@ -37,10 +38,15 @@ export function admit(
       if (fault === undefined || keepUnreadable) kept[set][name] = value;
     }
   }
-  for (const name of unknown) {
-    problems.push(`“${name}” is no quantity known here. It is kept, but nothing uses it.`);
-  }
-  return { values: kept, problems };
+  return { values: kept, problems: [...few(problems), ...strangers([...unknown])] };
+}
+
+/** The sentence for names that this dictionary does not know. */
+function strangers(names: readonly string[]): readonly string[] {
+  if (names.length === 0) return [];
+  return names.length === 1
+    ? [`${fewNames(names)} is no quantity known here. It is kept, but nothing uses it.`]
+    : [`${fewNames(names)} are no quantities known here. They are kept, but nothing uses them.`];
 }
 
 /** Why a value cannot be used; undefined when it can, or when its field is merely empty. */

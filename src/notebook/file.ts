@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import { tidyValue } from '../units/field.ts';
+import { few } from './few.ts';
 import { nameToday } from './renamed.ts';
 import {
   asValue,
@@ -88,15 +89,16 @@ export function fromFile(text: string): ReadFile {
     );
   }
   const values = empty();
+  const damaged: string[] = [];
   for (const set of bothSets) {
     for (const [name, something] of Object.entries(sets[set])) {
       const value = isName(name) ? asValue(something) : undefined;
       if (value === undefined)
-        problems.push(`The value of ${name} (${set}) is damaged; it is not used.`);
+        damaged.push(`The value of ${name} (${set}) is damaged; it is not used.`);
       else values[set][nameToday(name)] = value;
     }
   }
-  return { job, values, problems, usable: true };
+  return { job, values, problems: [...problems, ...few(damaged)], usable: true };
 }
 
 type Filling = Record<(typeof bothSets)[number], Record<string, StoredValue>>;

@@ -1,7 +1,9 @@
 import type { Entry } from '../calculators/define.ts';
 import { units } from '../units/units.ts';
 import { escapeText, unescapeText } from './escape.ts';
-import { tidyValue } from '../units/field.ts';
+import { contextOf, readAs, tidyValue } from '../units/field.ts';
+import { cells } from '../units/list-items.ts';
+import { readingsOf } from '../units/list.ts';
 import { takeApart, takeApartAs } from '../units/take-apart.ts';
 import type { StoredValue } from './values.ts';
 
@@ -23,21 +25,29 @@ function encodeText(value: StoredValue, entry: Entry | undefined): string {
   if (unit === '' && isWord(text)) return text;
   if (unit !== '' && !Object.hasOwn(units, unit)) return verbatim(text, unit);
   if (entry?.type === 'list' || text.includes(';'))
-    return encodeList(value) ?? verbatim(text, unit);
+    return encodeList(value, entry) ?? verbatim(text, unit);
   const typed = entry === undefined ? takeApart(text, unit) : takeApartAs(entry, value);
   if (typed === undefined) return verbatim(text, unit);
+  // A unit that had to be typed to be believed stays in the text: in its place it would be asked again.
+  const believed = entry?.type !== 'number' || readAs(entry, typed.number, typed.unit ?? unit).ok;
+  if (!believed) return verbatim(text, unit);
   return hyphened(typed.number) + inLink(typed.unit ?? unit);
 }
 
 /** A unit behind the last reading alone serves them all; where they differ each carries its own. */
-function encodeList({ text, unit }: StoredValue): string | undefined {
-  const readings = text
-    .split(';')
-    .filter((reading) => reading.trim() !== '')
-    .map((reading) => takeApart(reading, unit));
+function encodeList({ text, unit }: StoredValue, entry: Entry | undefined): string | undefined {
+  const found =
+    entry?.type === 'list'
+      ? readingsOf(text, contextOf(entry, unit))
+      : { items: cells(text), unit };
+  if (found === undefined) return undefined;
+  const readings = found.items.map((reading) => takeApart(reading, unit));
   const items = readings
     .filter((reading) => reading !== undefined)
-    .map((reading) => ({ number: hyphened(reading.number), unit: inLink(reading.unit ?? unit) }));
+    .map(({ number, unit: own }) => ({
+      number: hyphened(number),
+      unit: inLink(own ?? found.unit),
+    }));
   const last = items.at(-1);
   if (last === undefined || items.length < readings.length) return undefined;
   return items.every((item) => item.unit === last.unit)

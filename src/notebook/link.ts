@@ -1,5 +1,7 @@
 import type { Entry } from '../calculators/define.ts';
 import { escapeText, unescapeText } from './escape.ts';
+import { few } from './few.ts';
+import { isLink } from './is-link.ts';
 import { decodeValue, encodeValue, shown } from './link-value.ts';
 import { nameToday } from './renamed.ts';
 import { isName, type StoredValue } from './values.ts';
@@ -78,8 +80,8 @@ export function decodeLink(
       say: `This link is ${String(hash.length)} characters long; at most ${String(longestLink)} are read. None of it was used.`,
     };
   }
-  if (!hash.includes('=')) return undefined;
-  const segments = withoutSpaces(hash).replace(/^#/, '').replace(/&amp;/g, '&').split('&');
+  if (!isLink(hash)) return undefined;
+  const segments = structured(withoutSpaces(hash)).split('&');
   const pairs = segments.map(split).filter((pair) => pair.name !== '');
   const problems: string[] = [];
   const version = /^\d+/.exec(pairs.findLast(({ name }) => name === 'v')?.text ?? '')?.[0];
@@ -95,7 +97,9 @@ export function decodeLink(
     if (text === undefined) {
       problems.push(`“${shown(name)}” in this link has no value; it is not used.`);
     } else if (name === 'job') {
-      const label = plain === undefined ? undefined : unescapeText(plain);
+      // What a program wrote with percent signs needs no escape of ours.
+      const own = plain === undefined ? undefined : unescapeText(plain);
+      const label = own ?? (plain === text ? undefined : plain);
       if (label === undefined)
         problems.push(`The job label of this link is damaged: “${shown(text)}”.`);
       job = label ?? '';
@@ -120,7 +124,21 @@ export function decodeLink(
       `This link was made by a later version of these pages (${version}; this one knows ${String(linkVersion)}). What could be read is used.`,
     );
   }
-  return { ok: true, job, values: read, problems, numbers };
+  return { ok: true, job, values: read, problems: few(problems), numbers };
+}
+
+/**
+ * The pairs of a link with the signs that part them in plain form, since some programs write `=` as `%3D`, `&` as
+ * `%26` and `#` as `%23`. A pair that has a plain sign keeps the others, which then belong to its value.
+ */
+function structured(text: string): string {
+  const plain = text.includes('=') ? text : text.replace(/%26/gi, '&');
+  return plain
+    .replace(/^(?:#|%23)+/i, '')
+    .replace(/&amp;/g, '&')
+    .split('&')
+    .map((pair) => (pair.includes('=') ? pair : pair.replace(/%3D/i, '=')))
+    .join('&');
 }
 
 /** Line breaks of mail programs and the invisible characters of chat programs, taken out. */

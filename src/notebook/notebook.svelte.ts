@@ -15,6 +15,7 @@ import {
 } from './storage.ts';
 import type { Shared } from './sharing.ts';
 import { exampleOf } from './example.ts';
+import { isLink } from './is-link.ts';
 import {
   countValues,
   emptyContents,
@@ -268,7 +269,7 @@ export class Notebook {
    */
   arrive(again: boolean): void {
     const hash = this.#world?.hash() ?? '';
-    if (!hash.includes('=')) return;
+    if (!isLink(hash)) return;
     if (again && this.#visit?.from === hash) return;
     const arrival = links().arrive(hash, dictionary());
     if (arrival === undefined) return;
@@ -354,10 +355,10 @@ export const opened: Promise<void> =
 /** True when the address or the tab's storage brings names that this page's calculators may not know. */
 function namesFromOutside(): boolean {
   try {
-    return location.hash.includes('=') || sessionStorage.getItem(visitKey) !== null;
+    return isLink(location.hash) || sessionStorage.getItem(visitKey) !== null;
   } catch {
     // Storage is forbidden: the address alone can bring any.
-    return location.hash.includes('=');
+    return isLink(location.hash);
   }
 }
 

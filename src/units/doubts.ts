@@ -36,13 +36,18 @@ export function improper(number: TypedNumber, unit: Unit): Doubt | undefined {
   };
 }
 
-/** Two abbreviations that half the trade reads otherwise. */
+/** A mil is a thousandth of an inch to one half of the trade and a millimetre to the other. */
 export function slang(number: TypedNumber, unit: Unit): Doubt | undefined {
-  const key = spellingKey(number.rest);
-  const other = key === 'gr' ? 'g' : /^mils?$/.test(key) && unit.id === 'thou' ? 'mm' : undefined;
-  if (other === undefined) return undefined;
-  const text = `${plainToken(number)} ${other}`;
+  if (unit.id !== 'thou' || !/^mils?$/.test(spellingKey(number.rest))) return undefined;
+  const text = `${plainToken(number)} mm`;
   return { question: `${text}?`, suggestions: [suggest(text)] };
+}
+
+/** `gr` stands for grains in one shop and for grams in the next: both texts, where it was written. */
+export function grains(number: TypedNumber): readonly string[] {
+  return /^gr\.?s?\.?$/i.test(number.rest)
+    ? [typedText(plainToken(number), unitOf('g')), typedText(plainToken(number), unitOf('gr'))]
+    : [];
 }
 
 /** Outside the hard range: units in which the same number would be usual, the other system's first. */

@@ -13,10 +13,15 @@ export interface NumberField {
   readonly metric: string;
   readonly inch: string;
   readonly rangeUnit: string;
-  /** Outside: ask "did you mean"; nearly always a slip of unit. Still computed if it has a meaning. */
+  /**
+   * Outside: nearly always a slip of unit. Asked before it is computed where another unit makes it likely and
+   * none was typed; else still computed if it has a meaning.
+   */
   readonly hard: readonly [number, number];
   /** Outside: flagged as unusual, still computed. */
   readonly usual: readonly [number, number];
+  /** What a reader would type, for the example at the end of a refusal. */
+  readonly demo?: { readonly baseline: string };
 }
 export interface ListField extends Omit<NumberField, 'type'> {
   readonly type: 'list';
@@ -58,7 +63,15 @@ export function contextOf(field: NumberField | ListField, unit: string): ReadCon
     unit: unit === '' ? field.metric : unit,
     usual: inSI(field.usual),
     hard: inSI(field.hard),
+    own: [field.metric, field.inch],
+    samples: samplesOf(field),
   };
+}
+
+/** The first of the field's examples; two of a list, which say how readings are parted. */
+function samplesOf({ type, demo }: NumberField | ListField): readonly string[] {
+  const texts = (demo?.baseline ?? '').split(';').filter((text) => text.trim() !== '');
+  return texts.slice(0, type === 'list' ? 2 : 1);
 }
 
 type Reading = ReturnType<typeof readQuantity> | ReturnType<typeof readList>;

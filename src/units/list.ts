@@ -1,8 +1,9 @@
-import { clean, longestTyped } from './number.ts';
+import { cells, unitBehind, waysToRead } from './list-items.ts';
+import { clean, longestTyped, plainToken, takeNumber } from './number.ts';
 import { readQuantity } from './quantity.ts';
 import type { Read, ReadContext } from './reading.ts';
-import { refuse, type Suggestion } from './say.ts';
-import { findUnit, toSI, unitOf } from './units.ts';
+import { quote, refuse, suggest, typedText, type Suggestion } from './say.ts';
+import { toSI, unitOf } from './units.ts';
 
 /** Several readings of one quantity, in SI, in the order typed. `unit` is the one typed, else assumed. */
 export interface ReadMany {
@@ -19,10 +20,11 @@ export interface RefusedMany {
 }
 
 /**
- * Reads several quantities from one text. Semicolons, line breaks, tabs, a comma followed by a space, and
- * plain spaces between numbers separate; a no-break space stays inside a number. Each item is read as
- * {@link readQuantity} does; when only one unit is typed anywhere, it serves the bare numbers too. The
- * first item that cannot be read is named by its place. More than `most` items: problem `too-many`.
+ * Reads several quantities from one text: the readings that {@link cells} finds, each as {@link readQuantity}
+ * reads it. When only one unit is typed anywhere, it serves the bare numbers too. A comma without a space
+ * parts two readings where that alone is likely; where a decimal number is likely too, both are offered and
+ * nothing is read. The first reading that cannot be read is named by its place, and what may have been meant
+ * is offered as the whole list. More than `most` readings: problem `too-many`.
  */
 export function readList(
   typed: string,
@@ -32,7 +34,9 @@ export function readList(
   const limit = longestTyped * Math.max(1, most);
   if (typed.trim().length > limit)
     return refuse('too-long', context, `You entered more than ${limit} characters.`);
-  const items = split(typed);
+  const found = findItems(typed, context);
+  if ('ok' in found) return found;
+  const { items, unit } = found;
   if (items.length === 0) return refuse('empty', context, 'Nothing is entered.');
   if (items.length > most)
     return {
@@ -41,13 +45,11 @@ export function readList(
       say: `${context.label} takes at most ${most} readings. You entered ${items.length}.`,
       suggestions: [],
     };
-  const unit = onlyUnit(items, context) ?? context.unit;
   const read: Read[] = [];
   for (const [i, item] of items.entries()) {
     const label = items.length > 1 ? `${context.label}, reading ${i + 1},` : context.label;
     const one = readQuantity(item, { ...context, label, unit });
-    // Suggestions of one item would replace the whole text, so they are dropped.
-    if (!one.ok) return { ...one, suggestions: [] };
+    if (!one.ok) return { ...one, suggestions: one.suggestions.map(instead(i, items, unit)) };
     read.push(one);
   }
   const units = new Set(read.map((r) => r.unit));
@@ -59,15 +61,54 @@ export function readList(
   return { ok: true, si: read.map((r) => r.si), unit, echo: [count, ...asked].join('; ') };
 }
 
-function split(typed: string): string[] {
-  return (
-    typed
-      .split(/[;\n\r\t\v\f\u2028\u2029；]|,(?=\s)|,\s*$/)
-      // A plain space before a number starts a new item, unless that number is the fraction of a mixed one.
-      .flatMap((part) => part.split(/(?<=[^\s/⁄]) +(?=[-+−]?[.,]?\d)(?!\d+ ?[/⁄] ?\d)/))
-      .map((part) => part.trim())
-      .filter((part) => part !== '')
+/** The readings of a text one by one; undefined where commas leave more than one way to part them. */
+export function readingsOf(typed: string, context: ReadContext): Items | undefined {
+  const found = findItems(typed, context);
+  return 'ok' in found ? undefined : found;
+}
+
+/** The readings of a list as typed. */
+export interface Items {
+  readonly items: readonly string[];
+  /** The unit of the bare ones. */
+  readonly unit: string;
+}
+
+function findItems(typed: string, context: ReadContext): Items | RefusedMany {
+  const found = cells(typed);
+  const unit = onlyUnit(found, context) ?? context.unit;
+  // A unit behind the last reading is typed for all.
+  const ways = found.map((cell) => waysToRead(cell, { ...context, unit }));
+  const choices = Math.max(1, ...ways.map((one) => one.length));
+  const texts = Array.from({ length: choices }, (_, i) =>
+    ways.flatMap((one) => one[Math.min(i, one.length - 1)] ?? []),
   );
+  if (choices === 1) return { items: texts[0] ?? [], unit };
+  const lists = texts.map((items) => items.join('; '));
+  return refuse(
+    'ambiguous',
+    context,
+    `You entered ${quote(typed.trim())}: ${lists.map(quote).join(' or ')}?`,
+    lists.map(suggest),
+  );
+}
+
+/** The whole list with a suggestion in the place of one reading, and its unit behind every bare one. */
+function instead(
+  place: number,
+  items: readonly string[],
+  unit: string,
+): (suggestion: Suggestion) => Suggestion {
+  return ({ text }) =>
+    suggest(
+      items
+        .map((item, i) => {
+          const number = takeNumber(clean(item));
+          const bare = i !== place && typeof number !== 'string' && number.rest === '';
+          return bare ? typedText(plainToken(number), unitOf(unit)) : i === place ? text : item;
+        })
+        .join('; '),
+    );
 }
 
 /** The unit typed, when all that are typed are the same one of the field's kind. */
@@ -76,11 +117,8 @@ function onlyUnit(items: readonly string[], context: ReadContext): string | unde
   for (const item of items) {
     const one = readQuantity(item, { label: '', kind: context.kind, unit: context.unit });
     if (one.ok && one.typedUnit) found.add(one.unit);
-    const tail = /[^\d\s.,/+-].*$/.exec(clean(item))?.[0];
-    if (!one.ok && one.problem === 'ambiguous' && tail !== undefined) {
-      const unit = findUnit(tail, context.kind);
-      if (unit?.kind === context.kind) found.add(unit.id);
-    }
+    const unit = one.ok ? undefined : unitBehind(item.split(',').at(-1) ?? '', context);
+    if (!one.ok && one.problem === 'ambiguous' && unit !== undefined) found.add(unit.id);
   }
   const [first] = found;
   return found.size === 1 && first !== undefined && Number.isFinite(toSI(1, first))

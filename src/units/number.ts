@@ -19,7 +19,7 @@ export interface Fraction extends Typed {
   readonly top: string;
   readonly bottom: string;
 }
-/** `3.480`, `47,96`, `1.234,5`, `1e6`. `whole` and `decimals` are digits only. */
+/** `3.480`, `47,96`, `1.234,5`, `1'234.5`, `1e6`. `whole` and `decimals` are digits only. */
 export interface Decimal extends Typed {
   readonly form: 'decimal';
   readonly whole: string;
@@ -96,11 +96,15 @@ function takeFraction(text: string): Fraction | 'zero-denominator' | undefined {
 }
 
 function takeDecimal(text: string): Decimal | undefined {
-  // A space belongs to the number only before a group of exactly three digits: 1 685.2
-  const m = /^([+-]?) ?([.,]?\d(?:[\d.,]| (?=\d{3}(?!\d)))*)(e[+-]?\d+)?/i.exec(text);
+  // A space or an apostrophe belongs to the number only before a group of exactly three digits: 1 685.2
+  const m = /^([+-]?) ?([.,]?\d(?:[\d.,]|[ '](?=\d{3}(?!\d)))*)(e[+-]?\d+)?/i.exec(text);
   if (m === null) return undefined;
-  const [token, sign = '', body = '', exponent = ''] = m;
-  const marks = body.replace(/[\d ]/g, '');
+  const [all, sign = '', found = '', exponent = ''] = m;
+  const stop = all.length === text.length && exponent === '' ? finalStop(found) : 0;
+  if (stop === undefined) return undefined;
+  const token = all.slice(0, all.length - stop);
+  const body = found.slice(0, found.length - stop);
+  const marks = body.replace(/[\d ']/g, '');
   const kinds = new Set(marks).size;
   const last = marks.at(-1) ?? '';
   // One mark is the decimal mark; several alike separate thousands; of two sorts the last is decimal.
@@ -108,7 +112,7 @@ function takeDecimal(text: string): Decimal | undefined {
   if (kinds === 2 && marks.indexOf(last) !== marks.length - 1) return undefined;
   const cut = mark === '' ? body.length : body.lastIndexOf(mark);
   const decimals = body.slice(cut + 1);
-  const groups = body.slice(0, cut).split(/[., ]/);
+  const groups = body.slice(0, cut).split(/[., ']/);
   const separators = new Set(body.slice(0, cut).replace(/\d/g, ''));
   const grouped = groups.length > 1;
   if (
@@ -125,7 +129,7 @@ function takeDecimal(text: string): Decimal | undefined {
   return {
     form: 'decimal',
     token,
-    rest: text.slice(token.length).trim(),
+    rest: text.slice(all.length).trim(),
     sign: sign as Decimal['sign'],
     value: value === 0 ? 0 : value,
     // Below the smallest double a step would be 0.
@@ -137,6 +141,18 @@ function takeDecimal(text: string): Decimal | undefined {
     exponent,
     ...(unclear ? { asThousands: Number(`${sign}${whole}${decimals}`) } : {}),
   };
+}
+
+/**
+ * How many characters at the end close the sentence and not the number: `1.888.` is 1.888. Undefined where
+ * the last mark makes another number of the ones before: `1,888.` may be 1888 or a 1.888 with its stop.
+ */
+function finalStop(body: string): 0 | 1 | undefined {
+  const [, before = '', last] = /^(.*[.,].*)([.,])$/.exec(body) ?? [];
+  if (last === undefined) return 0;
+  return /[.,]$/.test(before) || (/^\d{1,3}[.,]\d{3}$/.test(before) && !before.includes(last))
+    ? undefined
+    : 1;
 }
 
 function isThree(digits: string): boolean {

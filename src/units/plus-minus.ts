@@ -14,19 +14,22 @@ import { differenceToSI, fromSI, unitOf } from './units.ts';
  * only their width serves here, to settle `1,875`.
  */
 export function readPlusMinus(typed: string, context: ReadContext, of?: number): Reading {
-  const label = `± of ${context.label}`;
+  const about = {
+    label: `± of ${context.label}`,
+    kind: context.kind,
+    unit: context.unit,
+    samples: ['0.1'],
+  };
   const text = typed.replace(/^\s*(±|\+ ?\/? ?[-−])\s*/, '');
   const number = takeNumber(clean(text));
   const entered = `You entered “${clean(typed).slice(0, 40)}”`;
   if (typeof number !== 'string' && number.value < 0)
-    return refuse('text', { ...context, label }, `${entered}; 0 or more is wanted.`);
+    return refuse('text', about, `${entered}; 0 or more is wanted.`);
   if (typeof number !== 'string' && /^(%|pct|per ?cent)$/i.test(number.rest))
-    return share(number.value, number.step, { ...context, label }, entered, of);
+    return share(number.value, number.step, about, entered, of);
   const span = context.hard === undefined ? undefined : context.hard[1] - context.hard[0];
   const read = readQuantity(text, {
-    label,
-    kind: context.kind,
-    unit: context.unit,
+    ...about,
     ...(span === undefined ? {} : { hard: [0, span] as const }),
   });
   if (!read.ok) return read;

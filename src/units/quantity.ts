@@ -1,6 +1,8 @@
 import { kindWords } from './kinds.ts';
 import { deadCentre, oversize } from './trade.ts';
-import { explain, fits, improper, slang, slips } from './doubts.ts';
+import { readCompound } from './compound.ts';
+import { explain, fits, grains, improper, slang, slips } from './doubts.ts';
+import { likelier } from './likelier.ts';
 import { clean, longestTyped, plainToken, takeNumber, type TypedNumber } from './number.ts';
 import { acceptedUnits, quote, refuse, suggest, typedText } from './say.ts';
 import type { ReadContext, Reading } from './reading.ts';
@@ -12,8 +14,10 @@ import { findUnit, toSI, unitOf, type Unit } from './units.ts';
  * a unit of the field's kind or none. Never throws on what a reader may type and never gives NaN or
  * Infinity; throws RangeError only when `context.unit` is no unit.
  *
- * A value outside `hard` is still read (what cannot be is for `core` to refuse), with a question when it
- * fits in another unit. `1,875` is read as whichever of 1.875 and 1875 fits the ranges, else asked.
+ * Where something else than what was typed is likely by the ranges, both are offered and nothing is read
+ * ({@link likelier}). A value outside `hard` is otherwise still read (what cannot be is for `core` to refuse),
+ * with a question when it fits in another unit. `1,875` is read as whichever of 1.875 and 1875 fits the
+ * ranges, else asked. The whole text is read or none of it: no number is ever taken from the front of a text.
  */
 export function readQuantity(typed: string, context: ReadContext): Reading {
   if (typed.trim().length > longestTyped)
@@ -26,8 +30,11 @@ export function readQuantity(typed: string, context: ReadContext): Reading {
   if (text === '') return refuse('empty', context, 'Nothing is entered.');
   const over = oversize(text, context);
   if (over !== undefined) return over;
-  const number = takeNumber(text);
-  if (typeof number === 'string') return noNumber(number, text, context);
+  const compound = readCompound(text, context);
+  if (compound !== undefined) return compound;
+  const found = takeNumber(text);
+  if (typeof found === 'string') return noNumber(found, text, context);
+  const number = context.kind === 'angularSpeed' ? inThousands(found) : found;
   const { rest } = number;
   const dead = /^(.*?)\s*([ab])([tb])dc$/i.exec(rest);
   if (dead !== null && context.kind === 'angle') {
@@ -44,6 +51,18 @@ export function readQuantity(typed: string, context: ReadContext): Reading {
       `You entered ${kindWords[unit.kind]}: ${text.slice(0, 60)}.`,
     );
   return choose(number, unit, text, context);
+}
+
+/** `8.4k rpm` is 8400 of them; a number without its k is returned as it is. */
+function inThousands(number: TypedNumber): TypedNumber {
+  const [, rest] = /^k(?!rad)\s*(.*)$/i.exec(number.rest) ?? [];
+  if (rest === undefined || number.form !== 'decimal' || number.exponent !== '') return number;
+  const { sign, whole, decimals } = number;
+  const digits = whole + decimals.padEnd(3, '0');
+  const cut = whole.length + 3;
+  const more = digits.slice(cut);
+  const shifted = takeNumber(`${sign}${digits.slice(0, cut)}${more === '' ? '' : `.${more}`}`);
+  return typeof shifted === 'string' ? number : { ...shifted, rest, step: number.step * 1000 };
 }
 
 function unitTyped(rest: string, { kind, unit }: ReadContext): Unit | undefined {
@@ -74,6 +93,12 @@ function unknown({ rest }: TypedNumber, text: string, context: ReadContext): Ref
   const entered = `You entered ${quote(text)}`;
   if (/(^\^?|[^a-z^/])\d/i.test(rest))
     return refuse('text', context, `${entered}, which is more than one number.`);
+  if (/±|\+ ?\/? ?-/.test(rest))
+    return refuse(
+      'text',
+      context,
+      `${entered}; behind the ± stands no number that can be its size.`,
+    );
   const known = acceptedUnits(context.kind);
   const accepted = known === '' ? 'No unit is wanted' : `Units read here: ${known}`;
   return refuse(
@@ -138,12 +163,26 @@ function settle(number: TypedNumber, unit: Unit, text: string, context: ReadCont
   const whole = context.kind === 'count';
   if (whole && !Number.isInteger(value))
     return refuse('not-whole', context, `You entered ${text.slice(0, 60)}.`);
+  const [first, ...others] = [...grains(number), ...likelier(number, unit, context)];
+  if (first !== undefined) {
+    const texts = [first, ...others];
+    return refuse(
+      'ambiguous',
+      context,
+      `You entered ${quote(text)}: ${texts.join(' or ')}?`,
+      texts.map(suggest),
+    );
+  }
   const doubts = [
     improper(number, unit),
     slang(number, unit),
     ...slips(number, unit, si, context),
   ].filter((d) => d !== undefined);
-  const echo = explain(number, unit, context);
+  // What was written in thousands is said in full.
+  const echo =
+    /\dk/i.test(text.replace(/ /g, '')) && context.kind === 'angularSpeed'
+      ? `${text} = ${typedText(plainToken(number), unit)}`
+      : explain(number, unit, context);
   return {
     ok: true,
     si,

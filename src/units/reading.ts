@@ -9,6 +9,10 @@ export interface ReadContext {
   readonly unit: string;
   readonly usual?: readonly [number, number];
   readonly hard?: readonly [number, number];
+  /** The units of the field itself, metric first; a bare number may have been meant in any of them. */
+  readonly own?: readonly string[];
+  /** What a reader may type here, each with its unit or in the first of `own`: for the end of a refusal. */
+  readonly samples?: readonly string[];
 }
 
 /** A quantity understood. */

@@ -1,4 +1,5 @@
 import { kindWords, type Kind } from './kinds.ts';
+import { exampleSentence, type Exemplified } from './say-example.ts';
 import type { Unit } from './units.ts';
 import { unitsOfKind } from './units.ts';
 
@@ -27,14 +28,25 @@ export interface Refusal {
   readonly suggestions: readonly Suggestion[];
 }
 
-/** Builds a {@link Refusal}: "Stroke must be a length. " and then what is wrong. */
+/** Problems that an example of what is accepted answers; a question brings its own, and length needs none. */
+const exemplified: ReadonlySet<Problem> = new Set([
+  'empty',
+  'text',
+  'wrong-kind',
+  'unknown-unit',
+  'zero-denominator',
+  'not-whole',
+]);
+
+/** Builds a {@link Refusal}: "Stroke must be a length. ", then what is wrong, then how to write it. */
 export function refuse(
   problem: Problem,
-  about: { readonly label: string; readonly kind: Kind },
+  about: Exemplified & { readonly label: string },
   wrong: string,
   suggestions: readonly Suggestion[] = [],
 ): Refusal {
-  const say = `${about.label} must be ${kindWords[about.kind]}. ${wrong}`;
+  const example = exemplified.has(problem) ? ` ${exampleSentence(about)}` : '';
+  const say = `${about.label} must be ${kindWords[about.kind]}. ${wrong}${example}`;
   return { ok: false, problem, say, suggestions };
 }
 

@@ -1,4 +1,5 @@
 import {
+  contextOf,
   readAs,
   tidyValue,
   type Field,
@@ -7,6 +8,8 @@ import {
   type TypedValue,
 } from './field.ts';
 import { convertTyped, formatPlain } from './format.ts';
+import { readingsOf } from './list.ts';
+import { parted } from './parted.ts';
 import { takeApart, takeApartAs, unitSpelled } from './take-apart.ts';
 import { unitOf, units } from './units.ts';
 
@@ -22,11 +25,12 @@ export interface Shown {
 }
 
 /**
- * A stored value made fit for its field: a number without unit takes the field's metric one; a number whose
+ * A stored value made fit for its field: a ± behind the number has its own place; a number without unit takes the field's metric one; a number whose
  * unit is of another kind carries it in the text, so that the parser names the kind instead of misreading it.
  */
-export function settle(value: TypedValue, field: Field): TypedValue {
-  if (field.type === 'choice') return value;
+export function settle(stored: TypedValue, field: Field): TypedValue {
+  if (field.type === 'choice') return stored;
+  const value = parted(stored, field);
   if (value.unit === '') return { ...value, unit: field.metric };
   if (!Object.hasOwn(units, value.unit)) return { ...value, unit: field.metric };
   const unit = unitOf(value.unit);
@@ -41,12 +45,13 @@ export function settle(value: TypedValue, field: Field): TypedValue {
  */
 export function written(
   before: TypedValue,
-  patch: Partial<TypedValue>,
+  typed: Partial<TypedValue>,
   field: Field,
   shown: Shown,
 ): TypedValue {
+  if (field.type === 'choice') return tidyValue({ ...before, ...typed });
+  const patch = typed.text === undefined ? typed : parted({ ...typed, text: typed.text }, field);
   const after = { ...before, ...patch };
-  if (field.type === 'choice') return tidyValue(after);
   const unit = unitTyped(after, field);
   if (patch.plusMinus !== undefined && patch.text === undefined) {
     return tidyValue({ ...after, unit, plusMinus: named(patch.plusMinus, shown.unit, unit) });
@@ -91,7 +96,7 @@ export function shownIn(system: 'metric' | 'inch', value: TypedValue, field: Fie
   const own = unitOf(unit).system;
   if (own === system || own === 'both' || unit === target) return asTyped;
   const converted =
-    field.type === 'list' ? convertList(text, unit, target) : convertNumber(field, value, target);
+    field.type === 'list' ? convertList(field, value, target) : convertNumber(field, value, target);
   if (converted === undefined) return asTyped;
   const plusMinus = convertPlusMinus(value.plusMinus ?? '', unit, target);
   return { text: converted, unit: target, plusMinus, converted: true };
@@ -104,12 +109,19 @@ function convertNumber(field: Field, value: TypedValue, target: string): string 
     : convertTyped(typed.number, typed.unit ?? value.unit, target);
 }
 
-function convertList(text: string, unit: string, target: string): string | undefined {
-  const readings = text.split(';').map((reading) => takeApart(reading, unit));
-  const converted = readings.map((reading) =>
-    reading === undefined ? undefined : convertTyped(reading.number, reading.unit ?? unit, target),
-  );
-  return converted.includes(undefined) ? undefined : converted.join('; ');
+function convertList(
+  field: ListField,
+  { text, unit }: TypedValue,
+  target: string,
+): string | undefined {
+  const found = readingsOf(text, contextOf(field, unit));
+  const readings = found?.items.map((item) => takeApart(item, unit));
+  if (found === undefined || readings === undefined || readings.includes(undefined))
+    return undefined;
+  return readings
+    .filter((reading) => reading !== undefined)
+    .map(({ number, unit: own }) => convertTyped(number, own ?? found.unit, target))
+    .join('; ');
 }
 
 /** A ± is a difference: only the factors count, not the zero points. Per cents stay. */

@@ -91,7 +91,7 @@ group('mass', 'metric', [
 group('mass', 'inch', [
   ['oz', 'oz', ounce, 'ounce'],
   ['lb', 'lb', pound, 'lbs lbm pound'],
-  ['gr', 'gr', pound / 7000, 'grain'],
+  ['gr', 'grain', pound / 7000, 'grain'],
 ]);
 group('density', 'metric', [
   ['kg/m3', 'kg/m³', 1],
@@ -122,7 +122,7 @@ group('angle', 'both', [
 ]);
 group('angularSpeed', 'both', [
   ['rad/s', 'rad/s', 1, 'rad/sec'],
-  ['rpm', '1/min', Math.PI / 30, '/min r/min rev/min revs/min min1'],
+  ['rpm', '1/min', Math.PI / 30, '/min r/min u/min upm rev/min revs/min min1'],
 ]);
 group('angularAcceleration', 'both', [
   ['rad/s2', 'rad/s²', 1, 'rad/s/s'],

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { admit } from '../../src/notebook/admit.ts';
 import { fileFormat, fromFile, longestFile, toFile } from '../../src/notebook/file.ts';
 import type { SetValues } from '../../src/notebook/values.ts';
 import { units } from '../../src/units/units.ts';
@@ -218,5 +219,46 @@ describe('a damaged file', () => {
     expect(read.usable).toBe(true);
     expect(read.problems[0]).toContain('later version');
     expect(read.values).toEqual(values);
+  });
+});
+
+describe('a file with very many faults', () => {
+  const many = 20_000;
+  function fileOf(value: unknown): string {
+    const names = Array.from({ length: many }, (_, i) => [`n${String(i)}`, value] as const);
+    const sets = { baseline: Object.fromEntries(names), candidate: {} };
+    return JSON.stringify({ format: fileFormat, version: 1, job: '', sets });
+  }
+
+  test('names a few unknown quantities, counts the others, and keeps them all', () => {
+    const read = fromFile(fileOf({ text: '1', unit: 'g' }));
+    expect(read.problems).toEqual([]);
+    const admitted = admit(read.values, new Map(), true);
+    expect(admitted.problems).toEqual([
+      '“n0”, “n1”, “n2”, “n3”, “n4”, “n5”, “n6”, “n7” and 19992 others are no quantities known here. ' +
+        'They are kept, but nothing uses them.',
+    ]);
+    expect(Object.keys(admitted.values.baseline)).toHaveLength(many);
+  });
+
+  test('names a few damaged values and counts the others', () => {
+    const { problems } = fromFile(fileOf(5));
+    expect(problems).toHaveLength(9);
+    expect(problems[0]).toBe('The value of n0 (baseline) is damaged; it is not used.');
+    expect(problems.at(-1)).toBe('And 19992 more of this kind.');
+  });
+
+  test('says one name or two in full', () => {
+    const value = { text: '1', unit: 'g' };
+    const sentence = (names: readonly string[]): readonly string[] => {
+      const baseline = Object.fromEntries(names.map((name) => [name, value]));
+      return admit({ baseline, candidate: {} }, new Map(), true).problems;
+    };
+    expect(sentence(['wingspan'])).toEqual([
+      '“wingspan” is no quantity known here. It is kept, but nothing uses it.',
+    ]);
+    expect(sentence(['a', 'b'])).toEqual([
+      '“a” and “b” are no quantities known here. They are kept, but nothing uses them.',
+    ]);
   });
 });

@@ -7,6 +7,7 @@ import { decodeLink, encodeLink, longestLink, type LinkValue } from '../../src/n
 import { decodeValue, encodeValue } from '../../src/notebook/link-value.ts';
 import { exampleOf } from '../../src/notebook/example.ts';
 import type { StoredValue } from '../../src/notebook/values.ts';
+import { readAs } from '../../src/units/field.ts';
 import { units } from '../../src/units/units.ts';
 
 const address = 'https://shop.example/bobweight/';
@@ -284,7 +285,57 @@ describe('a whole link', () => {
   });
 });
 
+describe('a link that a program has encoded', () => {
+  const plain = read('#job=No.17&bore=90mm,92mm&pistonMass=428.0g:0.1&v=1');
+  test.each([
+    [
+      'the sign between name and value',
+      '#job%3DNo.17&bore%3D90mm%2C92mm&pistonMass%3d428.0g%3A0.1&v%3D1',
+    ],
+    ['all of it', '#job%3DNo.17%26bore%3D90mm%2C92mm%26pistonMass%3D428.0g%3A0.1%26v%3D1'],
+    ['its beginning', '#%23job=No.17&bore=90mm,92mm&pistonMass=428.0g:0.1&v=1'],
+    [
+      'its beginning and all of it',
+      '#%23job%3DNo.17%26bore%3D90mm%2C92mm%26pistonMass%3D428.0g%3A0.1%26v%3D1',
+    ],
+    ['some of it', '#job=No.17&bore%3D90mm,92mm&pistonMass=428.0g:0.1&v%3D1'],
+  ])('%s is the same link', (_what, hash) => {
+    expect(read(hash)).toEqual(plain);
+  });
+
+  test('may have such signs in the name of its job', () => {
+    expect(read('#job=No%2317%3DA&bore=90mm&v=1')).toMatchObject({ job: 'No#17=A', problems: [] });
+    expect(read('#job=No#17&bore=90mm&v=1').problems).toHaveLength(1);
+  });
+
+  test('with such a sign inside a value names that value', () => {
+    const link = read('#bore=%3D90mm&stroke=73mm&v=1');
+    expect(link.values.map(({ name }) => name)).toEqual(['stroke']);
+    expect(link.problems).toEqual(['bore (baseline): “=90mm” is no number; it is not used.']);
+  });
+
+  test('is told from an anchor of the page', () => {
+    for (const hash of ['', '#calculator-bobweight', '#%23', '#3D'])
+      expect(decodeLink(hash)).toBeUndefined();
+  });
+
+  test('lists the first faults and counts the others', () => {
+    const link = read(
+      `#${Array.from({ length: 500 }, (_, i) => `n${String(i)}=x!`).join('&')}&v=1`,
+    );
+    expect(link.problems).toHaveLength(9);
+    expect(link.problems.at(-1)).toBe('And 492 more of this kind.');
+  });
+});
+
 describe('round trip', () => {
+  test('a unit that had to be typed to be believed is believed again', () => {
+    const text = encodeValue({ text: '428 kg', unit: 'kg' }, pistonMass);
+    const back = decodeValue(text);
+    expect(readAs(pistonMass, back.text, back.unit)).toMatchObject({ ok: true, si: 428 });
+    expect(encodeValue({ text: '0.428 kg', unit: 'kg' }, pistonMass)).toBe('0.428kg');
+  });
+
   const digits = fc
     .tuple(
       fc.boolean(),

@@ -131,6 +131,42 @@ describe('a length typed as a shop writes it', () => {
     await shows(result(page, motion, 'travel', 'candidate'), 73.025, 'mm');
   });
 
+  it('is no number when the lines of a block are pasted into its one line', async () => {
+    const reader = await site.reader({ permissions: ['clipboard-read', 'clipboard-write'] });
+    const page = await reader.open('piston-motion/');
+    await unfold(page, motion);
+    const stroke = field(page, motion, 'stroke', 'candidate');
+    await page.evaluate(() => navigator.clipboard.writeText('7\r\n3\r\n'));
+    await stroke.click();
+    await stroke.press('ControlOrMeta+a');
+    await stroke.press('ControlOrMeta+v');
+    await expect.poll(() => stroke.inputValue()).toBe('7; 3');
+    await stroke.press('Enter');
+    await says(note(page, motion, 'stroke', 'candidate'), /“7; 3”, which is more than one number/);
+  });
+
+  it('takes the ± behind it to its own place', async () => {
+    const { page, stroke, said } = await open();
+    await enter(stroke, '73.0 ± 0.05');
+    await says(said, '± 0.05 mm');
+    expect(await stroke.inputValue()).toBe('73.0');
+    await page.reload();
+    await expect.poll(() => stroke.inputValue()).toBe('73.0');
+  });
+
+  it('of another unit than the one that went before is asked, not computed', async () => {
+    const page = await site.open('bobweight/');
+    const piston = field(page, 'bobweight', 'pistonMass', 'candidate');
+    const sum = result(page, 'bobweight', 'reciprocatingPerCylinder', 'candidate');
+    const said = note(page, 'bobweight', 'pistonMass', 'candidate');
+    await enter(piston, '0.428 kg');
+    await shows(sum, 667.9, 'g');
+    await enter(piston, '428');
+    await says(said, /“428”: 428 g or 428 kg\?/);
+    await said.getByRole('button', { name: '428 g', exact: true }).click();
+    await shows(sum, 667.9, 'g');
+  });
+
   it('is asked about where it says two things', async () => {
     const { stroke, travel, said } = await open();
     await enter(stroke, '1,875');
@@ -144,7 +180,7 @@ describe('a length typed as a shop writes it', () => {
     const { page, stroke, travel, said } = await open();
     await useInches(page);
     await enter(stroke, '86');
-    await says(said, '86 mm?');
+    await says(said, /“86”: 86 mm or 86 in\?/);
     expect(await stroke.inputValue()).toBe('86');
     await said.getByRole('button', { name: '86 mm' }).click();
     await shows(travel, 86 / 25.4, 'in');
@@ -165,7 +201,7 @@ describe('a mass typed as a shop writes it', () => {
       ['12 oz', 12 * 28.349523125],
       ['12 1/2 oz', 12.5 * 28.349523125],
       ['1 lb', 453.59237],
-      ['5400 gr', 5400 * 0.06479891],
+      ['5400 grains', 5400 * 0.06479891],
     ];
     for (const [text, grams] of table) {
       await typeAndKeep(page, piston, text);

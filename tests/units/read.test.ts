@@ -122,7 +122,7 @@ describe('what an inch field reads', () => {
 
   test('says whether the unit was typed', () => {
     expect(good('3.48', inches)).toMatchObject({ typedUnit: false, unit: 'in' });
-    expect(good('3.48', millimetres)).toMatchObject({ typedUnit: false, unit: 'mm' });
+    expect(good('88.4', millimetres)).toMatchObject({ typedUnit: false, unit: 'mm' });
     expect(good('3.48 in', millimetres)).toMatchObject({ typedUnit: true, unit: 'in' });
   });
 });
@@ -209,15 +209,14 @@ describe('questions beside a value that still stands', () => {
     expect(good('40/4', free).question).toBeUndefined();
   });
 
-  test('a millimetre number in an inch field, and the reverse', () => {
-    expect(good('86', inches)).toMatchObject({
+  test('a number of millimetres with inches behind it, and the reverse', () => {
+    expect(good('3.5 mm', inches)).toMatchObject({ value: 3.5, question: '3.5 in?' });
+    expect(good('86 in', millimetres)).toMatchObject({
       value: 86,
       unit: 'in',
       question: '86 mm?',
       suggestions: [{ text: '86 mm', label: '86 mm' }],
     });
-    expect(good('3.5', millimetres)).toMatchObject({ value: 3.5, question: '3.5 in?' });
-    expect(good('0.495', mass).question).toBe('0.495 kg?');
     expect(good('3.48', inches).question).toBeUndefined();
   });
 
@@ -225,9 +224,7 @@ describe('questions beside a value that still stands', () => {
     expect(good('20', millimetres).question).toBeUndefined();
   });
 
-  test('grains may have been grams, mils millimetres', () => {
-    expect(good('490 gr', mass)).toMatchObject({ unit: 'gr', question: '490 g?' });
-    expect(good('490 gr', mass).echo).toBe('490 gr = 31.75 g');
+  test('mils may have been millimetres', () => {
     expect(good('2 mil', free)).toMatchObject({ unit: 'thou', question: '2 mm?' });
   });
 
@@ -348,7 +345,7 @@ describe('refusals', () => {
     const count: ReadContext = { label: 'Cylinders', kind: 'count', unit: 'count' };
     expect(bad('2.5', count)).toMatchObject({
       problem: 'not-whole',
-      say: 'Cylinders must be a whole number. You entered 2.5.',
+      say: 'Cylinders must be a whole number. You entered 2.5. Write it like 4.',
     });
     expect(bad('8 mm', count).problem).toBe('wrong-kind');
     expect(good('8.0', count)).toMatchObject({ value: 8, step: 1 });
@@ -356,7 +353,7 @@ describe('refusals', () => {
 
   test('exactly 200 characters are read, and a quoted text is cut short', () => {
     expect(good('0'.repeat(199) + '5', free).value).toBe(5);
-    expect(bad('x'.repeat(200), free).say.length).toBeLessThan(120);
+    expect(bad('x'.repeat(200), free).say.length).toBeLessThan(140);
   });
 });
 
@@ -431,7 +428,8 @@ describe('properties of reading', () => {
     for (const unit of Object.values(units)) {
       const context = { label: 'x', kind: unit.kind, unit: unit.id };
       expect(good(`12 ${unit.symbol}`, context)).toMatchObject({ value: 12, unit: unit.id });
-      expect(good(`12${unit.id}`, context).unit).toBe(unit.id);
+      // `gr` is grams in one shop and grains in the next, so it is asked.
+      if (unit.id !== 'gr') expect(good(`12${unit.id}`, context).unit).toBe(unit.id);
     }
   });
 });
@@ -477,7 +475,7 @@ describe('several readings in one field', () => {
     expect(list('421; abc; 420')).toMatchObject({
       ok: false,
       problem: 'text',
-      say: 'Bare piston, reading 2, must be a mass. You entered “abc”, which holds no number.',
+      say: 'Bare piston, reading 2, must be a mass. You entered “abc”, which holds no number. Write it like 240 g.',
     });
     expect(list('1 mm; 2')).toMatchObject({ ok: false, problem: 'wrong-kind' });
     expect(list('1;2;3;4', 3)).toMatchObject({
@@ -490,9 +488,9 @@ describe('several readings in one field', () => {
   });
 
   test('a doubtful reading is pointed out', () => {
-    expect(list('421; 0.421')).toMatchObject({
+    expect(list('421 g; 420 oz')).toMatchObject({
       ok: true,
-      echo: '2 readings in g; reading 2: 0.421 kg?',
+      echo: '2 readings in mixed units; reading 2: 420 g?',
     });
   });
 });
@@ -539,7 +537,7 @@ describe('±', () => {
   test('negative, empty or of another kind is refused, naming the ±', () => {
     expect(pm('-0.1')).toMatchObject({
       ok: false,
-      say: '± of Bare piston must be a mass. You entered “-0.1”; 0 or more is wanted.',
+      say: '± of Bare piston must be a mass. You entered “-0.1”; 0 or more is wanted. Write it like 0.1 or 0,1 g.',
     });
     expect(pm('')).toMatchObject({ ok: false, problem: 'empty' });
     expect(pm('±')).toMatchObject({ ok: false });

@@ -103,7 +103,7 @@ window.addEventListener('pageshow', ({ persisted }) => {
   if (persisted) wakeAll();
 });
 window.addEventListener('hashchange', () => {
-  if (!location.hash.includes('=')) return;
+  if (!/=|%3D/i.test(location.hash)) return;
   overtake(null);
   wakeAll();
 });
