@@ -57,6 +57,8 @@ export const ${camel} = defineCalculator({
   id: '${id}',
   title: '${title}',
   purpose: 'One sentence: what it answers.',
+  asks: ['stroke'],
+  answers: ['answer'],
   inputs: { stroke },
   outputs: {
     answer: length('r', 'Throw', { phrase: 'The throw', main: true }),

@@ -79,7 +79,7 @@ function ofOutput(
   if (Math.abs(difference) < doubt)
     return sentence(
       `${phrase} is ${from} with the baseline set and ${to} with the candidate set: ` +
-        `the difference is smaller than its own ± of ${show(name, doubt)}, so the numbers given are too coarse to show one`,
+        `the difference is smaller than its own ± of ${show(name, doubt, doubt)}, so the numbers given are too coarse to show one`,
     );
   const share =
     before === 0 || before > 0 !== after > 0 ? '' : `, by ${percent(difference / before)}`;

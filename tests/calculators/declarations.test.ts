@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import type { AnyCalculator } from '../../src/calculators/define.ts';
+import { foldedInputs } from '../../src/calculators/group.ts';
 import { calculators } from '../../src/calculators/index.ts';
 
 const all: Readonly<Record<string, AnyCalculator>> = calculators;
@@ -32,6 +33,38 @@ describe.each(files)('src/calculators/$subject/$id.ts', ({ subject, id }) => {
 
   test('declares the calculator of its own name', () => {
     expect(all[id]?.id, `the id in src/calculators/${subject}/${id}.ts must be '${id}'`).toBe(id);
+  });
+});
+
+describe.each(Object.values<AnyCalculator>(calculators))('what comes first of $id', (calculator) => {
+  const { asks, answers, inputs, outputs, sweep, solve } = calculator;
+
+  test('at most six numbers are asked for, each once and each with an input', () => {
+    expect(asks.length).toBeGreaterThan(0);
+    expect(asks.length).toBeLessThanOrEqual(6);
+    expect(new Set(asks).size).toBe(asks.length);
+    expect(asks.filter((name) => inputs[name] === undefined)).toEqual([]);
+  });
+
+  test('at most six results answer, the large ones among them and at most three', () => {
+    expect(answers.length).toBeGreaterThan(0);
+    expect(answers.length).toBeLessThanOrEqual(6);
+    expect(new Set(answers).size).toBe(answers.length);
+    expect(answers.filter((name) => (outputs[name]?.type ?? 'series') === 'series')).toEqual([]);
+    const main = Object.entries(outputs).flatMap(([name, output]) =>
+      output.type !== 'series' && output.main === true ? [name] : [],
+    );
+    expect(main.filter((name) => !answers.includes(name))).toEqual([]);
+    expect(main.length).toBeGreaterThan(0);
+    expect(main.length).toBeLessThanOrEqual(3);
+  });
+
+  test('no input is lost: each is asked for or folded, once', () => {
+    const folded = foldedInputs(calculator).flatMap(({ entries }) =>
+      entries.map(({ name }) => name),
+    );
+    expect([...asks, ...folded].sort()).toEqual(Object.keys(inputs).sort());
+    expect(inputs[sweep.input] ?? inputs[solve.input]).toBeDefined();
   });
 });
 

@@ -14,6 +14,8 @@ export const sample = defineCalculator({
   id: 'sample',
   title: 'Sample',
   purpose: 'Shows a mistake.',
+  asks: ['stroke'],
+  answers: ['radius'],
   inputs: { stroke },
   outputs: { radius: length('r', 'Radius'), other: maybe(length('o', 'Other')) },
   compute: ({ stroke }) => ({ radius: stroke / 2, other: { absent: 'none' } }),

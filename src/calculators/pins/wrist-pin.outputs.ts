@@ -21,7 +21,6 @@ export const pinOutputs = {
   }),
   pushLoad: load('P', 'Push at the peak pressure, at the speed of greatest torque', {
     phrase: 'The push at the peak pressure',
-    main: true,
   }),
   bending: contactPressure('σ_b', 'Bending in the middle, boss pressure falling outward', {
     phrase: 'The bending stress under that push',

@@ -80,7 +80,11 @@ export function difference(
     );
   // Two results that differ by rounding alone are the same result.
   if (Math.abs(change) <= 1e-12 * Math.max(Math.abs(baseline), Math.abs(candidate))) return 'none';
-  return sign + formatQuantity(change, unit, { significant: 3 });
+  const justified = doubt !== undefined && doubt.plusMinus > 0;
+  return (
+    sign +
+    formatQuantity(change, unit, justified ? { plusMinus: doubt.plusMinus } : { significant: 3 })
+  );
 }
 
 /** Candidate over baseline, with its own ± where it has one; undefined where a quotient would say nothing. */
