@@ -1,10 +1,18 @@
 import type { AnyCalculator } from '../calculators/define.ts';
+import { isPrinted } from './case.ts';
 import { isPublished } from './coverage.ts';
 import type { Route } from './route.ts';
 import type { Row } from './run.ts';
 
 /** What a result can stand on. A law that must hold (a property) carries none by itself. */
-export const legs = ['published', 'memory', 'second route', 'closed form', 'practice'] as const;
+export const legs = [
+  'published',
+  'derived',
+  'memory',
+  'second route',
+  'closed form',
+  'practice',
+] as const;
 export type Leg = (typeof legs)[number];
 
 /** One result and what it stands on, in the order of {@link legs}; empty when nothing outside reaches it. */
@@ -21,8 +29,9 @@ export function resultsOf(calculator: AnyCalculator): readonly string[] {
   return names.map((name) => `${calculator.id}.${name}`);
 }
 
-function legOf({ case: entry }: Row): Leg {
-  if (isPublished(entry)) return 'published';
+function legOf({ case: entry, expected }: Row): Leg {
+  if (isPublished(entry))
+    return 'published' in expected && !isPrinted(expected) ? 'derived' : 'published';
   return entry.evidence === 'memory' ? 'memory' : 'practice';
 }
 
