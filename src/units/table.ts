@@ -15,7 +15,7 @@ export const unitSources = {
 
 /**
  * What the factors were compared with: Thompson and Taylor, Guide for the Use of the International System of
- * Units, NIST Special Publication 811 (2008). Section B.7.2, on rounding, was read in a transcript; the
+ * Units, NIST Special Publication 811 (2008). Section B.7.2, on rounding, was read in a retyped copy; the
  * printed digits of B.8 are as quoted by others or from memory, and the definitions above decide.
  */
 export const unitReference = {
