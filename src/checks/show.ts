@@ -63,17 +63,17 @@ export function showTolerance({ expected, unit }: Row): string {
   const { exact, derived, bookError, misprint, published } = expected;
   if (misprint !== undefined)
     return `Misprint: ${misprint.reason}. Taken rightly, the book’s own steps give ${showDigits(misprint.instead)}${unit === '' ? '' : `\u00a0${unit}`}.`;
-  const inUnit = (size: number): string => {
-    const text = formatNumber(size, { significant: 2 });
+  const inUnit = (size: number, significant: number): string => {
+    const text = formatNumber(size, { significant });
     return unit === '' ? text : `${text}\u00a0${unit}`;
   };
   const parts = [
     exact === undefined
-      ? `Half a unit of the last digit, ${inUnit(halfUnit(published))}`
+      ? `Half a unit of the last digit, ${inUnit(halfUnit(published), 1)}`
       : `An exact number: ${exact}`,
     ...(bookError === undefined
       ? []
-      : [`an error of the print of ${inUnit(bookError.size)}: ${bookError.reason}`]),
+      : [`an error of the print of ${inUnit(bookError.size, 2)}: ${bookError.reason}`]),
     ...(derived === undefined ? [] : [`derived from the print: ${derived}`]),
   ];
   return `${parts.join('; ')}.`;

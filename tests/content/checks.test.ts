@@ -41,6 +41,15 @@ describe.each(topics.map(({ topic, cases }) => [topic, cases] as const))(
   },
 );
 
+test('a source that was met through another says through whom', () => {
+  const through = topics
+    .flatMap(({ cases }) => cases)
+    .filter(({ evidence }) => evidence === 'quoted' || evidence === 'transcribed')
+    .map(({ source }) => source);
+  const silent = [...new Set(through)].filter((id) => sources[id]?.quotedBy === undefined);
+  expect(silent).toEqual([]);
+});
+
 test('there is something to check', () => {
   expect(rows.length).toBeGreaterThan(50);
 });
