@@ -43,6 +43,8 @@ const sources = defineCollection({
     kind: z.enum(['book', 'standard', 'paper', 'report', 'course'], {
       error: 'kind is one of book, standard, paper, report, course',
     }),
+    quotedBy: z.string().optional(),
+    lost: z.literal(true).optional(),
     note: z.string().optional(),
   }),
 });

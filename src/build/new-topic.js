@@ -131,8 +131,6 @@ The text.
     - output: answer
       published: '0'
       unit: mm
-      tolerance: 0.0005
-      why: the printed value has this many figures
 `,
     [`tests/core/${subject}/${id}.test.ts`]: `import { expect, test } from 'vitest';
 import { ${camel} } from '../../../src/core/${subject}/${id}.ts';

@@ -172,6 +172,8 @@ export interface Validity<In, Out> {
   readonly kind: Kind;
   of(input: In, output: Out): number;
   readonly possible: readonly [number, number];
+  /** Results that alone belong on this axis: a case that prints none of them does not stand on it. */
+  readonly by?: readonly (keyof Out & string)[];
 }
 
 export interface Both<In, Out> {
@@ -271,6 +273,7 @@ export interface AnyCalculator {
     readonly kind: Kind;
     of(input: Readonly<Record<string, Value>>, output: Readonly<Record<string, Result>>): number;
     readonly possible: readonly [number, number];
+    readonly by?: readonly string[];
   }[];
   readonly assumptions: readonly string[];
   readonly cautions: readonly string[];

@@ -4,7 +4,7 @@ import * as v from 'valibot';
 export const evidenceWords = {
   read: 'read',
   quoted: 'quoted by another',
-  transcribed: 'retyped by another',
+  transcribed: 'read in a retyped copy',
   memory: 'from memory',
   practice: 'common practice, no source',
 } as const;
@@ -24,17 +24,32 @@ const typed = v.pipe(
   v.transform(String),
 );
 
-/** A value as its source prints it, and how near the computed one must come. */
+const printed = v.pipe(
+  v.string('must stand in quotes, digit for digit as printed'),
+  v.check((text) => Number.isFinite(printedNumber(text)), 'is not a number as books print it'),
+);
+
+/** What is rounded or taken short on the way to the print: how much of the value, in its unit, and why. */
+const bookError = v.strictObject({ size: positive, reason: sentence });
+
+/** A print that is wrong: what its own steps give when taken rightly, and where it slips. */
+const misprint = v.strictObject({ instead: printed, reason: sentence });
+
+/**
+ * A value as its source prints it. The computed one must come within half a unit of its last digit, or within what
+ * the machine rounds where the source means an exact number; to that comes an error of the print, where it has one.
+ * Beside a misprint it must come to what the print should say, and the miss from the print is shown.
+ */
 const publishedValue = v.strictObject({
   output: sentence,
-  published: v.pipe(
-    v.string('must stand in quotes, digit for digit as printed'),
-    v.check((text) => Number.isFinite(printedNumber(text)), 'is not a number as books print it'),
-  ),
+  published: printed,
   unit: sentence,
-  tolerance: positive,
-  absolute: v.optional(v.boolean('must be true or false')),
-  why: sentence,
+  /** Why the source means exactly this number: a whole multiple, a given of its example. */
+  exact: v.optional(sentence),
+  /** The step from what is printed to this value, which itself is not printed. */
+  derived: v.optional(sentence),
+  bookError: v.optional(bookError),
+  misprint: v.optional(misprint),
 });
 
 /** A band that the trade expects the answer to fall into. */
@@ -85,6 +100,10 @@ const source = v.strictObject({
     ['book', 'standard', 'paper', 'report', 'course'],
     'must be book, standard, paper, report or course',
   ),
+  /** Who quoted or retyped the text that was met, where that was not the work itself. */
+  quotedBy: v.optional(sentence),
+  /** Set where neither author nor address leads back to the text. */
+  lost: v.optional(v.literal(true, 'is true or absent')),
   note: v.optional(sentence),
 });
 
@@ -107,6 +126,37 @@ export function printedNumber(text: string): number {
     .replace(/[\u00a0\u2009\u202f]/gu, ' ')
     .replace(/(?<=\d)[ ,](?=\d{3}(?!\d))/gu, '');
   return /^[+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?$/iu.test(plain) ? Number(plain) : Number.NaN;
+}
+
+/** What double precision may round away of an exact number, as a share of it. */
+const rounding = 1e-9;
+/** Keeps a value that stands in the very middle between two digits on the good side, as a share of half a unit. */
+const middle = 1e-6;
+
+/** Half a unit of the last digit of a printed number: 0.005 for `33.47`, 0.5 for `10,962`, 5 for `4.79e3`. */
+export function halfUnit(text: string): number {
+  const [digits = '', power = '0'] = text.trim().toLowerCase().split('e');
+  const decimals = /\.(\d*)$/u.exec(digits)?.[1]?.length ?? 0;
+  return Number(`0.5e${Number(power) - decimals}`);
+}
+
+/** The number that the computed one is held to: the printed one, or what a misprint should say. */
+export function wantedText({ published, misprint }: PublishedValue): string {
+  return misprint?.instead ?? published;
+}
+
+/** How far the computed value may lie from the one it is held to, in the unit of the print. */
+export function toleranceOf(value: PublishedValue): number {
+  const text = wantedText(value);
+  const wanted = Math.abs(printedNumber(text));
+  const digits =
+    value.exact === undefined ? halfUnit(text) * (1 + middle) : rounding * Math.max(1, wanted);
+  return digits + (value.bookError?.size ?? 0);
+}
+
+/** A value that stands in the print itself and rightly: not worked out from it, and no misprint. */
+export function isPrinted(value: Expected): value is PublishedValue {
+  return 'published' in value && value.derived === undefined && value.misprint === undefined;
 }
 
 /** One line a problem: the file, the case and the field, and what is wrong with it. */

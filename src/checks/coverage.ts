@@ -1,5 +1,5 @@
 import type { AnyCalculator } from '../calculators/define.ts';
-import { evidenceWords, type Evidence } from './case.ts';
+import { evidenceWords, isPrinted, type Evidence, type Expected } from './case.ts';
 import type { TopicChecks } from './files.ts';
 import { type Row, runCase, work } from './run.ts';
 
@@ -21,7 +21,7 @@ export function isPublished({ evidence }: { readonly evidence: string }): boolea
 /**
  * Where on the axis of one validity strip published cases that pass stand: least and greatest place, in SI.
  * Undefined when there is none. What is only remembered, or only custom, tests nothing here; a case that prints
- * no value but only a band neither.
+ * no value but only a band, or whose values are all worked out from the print, neither.
  */
 export function testedRange(
   calculator: AnyCalculator,
@@ -33,7 +33,9 @@ export function testedRange(
   const places = topics.flatMap(({ topic, cases }) =>
     cases
       .filter((entry) => entry.calculator === calculator.id && isPublished(entry))
-      .filter(({ expected }) => expected.some((value) => 'published' in value))
+      .filter(({ expected }) =>
+        expected.some((value) => isPrinted(value) && (strip.by?.includes(value.output) ?? true)),
+      )
       .filter((entry) =>
         runCase(topic, entry, { [calculator.id]: calculator }).every(({ passes }) => passes),
       )
@@ -49,6 +51,14 @@ export function testedRange(
 export interface Summary {
   readonly cases: number;
   readonly values: number;
+  /** Of the values: those that stand in a print, or are remembered to. */
+  readonly printed: number;
+  /** Worked out from a print; the print itself does not hold them. */
+  readonly derived: number;
+  /** Printed wrongly; the miss is shown. */
+  readonly misprinted: number;
+  /** Only a band. */
+  readonly bands: number;
   readonly failing: number;
   /** The published value that agrees least; absent when no row compares digits. */
   readonly worst?: Row;
@@ -72,9 +82,18 @@ export function summarise(rows: readonly Row[]): Summary {
         : least,
     undefined,
   );
+  const count = (holds: (expected: Expected) => boolean): number =>
+    rows.filter(({ expected }) => holds(expected)).length;
+  const misprinted = count((value) => 'misprint' in value);
+  const bands = count((value) => !('published' in value));
+  const printed = count(isPrinted);
   return {
     cases: cases.size,
     values: rows.length,
+    printed,
+    derived: rows.length - printed - misprinted - bands,
+    misprinted,
+    bands,
     failing: rows.filter(({ passes }) => !passes).length,
     ...(worst === undefined ? {} : { worst }),
     evidence,

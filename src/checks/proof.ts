@@ -1,10 +1,11 @@
 import type { AnyCalculator } from '../calculators/define.ts';
+import { isPrinted } from './case.ts';
 import { isPublished } from './coverage.ts';
 import type { Route } from './route.ts';
 import type { Row } from './run.ts';
 
-/** What a result can stand on. A law that must hold (a property) carries none by itself. */
-export const legs = ['published', 'memory', 'second route', 'closed form', 'practice'] as const;
+/** What a result can stand on, strongest first. A law that must hold (a property) carries none by itself. */
+const legs = ['published', 'derived', 'second route', 'closed form', 'practice', 'memory'] as const;
 export type Leg = (typeof legs)[number];
 
 /** One result and what it stands on, in the order of {@link legs}; empty when nothing outside reaches it. */
@@ -21,8 +22,9 @@ function resultsOf(calculator: AnyCalculator): readonly string[] {
   return names.map((name) => `${calculator.id}.${name}`);
 }
 
-function legOf({ case: entry }: Row): Leg {
-  if (isPublished(entry)) return 'published';
+function legOf({ case: entry, expected }: Row): Leg {
+  if (isPublished(entry))
+    return 'published' in expected && !isPrinted(expected) ? 'derived' : 'published';
   return entry.evidence === 'memory' ? 'memory' : 'practice';
 }
 
@@ -49,6 +51,7 @@ export function proofs(
 /** How a result is known: by the strongest thing that it stands on, in words. */
 export const knownWords = {
   published: 'by a published value',
+  derived: 'by what follows from a print',
   'second route': 'by another route',
   'closed form': 'by a closed form',
   practice: 'by practice',
@@ -63,13 +66,7 @@ export function knownBy({ legs: own }: Proof): Known {
 
 /** How many of the results are known in which way, strongest first; ways that none is known in are left out. */
 export function countKnown(all: readonly Proof[]): readonly (readonly [Known, number])[] {
-  const ways: readonly Known[] = [
-    'published',
-    'second route',
-    'closed form',
-    'practice',
-    'nothing',
-  ];
+  const ways = Object.keys(knownWords) as Known[];
   return ways
     .map((way) => [way, all.filter((proof) => knownBy(proof) === way).length] as const)
     .filter(([, count]) => count > 0);

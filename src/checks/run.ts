@@ -1,7 +1,7 @@
 import type { AnyCalculator, Entry, Result, Value } from '../calculators/define.ts';
 import { readList, readQuantity } from '../units/read.ts';
 import { fromSI, unitOf } from '../units/units.ts';
-import { type CheckCase, type Expected, printedNumber } from './case.ts';
+import { type CheckCase, type Expected, printedNumber, toleranceOf, wantedText } from './case.ts';
 
 /** One expected output of one case, computed and judged. Numbers are in the unit of the published value. */
 export interface Row {
@@ -20,7 +20,7 @@ export interface Row {
   readonly computed?: number;
   /** (computed − published) / |published|; absent for a band and for a published zero. */
   readonly relativeError?: number;
-  /** −log10 |relative error|, at most 16. */
+  /** −log10 |relative error|, at most 16; absent for a misprint too. */
   readonly agreeingDigits?: number;
   readonly passes: boolean;
   readonly problem?: string;
@@ -95,11 +95,12 @@ function judge(
     return { computed, passes: computed >= atLeast && computed <= atMost };
   }
   const published = printedNumber(expected.published);
-  const difference = computed - published;
-  const scale = expected.absolute === true ? 1 : Math.abs(published);
-  const passes = Math.abs(difference) <= expected.tolerance * scale;
+  const wanted = printedNumber(wantedText(expected));
+  const passes = Math.abs(computed - wanted) <= toleranceOf(expected);
   if (published === 0) return { computed, passes };
-  const relativeError = difference / Math.abs(published);
+  const relativeError = (computed - published) / Math.abs(published);
+  // The digits of a misprint say nothing of the formula.
+  if (expected.misprint !== undefined) return { computed, relativeError, passes };
   return { computed, relativeError, agreeingDigits: agreement(relativeError), passes };
 }
 

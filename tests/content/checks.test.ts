@@ -1,8 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import type { AnyCalculator } from '../../src/calculators/define.ts';
 import { calculators } from '../../src/calculators/index.ts';
-import { printedNumber, readCases } from '../../src/checks/case.ts';
-import { isPublished, runAll, testedRange } from '../../src/checks/coverage.ts';
+import {
+  halfUnit,
+  printedNumber,
+  readCases,
+  toleranceOf,
+  wantedText,
+} from '../../src/checks/case.ts';
+import { isPublished, runAll, summarise, testedRange } from '../../src/checks/coverage.ts';
 import { loadChecks, loadSources } from '../../src/checks/files.ts';
 import { runCase, worstFirst } from '../../src/checks/run.ts';
 
@@ -35,6 +41,15 @@ describe.each(topics.map(({ topic, cases }) => [topic, cases] as const))(
   },
 );
 
+test('a source that was met through another says through whom', () => {
+  const through = topics
+    .flatMap(({ cases }) => cases)
+    .filter(({ evidence }) => evidence === 'quoted' || evidence === 'transcribed')
+    .map(({ source }) => source);
+  const silent = [...new Set(through)].filter((id) => sources[id]?.quotedBy === undefined);
+  expect(silent).toEqual([]);
+});
+
 test('there is something to check', () => {
   expect(rows.length).toBeGreaterThan(50);
 });
@@ -45,11 +60,12 @@ test.each(declared.map(({ id }) => id))('%s reproduces a value that somebody pub
 });
 
 test('the range of the published cases leaves out memory, custom and cases that print no value', () => {
+  const calculator = calculators['partial-balance'];
   const own = topics
     .flatMap((topic) => topic.cases)
-    .filter((entry) => entry.calculator === 'bobweight');
+    .filter((entry) => entry.calculator === calculator.id);
   const range = (cases: typeof own) =>
-    testedRange(calculators.bobweight, 'fraction', [{ topic: 'bobweight', cases }]);
+    testedRange(calculator, 'fraction', [{ topic: 'bobweight', cases }]);
   const printed = own.filter(isPublished);
   expect(range(printed)?.[0]).toBe(0.5);
   expect(range(printed)?.[1]).toBeCloseTo(2 / 3, 9);
@@ -58,9 +74,36 @@ test('the range of the published cases leaves out memory, custom and cases that 
   ).toBeUndefined();
   const banded = printed.map((entry) => ({
     ...entry,
-    expected: entry.expected.map(({ output, unit, why }) => ({ output, unit, why, atLeast: 0 })),
+    expected: entry.expected.map(({ output, unit }) => ({
+      output,
+      unit,
+      why: 'a band',
+      atLeast: 0,
+    })),
   }));
   expect(range(banded)).toBeUndefined();
+  const derived = printed.map((entry) => ({
+    ...entry,
+    expected: entry.expected.map((value) => ({ ...value, derived: 'worked out by hand' })),
+  }));
+  expect(range(derived)).toBeUndefined();
+});
+
+test.each([
+  ['ring-tension', 'thickness', 29.41],
+  ['wrist-pin', 'bore-ratio', 0.6],
+] as const)('%s is tested at one point of its strip, %s', (id, strip, place) => {
+  const range = testedRange(calculators[id], strip, topics);
+  expect(range?.[0]).toBeCloseTo(place, 2);
+  expect(range?.[1]).toBeCloseTo(place, 2);
+});
+
+test.each([
+  ['ring-second', 'thickness'],
+  ['bobweight', 'fraction'],
+  ['cylinder-pressure', 'friction-speed'],
+] as const)('no printed value tests %s on its strip, %s', (id, strip) => {
+  expect(testedRange(calculators[id], strip, topics)).toBeUndefined();
 });
 
 describe('reading a checks file', () => {
@@ -78,8 +121,6 @@ describe('reading a checks file', () => {
     output: 'bobweight',
     published: '1,685.2',
     unit: 'g',
-    tolerance: 1e-4,
-    why: 'five figures',
   };
 
   test('takes a case as it should be', () => {
@@ -87,14 +128,24 @@ describe('reading a checks file', () => {
   });
   test.each([
     [
-      'a tolerance without a reason',
-      { expected: [{ ...value, why: undefined }] },
-      /case one, expected\.0\.why: is missing/u,
+      'a tolerance of its own',
+      { expected: [{ ...value, tolerance: 1e-4 }] },
+      /case one, expected\.0\.tolerance: is not a field/u,
     ],
     [
-      'a tolerance of nothing',
-      { expected: [{ ...value, tolerance: 0 }] },
-      /expected\.0\.tolerance: must be greater than 0/u,
+      'an error of the print without a reason',
+      { expected: [{ ...value, bookError: { size: 1 } }] },
+      /case one, expected\.0\.bookError\.reason: is missing/u,
+    ],
+    [
+      'an error of the print of no size',
+      { expected: [{ ...value, bookError: { size: 0, reason: 'a slip' } }] },
+      /expected\.0\.bookError\.size: must be greater than 0/u,
+    ],
+    [
+      'a misprint that does not say what it should be',
+      { expected: [{ ...value, misprint: { reason: 'a slip' } }] },
+      /expected\.0\.misprint\.instead: is missing/u,
     ],
     [
       'a published value that is no text',
@@ -138,6 +189,72 @@ describe('reading a checks file', () => {
     expect(printedNumber(text)).toBe(number);
   });
 });
+
+test.each([
+  ['33.47', 0.005],
+  ['.90', 0.005],
+  ['10,962', 0.5],
+  ['423', 0.5],
+  ['−56.2', 0.05],
+  ['4.79e3', 5],
+  ['1.2e-3', 0.00005],
+])('half a unit of the last digit of %s is %s', (text, half) => {
+  expect(halfUnit(text)).toBe(half);
+});
+
+describe('the digits of the sources', () => {
+  const printed = rows.flatMap((row) =>
+    'published' in row.expected ? [{ row, value: row.expected }] : [],
+  );
+  function missOf({ row, value }: (typeof printed)[number]): number {
+    return Math.abs((row.computed ?? Number.NaN) - printedNumber(wantedText(value)));
+  }
+  const name = ({ row }: (typeof printed)[number]): string =>
+    `${row.case.id}, ${row.expected.output}`;
+
+  test('every computed value agrees to half a unit, or within a stated error of the print', () => {
+    const outside = printed.filter((entry) => {
+      const { exact, bookError } = entry.value;
+      const text = wantedText(entry.value);
+      // A millionth of the half unit is what a value in the middle between two digits needs.
+      const half = exact === undefined ? halfUnit(text) * (1 + 1e-6) : 1e-9 * scale(text);
+      return !(missOf(entry) <= half + (bookError?.size ?? 0));
+    });
+    expect(outside.map(name)).toEqual([]);
+  });
+  test('no error of the print is stated that nothing needs', () => {
+    const idle = printed.filter((entry) => {
+      const { bookError, ...plain } = entry.value;
+      return bookError !== undefined && missOf(entry) <= toleranceOf(plain);
+    });
+    expect(idle.map(name)).toEqual([]);
+  });
+  test('no misprint is named where the print agrees', () => {
+    const idle = printed.filter(({ row, value }) => {
+      const { misprint, ...plain } = value;
+      const miss = Math.abs((row.computed ?? Number.NaN) - printedNumber(value.published));
+      return misprint !== undefined && miss <= toleranceOf(plain);
+    });
+    expect(idle.map(name)).toEqual([]);
+  });
+  test('no value is so coarse that nothing could fail', () => {
+    const coarse = printed.filter(({ value }) => {
+      const wanted = Math.abs(printedNumber(wantedText(value)));
+      return toleranceOf(value) > (wanted === 0 ? 1e-9 : 0.1 * wanted);
+    });
+    expect(coarse.map(name)).toEqual([]);
+  });
+  test('what is derived or misprinted is not counted as printed', () => {
+    const { printed: count, derived, misprinted, bands, values } = summarise(rows);
+    expect(count + derived + misprinted + bands).toBe(values);
+    expect(derived).toBe(printed.filter(({ value }) => value.derived !== undefined).length);
+    expect(derived).toBeGreaterThan(20);
+  });
+});
+
+function scale(text: string): number {
+  return Math.max(1, Math.abs(printedNumber(text)));
+}
 
 describe('judging a case', () => {
   const first = topics.flatMap(({ cases }) => cases)[0];

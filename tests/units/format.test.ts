@@ -82,7 +82,7 @@ describe('places that a ± justifies', () => {
 });
 
 describe('converting what was typed', () => {
-  // NIST SP 811 (2008), B.7.2 (read in a transcript): the worked example.
+  // NIST SP 811 (2008), B.7.2 (read in a retyped copy): the worked example.
   test('36 ft is 11.0 m', () => {
     expect(convertTyped('36', 'ft', 'm')).toBe('11.0');
   });

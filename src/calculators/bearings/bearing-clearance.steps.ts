@@ -50,7 +50,7 @@ export const bearingClearanceSteps = {
   pressureShop: is(
     'fitShop / (rodHousing * (housingGive / youngsModulus + shellGive / shellModulus))',
     'What it presses with.',
-    { units: millimetres, source: 'ugural-fenster-2003' },
+    { units: millimetres, source: 'ugural-fenster-1981' },
   ),
   opening: is(
     'fitShop - 2 * shellBore * rodHousing^2 / (rodHousing^2 - shellBore^2) * pressureShop / shellModulus',

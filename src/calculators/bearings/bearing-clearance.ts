@@ -222,7 +222,7 @@ export const bearingClearance = defineCalculator({
     'Loose shells are taken to keep their round shape and to grow by themselves alone.',
   ],
   cautions: ['bearing', 'journal'],
-  sources: ['clearance-rule-article', 'ugural-fenster-2003', 'kopeliovich-crush-height'],
+  sources: ['clearance-rule-article', 'ugural-fenster-1981', 'kopeliovich-crush-height'],
   sweep: { input: 'rodTemperature', output: 'clearanceHot' },
   solve: { input: 'rodShellWall', output: 'computed' },
   exercise: { ask: 'computed', tolerance: 0.01 },

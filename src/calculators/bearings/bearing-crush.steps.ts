@@ -12,7 +12,7 @@ export const ringSteps = {
     'k_h',
     '(housingOutside^2 + rodHousing^2) / (housingOutside^2 - rodHousing^2) + housingPoisson',
     'How readily the big end gives, taken as a ring: the thinner, the more.',
-    { units: millimetres, source: 'ugural-fenster-2003' },
+    { units: millimetres, source: 'ugural-fenster-1981' },
   ),
   shellGive: ratio(
     'k_sh',
@@ -33,7 +33,7 @@ export const bearingCrushSteps = {
   pressureShop: is(
     'interference / (rodHousing * (housingGive / youngsModulus + shellGive / shellModulus))',
     'The big end opens and the shells close until together they have made room for the interference.',
-    { units: millimetres, source: 'ugural-fenster-2003' },
+    { units: millimetres, source: 'ugural-fenster-1981' },
   ),
   fitHot: length(
     'δ_hot',
@@ -94,21 +94,21 @@ export const bearingCrushSteps = {
   shellBoreHoop: is(
     '-2 * pressureShop * rodHousing^2 / (rodHousing^2 - shellBore^2)',
     'Through a wall the hoop stress is not even. In the shell it is greatest at the bore.',
-    { units: millimetres, source: 'ugural-fenster-2003' },
+    { units: millimetres, source: 'ugural-fenster-1981' },
   ),
   shellContactHoop: is(
     '-pressureShop * (rodHousing^2 + shellBore^2) / (rodHousing^2 - shellBore^2)',
     'And least at its back.',
-    { units: millimetres, source: 'ugural-fenster-2003' },
+    { units: millimetres, source: 'ugural-fenster-1981' },
   ),
   housingHoop: is(
     'pressureShop * (housingOutside^2 + rodHousing^2) / (housingOutside^2 - rodHousing^2)',
     'The big end is pulled, hardest at its bore.',
-    { units: millimetres, source: 'ugural-fenster-2003' },
+    { units: millimetres, source: 'ugural-fenster-1981' },
   ),
   housingOutsideHoop: is(
     '2 * pressureShop * rodHousing^2 / (housingOutside^2 - rodHousing^2)',
     'And least at its outside.',
-    { units: millimetres, source: 'ugural-fenster-2003' },
+    { units: millimetres, source: 'ugural-fenster-1981' },
   ),
 };

@@ -154,7 +154,7 @@ export const bearingCrush = defineCalculator({
   cautions: ['bearing'],
   sources: [
     'neale-tribology-handbook',
-    'ugural-fenster-2003',
+    'ugural-fenster-1981',
     'shigley-budynas-solutions',
     'kopeliovich-crush-height',
   ],

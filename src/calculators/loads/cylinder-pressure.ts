@@ -178,6 +178,7 @@ export const cylinderPressure = defineCalculator({
       kind: 'angularSpeed',
       of: (input) => input.torqueSpeed,
       possible: [0, 2618],
+      by: ['frictionPublished'],
     },
   ],
   assumptions: [

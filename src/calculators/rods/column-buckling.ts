@@ -80,7 +80,7 @@ export const columnBuckling = defineCalculator({
     johnsonStress: is(
       'when(slenderness < transition, yieldStrength * (1 - yieldStrength / (4 * eulerStress)), eulerStress)',
       'The parabola below the transition, Euler’s curve above it.',
-      { units: { pressure: 'MPa' }, source: 'shigley-mischke-2001' },
+      { units: { pressure: 'MPa' }, source: 'budynas-nisbett-2011' },
     ),
     johnsonLoad: is('johnsonStress * shankArea', 'Times the area.'),
     crushLoad: is('yieldStrength * shankArea', 'A bar too short to bow.'),
@@ -122,7 +122,7 @@ export const columnBuckling = defineCalculator({
     'The area is that of the shank field, which here stands for any section.',
   ],
   cautions: [],
-  sources: ['shigley-mischke-2001', 'khurmi-gupta-machine-design-2005', 'hibbeler-columns'],
+  sources: ['budynas-nisbett-2011', 'khurmi-gupta-machine-design-2005', 'hibbeler-columns'],
   sweep: { input: 'rodLength', output: 'johnsonLoad' },
   solve: { input: 'rodLength', output: 'johnsonLoad' },
   exercise: { ask: 'johnsonLoad', tolerance: 0.01 },

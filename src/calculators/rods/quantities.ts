@@ -165,7 +165,7 @@ export const youngsModulus = metalModulus(
   'E',
   "Young's modulus of the rod",
   [60, 70, 212, 220],
-  { origin: 'thing', demo: ['207 GPa', '71.7 GPa'], plusMinus: 3 },
+  { origin: 'thing', demo: ['207 GPa', '71 GPa'], plusMinus: 3 },
 );
 export const rodDensity = metalDensity(
   'rodDensity',

@@ -198,7 +198,7 @@ export const rodShank = defineCalculator({
     'The clearance left counts this rod alone. The piston’s rock and growth, the bearing clearances, the crank’s own give, the gasket’s crush and the block’s growth are not in it. The block’s growth opens the gap, all the others close it.',
   ],
   cautions: ['rod', 'reversal', 'running'],
-  sources: ['khurmi-gupta-machine-design-2005', 'shigley-mischke-2001', 'beer-johnston-2009'],
+  sources: ['khurmi-gupta-machine-design-2005', 'budynas-nisbett-2011', 'beer-johnston-2009'],
   sweep: { input: 'maxSpeed', output: 'pullStress' },
   solve: { input: 'shankWidth', output: 'pullStress' },
   exercise: { ask: 'pullStress', tolerance: 0.01 },

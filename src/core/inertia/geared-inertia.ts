@@ -68,15 +68,6 @@ export function gearedMass(car: CarInGear): GearedMass {
   };
 }
 
-/**
- * Acceleration [m/s²] of a car that is pushed with a force [N] through the road and turns its engine over:
- * the engine counts by 1/η. The same neglects as {@link gearedMass}.
- */
-export function pushedAcceleration(car: CarInGear, force: number): number {
-  const { wheelMass, overrunMass } = gearedMass(car);
-  return force / (car.carMass + wheelMass + overrunMass);
-}
-
 /** What a swing of energy does to the speed of an inertia. */
 export interface Ripple {
   /** Greatest less least speed over the mean. */

@@ -36,26 +36,6 @@ const parts: fc.Arbitrary<PinParts> = fc.record({
   partnerReciprocating: difference,
 });
 
-describe('published', () => {
-  test('two thirds of 50 kg beside 37 kg: 26.38 kg at 400 mm for a throw of 150 mm', () => {
-    // Khurmi and Gupta, Theory of Machines, 14th ed. 2009, Example 22.1 (read).
-    const { bobweight } = pinBobweight({
-      ...road,
-      bigEndMass: 37,
-      shellMass: 0,
-      oilMass: 0,
-      pistonMass: 40,
-      pinMass: 3,
-      ringMass: 0,
-      smallEndMass: 7,
-      rodsPerPin: 1,
-      reciprocatingFraction: 2 / 3,
-    });
-    // Printed to four figures.
-    expect(Math.abs((bobweight * 150) / 400 - 26.38)).toBeLessThan(0.0051);
-  });
-});
-
 describe('closed forms', () => {
   test('the invented road set, added by hand', () => {
     const pin = pinBobweight(road);

@@ -18,43 +18,6 @@ const crank: Swing = {
   swingWire: 1.5,
 };
 
-describe('published values', () => {
-  // R. S. Khurmi, J. K. Gupta, Theory of Machines, 14th ed. (2009), chapter 4, transcribed; g = 9.81 there.
-  it('two wires, three wires and a knife edge', () => {
-    const rod = benchSwing({ ...crank, swingMass: 1.5, swingTime: 40, swingWire: 1.25 });
-    expect(rod.gyration).toBeCloseTo(0.107, 4);
-    const platform = benchSwing({
-      ...crank,
-      swingRig: 'trifilar',
-      swingMass: 7,
-      swingTime: 60,
-      swingSpacing: 0.125,
-      swingWire: 1.25,
-    });
-    expect(platform.inertia).toBeCloseTo(0.1956, 4);
-    const wheel = benchSwing({
-      ...crank,
-      swingRig: 'knife-edge',
-      swingMass: 85,
-      swingTime: 29,
-      swingSpacing: 0.1,
-    });
-    expect(wheel.inertia).toBeCloseTo(3.59, 2);
-  });
-
-  it('a rod swung from both ends', () => {
-    const rod = twoEndSwing({
-      rodMass: 60,
-      edgeDistance: 1,
-      rodSwingCount: 100,
-      smallEndTime: 190,
-      bigEndTime: 165,
-    });
-    expect(rod.fromSmallEnd).toBeCloseTo(0.7582, 4);
-    expect(rod.inertia).toBeCloseTo(6.304, 2);
-  });
-});
-
 describe('second routes', () => {
   /** Time of one swing on wires, by following the turn of the part step by step; small angle. */
   function timeOfSwing(I: number, m: number, s: number, l: number): number {

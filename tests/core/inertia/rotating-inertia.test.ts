@@ -65,13 +65,7 @@ const anySliding = fc
   })
   .map(({ mass, stroke, ratio }) => ({ mass, stroke, rodLength: ratio * stroke }));
 
-describe('published values', () => {
-  // R. S. Khurmi, J. K. Gupta, Theory of Machines, 14th ed. (2009), Example 16.2, transcribed.
-  it('a flywheel of 2500 kg and 1 m, 1500 N·m for ten seconds', () => {
-    expect(riseTime(2500, { netTorque: 1500, speedFrom: 0, speedTo: 6 })).toBeCloseTo(10, 12);
-    expect(kineticEnergy(2500, 6)).toBeCloseTo(45e3, 9);
-  });
-
+describe('the moving parts, worked another way', () => {
   // The mean of (v/rω)² recomputed to nine figures with an independent quadrature.
   it.each([
     [0.2, 0.505102572],

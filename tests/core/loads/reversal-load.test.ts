@@ -55,25 +55,6 @@ const anyParts = fc
     rodMassAbove: above * parts.smallEndMass,
   }));
 
-describe('published values', () => {
-  // R. S. Khurmi, J. K. Gupta, A Textbook of Machine Design (2005), Example 32.3, read: 9490 N, with the
-  // angular speed rounded to 188.5 rad/s and the force to three figures.
-  it('gives the pull on the bolts of a printed example', () => {
-    const { reciprocating } = pullFactors(
-      { stroke: 0.19, rodLength: 0.38 },
-      {
-        ...road,
-        pistonMass: 2.25,
-        ringMass: 0,
-        lockMass: 0,
-        pinMass: 0,
-        smallEndMass: 0,
-      },
-    );
-    expect(Math.abs((reciprocating * 188.5 ** 2) / 9490 - 1)).toBeLessThan(5e-4);
-  });
-});
-
 describe('second routes', () => {
   it(proves(routes.agreesBothDead), () => {
     fc.assert(

@@ -96,10 +96,6 @@ describe('the constants of ISO 6621-4 and of the makers', () => {
     expect(conformability / parameter).toBeCloseTo(1, 3);
   });
 
-  it('4/3π of even pressure is the 1.275/3 of another textbook', () => {
-    expect(4 / (3 * Math.PI)).toBeCloseTo(1.275 / 3, 2);
-  });
-
   it(proves(routes.dragPackD), () => {
     const [D, t, n, p, μ] = [0.1, 0.003, 3, 0.035 * MPa, 0.1];
     const tension = (p * D * t) / 2;

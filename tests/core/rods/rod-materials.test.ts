@@ -170,6 +170,30 @@ describe('the table of metals', () => {
     }
   });
 
+  it('no metal is set against another by a milder test: rotating bending counts 0.85', () => {
+    for (const id of rodMaterials) {
+      const row = materialOf(id);
+      expect(['axial', 'rotating bending', 'not stated']).toContain(row.fatigueTest);
+      const share = row.fatigueTest === 'rotating bending' ? 0.85 : 1;
+      expect(metalOf(id).fatigueStrength / (row.fatigueStrength * 1e6)).toBeCloseTo(share, 12);
+      if (row.evidence.fatigueStrength === 'rule') expect(row.fatigueTest).toBe('axial');
+      if (row.family === 'aluminium') expect(row.fatigueTest).toBe('rotating bending');
+    }
+  });
+
+  it('at equal margin aluminium weighs somewhat more than the steel of the example', () => {
+    const [steel, light] = [metalOf('c70s6'), metalOf('7075-t6')];
+    const mass = ({ density, fatigueStrength }: typeof steel) => density / fatigueStrength;
+    expect(mass(light) / mass(steel)).toBeCloseTo(1.15, 2);
+  });
+
+  it('promises no steel a life beyond ten million reversals', () => {
+    for (const id of rodMaterials) {
+      const row = materialOf(id);
+      if (row.family === 'steel') expect(row.fatigueLife).toBeLessThanOrEqual(1e7);
+    }
+  });
+
   it('yield that is left falls with temperature and ends with the table', () => {
     expect(hotYieldShare('2014-t6', 273.15 + 100)).toBeCloseTo(0.9493, 10);
     expect(hotYieldShare('2014-t6', 273.15)).toBe(1);
