@@ -36,37 +36,40 @@ describe.each(files)('src/calculators/$subject/$id.ts', ({ subject, id }) => {
   });
 });
 
-describe.each(Object.values<AnyCalculator>(calculators))('what comes first of $id', (calculator) => {
-  const { asks, answers, inputs, outputs, sweep, solve } = calculator;
+describe.each(Object.values<AnyCalculator>(calculators))(
+  'what comes first of $id',
+  (calculator) => {
+    const { asks, answers, inputs, outputs, sweep, solve } = calculator;
 
-  test('at most six numbers are asked for, each once and each with an input', () => {
-    expect(asks.length).toBeGreaterThan(0);
-    expect(asks.length).toBeLessThanOrEqual(6);
-    expect(new Set(asks).size).toBe(asks.length);
-    expect(asks.filter((name) => inputs[name] === undefined)).toEqual([]);
-  });
+    test('at most six numbers are asked for, each once and each with an input', () => {
+      expect(asks.length).toBeGreaterThan(0);
+      expect(asks.length).toBeLessThanOrEqual(6);
+      expect(new Set(asks).size).toBe(asks.length);
+      expect(asks.filter((name) => inputs[name] === undefined)).toEqual([]);
+    });
 
-  test('at most six results answer, the large ones among them and at most three', () => {
-    expect(answers.length).toBeGreaterThan(0);
-    expect(answers.length).toBeLessThanOrEqual(6);
-    expect(new Set(answers).size).toBe(answers.length);
-    expect(answers.filter((name) => (outputs[name]?.type ?? 'series') === 'series')).toEqual([]);
-    const main = Object.entries(outputs).flatMap(([name, output]) =>
-      output.type !== 'series' && output.main === true ? [name] : [],
-    );
-    expect(main.filter((name) => !answers.includes(name))).toEqual([]);
-    expect(main.length).toBeGreaterThan(0);
-    expect(main.length).toBeLessThanOrEqual(3);
-  });
+    test('at most six results answer, the large ones among them and at most three', () => {
+      expect(answers.length).toBeGreaterThan(0);
+      expect(answers.length).toBeLessThanOrEqual(6);
+      expect(new Set(answers).size).toBe(answers.length);
+      expect(answers.filter((name) => (outputs[name]?.type ?? 'series') === 'series')).toEqual([]);
+      const main = Object.entries(outputs).flatMap(([name, output]) =>
+        output.type !== 'series' && output.main === true ? [name] : [],
+      );
+      expect(main.filter((name) => !answers.includes(name))).toEqual([]);
+      expect(main.length).toBeGreaterThan(0);
+      expect(main.length).toBeLessThanOrEqual(3);
+    });
 
-  test('no input is lost: each is asked for or folded, once', () => {
-    const folded = foldedInputs(calculator).flatMap(({ entries }) =>
-      entries.map(({ name }) => name),
-    );
-    expect([...asks, ...folded].sort()).toEqual(Object.keys(inputs).sort());
-    expect(inputs[sweep.input] ?? inputs[solve.input]).toBeDefined();
-  });
-});
+    test('no input is lost: each is asked for or folded, once', () => {
+      const folded = foldedInputs(calculator).flatMap(({ entries }) =>
+        entries.map(({ name }) => name),
+      );
+      expect([...asks, ...folded].sort()).toEqual(Object.keys(inputs).sort());
+      expect(inputs[sweep.input] ?? inputs[solve.input]).toBeDefined();
+    });
+  },
+);
 
 test('every calculator of the record has its file', () => {
   const ids = new Set(files.map(({ id }) => id));

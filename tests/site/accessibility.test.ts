@@ -20,8 +20,7 @@ async function unfoldAll(page: Page): Promise<void> {
       (tool) =>
         tool.childElementCount > 1 &&
         // The plot is drawn in slices, and nothing stands there before.
-        (tool.firstElementChild?.textContent !== 'Plot one against another' ||
-          tool.querySelector('svg') !== null),
+        (tool.firstElementChild?.textContent !== 'Plot' || tool.querySelector('svg') !== null),
     ),
   );
 }

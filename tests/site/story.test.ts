@@ -80,8 +80,8 @@ async function typeParts(page: Page): Promise<void> {
 async function typePlusMinus(page: Page): Promise<void> {
   await page
     .locator('[data-calculator="bobweight"]')
-    .getByRole('checkbox', { name: /how sure/ })
-    .check();
+    .getByText('How sure (±)', { exact: true })
+    .click();
   for (const [name, spread] of Object.entries(plusMinus)) {
     for (const set of ['baseline', 'candidate'] as const) {
       const box = page.locator(`[id="bobweight-${name}-${set}-pm"]`);
@@ -138,9 +138,9 @@ it('two sets of weighed parts give the bobweight that a hand calculation gives',
   }
   const row = page.locator('[data-calculator="bobweight"] tr[data-output="bobweight"]');
   const change = bobweight('candidate') - bobweight('baseline');
-  await shows(row.locator('td[data-label="Difference"]'), change, 'g');
+  await shows(row.locator('td[data-label="Difference"] > span').first(), change, 'g');
   const quotient = bobweight('candidate') / bobweight('baseline');
-  await shows(row.locator('td[data-label="Ratio"]'), quotient, '');
+  await says(row.locator('[data-ratio]'), `× ${quotient.toFixed(3)}`);
 
   await typePlusMinus(page);
   typedState = await typist.context.storageState();
@@ -205,7 +205,7 @@ it('the masses are carried to the reversal load, with their ± and its shares', 
   const cell = result(page, 'reversal-load', 'partingPull', 'baseline');
   await shows(cell, pull / 1000, 'kN', all / 1000);
 
-  const shares = await openTool(page, 'reversal-load', 'Which input decides the ±');
+  const shares = await openTool(page, 'reversal-load', 'How sure (±)');
   const row = shares
     .locator('tr')
     .filter({ hasText: 'Pull across the parting line' })

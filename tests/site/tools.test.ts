@@ -28,7 +28,7 @@ function rows(csv: string): readonly (readonly string[])[] {
 describe('run it backwards', () => {
   it('finds the piston that gives a bobweight, and puts it in', async () => {
     const page = await site.open('bobweight/');
-    const tool = await openTool(page, 'bobweight', 'Run it backwards');
+    const tool = await openTool(page, 'bobweight', 'Solve for');
     await tool.getByLabel(/^becomes/).fill('1200');
     await tool.getByRole('button', { name: 'Find it' }).click();
     // A gram of piston is a gram of bobweight here: 318.0 - (1233.1 - 1200).
@@ -42,7 +42,7 @@ describe('run it backwards', () => {
 
   it('says so when there is no answer, or no number to reach', async () => {
     const page = await site.open('bobweight/');
-    const tool = await openTool(page, 'bobweight', 'Run it backwards');
+    const tool = await openTool(page, 'bobweight', 'Solve for');
     await tool.getByRole('button', { name: 'Find it' }).click();
     await says(tool.locator('.tool-answer'), /Bobweight.*Nothing is entered/);
     await tool.getByLabel(/^becomes/).fill('12 mm');
@@ -56,7 +56,7 @@ describe('run it backwards', () => {
 
   it('finds a speed for an acceleration', async () => {
     const page = await site.open('piston-motion/');
-    const tool = await openTool(page, 'piston-motion', 'Run it backwards');
+    const tool = await openTool(page, 'piston-motion', 'Solve for');
     await tool.getByLabel('In the set').selectOption('candidate');
     await tool.getByLabel(/^becomes/).fill('30000');
     await tool.getByRole('button', { name: 'Find it' }).click();
@@ -71,7 +71,7 @@ describe('run it backwards', () => {
 describe('plot one against another', () => {
   it('draws both sets, says it in words and in a table', async () => {
     const page = await site.open('bobweight/');
-    const tool = await openTool(page, 'bobweight', 'Plot one against another');
+    const tool = await openTool(page, 'bobweight', 'Plot');
     await tool.locator('svg').first().waitFor();
     await says(tool, 'The baseline runs from');
     await says(tool, 'The candidate runs from');
@@ -90,7 +90,7 @@ describe('plot one against another', () => {
 
   it('leaves a gap where the calculator refuses', async () => {
     const page = await site.open('piston-motion/');
-    const tool = await openTool(page, 'piston-motion', 'Plot one against another');
+    const tool = await openTool(page, 'piston-motion', 'Plot');
     await tool
       .getByRole('combobox', { name: 'against' })
       .selectOption({ label: 'Rod length, centre to centre' });
@@ -105,7 +105,7 @@ describe('take the numbers along', () => {
   it('inputs and results go into a table that names their units', async () => {
     const page = await site.open('bobweight/');
     await put(field(page, 'bobweight', 'pistonMass', 'candidate'), '10 1/2 oz');
-    const tool = await openTool(page, 'bobweight', 'Take the numbers along');
+    const tool = await openTool(page, 'bobweight', 'Export');
     const { name, text } = await saved(
       page,
       tool.getByRole('button', { name: 'Inputs and results as CSV' }),
@@ -128,7 +128,7 @@ describe('take the numbers along', () => {
 
   it('a curve goes along too', async () => {
     const page = await site.open('piston-motion/');
-    const tool = await openTool(page, 'piston-motion', 'Take the numbers along');
+    const tool = await openTool(page, 'piston-motion', 'Export');
     const button = tool.getByRole('button', { name: /as CSV$/ }).nth(1);
     const { name, text } = await saved(page, button);
     expect(name).toMatch(/^piston-motion-.*\.csv$/);

@@ -3,7 +3,7 @@ import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import type { BrowserContext, Page, Response } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { enter, field, result } from './support/form.ts';
+import { enter, field, result, unitOf } from './support/form.ts';
 import { useSite } from './support/site.ts';
 import { asleep, desk, openHeldBack, phone } from './support/waking.ts';
 
@@ -158,7 +158,7 @@ describe('what is done before the code has arrived', () => {
     const { page, release } = await openSlow('bobweight/');
     const mass = field(page, 'bobweight', 'pistonMass', 'baseline');
     await mass.fill('17.5');
-    await mass.locator('xpath=..').getByRole('combobox').selectOption('oz');
+    await unitOf(mass).selectOption('oz');
     await page.getByRole('radio', { name: 'Inch' }).check();
     await page.getByRole('button', { name: 'Open file' }).click();
     expect(await mass.inputValue()).toBe('17.5');

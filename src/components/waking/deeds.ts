@@ -86,7 +86,7 @@ function strike(event: KeyboardEvent, seen: Element, own: Element): Deed['again'
 function write(seen: Typed, own: Typed, stepped: boolean): Pick<Deed, 'back' | 'again'> {
   const before = stood?.field === seen ? stood : undefined;
   const after = selectedIn(seen);
-  const unit = own.closest('.cell')?.querySelector('select');
+  const unit = own.closest('.row')?.querySelector<HTMLSelectElement>('select.row-unit');
   const unitSeen = unit?.value;
   stood = undefined;
 
@@ -113,7 +113,9 @@ function write(seen: Typed, own: Typed, stepped: boolean): Pick<Deed, 'back' | '
 
 /** The number that a field of a form belongs to, as `set/name`. */
 function numberOf(field: Element): string | undefined {
-  const named = field.closest('.cell')?.querySelector<HTMLElement>('[data-name]');
+  const named = (field.closest('.cell') ?? field.closest('.row'))?.querySelector<HTMLElement>(
+    '[data-name]',
+  );
   return named ? `${named.dataset['set'] ?? ''}/${named.dataset['name'] ?? ''}` : undefined;
 }
 

@@ -1,5 +1,5 @@
 import type { Locator, Page } from 'playwright-core';
-import { field, note, stored } from './form.ts';
+import { field, note, stored, unitOf } from './form.ts';
 
 /** What a reader does with mouse and keys, and where it shows. */
 export interface Story {
@@ -13,11 +13,16 @@ export interface Story {
 export const weighing = 'rod-weighing';
 /** The first number of its form. */
 export const mass = (page: Page): Locator => field(page, weighing, 'rodMass', 'baseline');
-/** A button that steps it. */
-export const step = (page: Page, way: 'More' | 'Less'): Locator =>
-  mass(page)
+/** Steps it so many times: by the buttons that come with the focus on touch, else by keys. */
+export async function step(page: Page, way: 'More' | 'Less', times: number): Promise<void> {
+  await mass(page).focus();
+  const button = mass(page)
     .locator('..')
     .getByRole('button', { name: `${way}:` });
+  if (await button.isVisible()) return click(button, times);
+  for (let time = 0; time < times; time += 1)
+    await page.keyboard.press(way === 'More' ? 'ArrowUp' : 'ArrowDown');
+}
 const fold = (page: Page, words: string): Locator =>
   page.locator(`[data-calculator="${weighing}"] summary`).filter({ hasText: words });
 /** The drawing of a figure that can be seen: the figure itself, or the server's for a wide page. */
@@ -40,11 +45,11 @@ export async function typeOver(page: Page, text: string): Promise<void> {
 
 /** By the words of their tests. */
 export const stories: Readonly<Record<string, Story>> = {
-  'three presses of + and one of −': {
+  'three steps up and one down': {
     path: `${weighing}/`,
     async deeds(page) {
-      await click(step(page, 'More'), 3);
-      await click(step(page, 'Less'), 1);
+      await step(page, 'More', 3);
+      await step(page, 'Less', 1);
     },
     at: (page) => mass(page).inputValue(),
     shows: '592.2',
@@ -74,7 +79,7 @@ export const stories: Readonly<Record<string, Story>> = {
   'what is typed over a stepped number, and in another field': {
     path: `${weighing}/`,
     async deeds(page) {
-      await click(step(page, 'More'), 3);
+      await step(page, 'More', 3);
       await mass(page).focus();
       await typeOver(page, '20.5 oz');
       await press(page, 'ArrowUp', 'Tab', 'Tab', 'ArrowDown', 'ArrowDown', 'ArrowDown');
@@ -99,7 +104,7 @@ export const stories: Readonly<Record<string, Story>> = {
   'a unit chosen, a number typed, another unit chosen': {
     path: `${weighing}/`,
     async deeds(page) {
-      const unit = mass(page).locator('..').getByRole('combobox');
+      const unit = unitOf(mass(page));
       await unit.focus();
       await page.keyboard.type('oz');
       await mass(page).focus();
@@ -113,15 +118,15 @@ export const stories: Readonly<Record<string, Story>> = {
   'a box, folds and tools, some pressed once and some twice': {
     path: `${weighing}/`,
     async deeds(page) {
-      const box = page.getByLabel('Show how sure each number is');
-      await click(box, 2);
-      await box.press('Space');
+      const sure = fold(page, 'How sure');
+      await click(sure, 2);
+      await press(page, 'Space');
       await fold(page, 'More results').click();
-      await click(fold(page, 'More that can be entered'), 2);
-      await fold(page, 'Run it backwards').click();
-      await fold(page, 'Plot one against another').focus();
+      await click(fold(page, 'May be left empty'), 2);
+      await fold(page, 'Solve for').click();
+      await fold(page, 'Plot').focus();
       await press(page, 'Enter', 'Space');
-      await click(step(page, 'More'), 1);
+      await step(page, 'More', 1);
     },
     at: async (page) =>
       String(await page.locator(`[data-calculator] :is(details[open], [id$="-pm"])`).count()),

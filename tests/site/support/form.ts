@@ -20,6 +20,23 @@ export function result(page: Page, calculator: string, name: string, set: SetId)
   );
 }
 
+/** Opens every fold that a part of the page stands in. */
+export async function openFolds(part: Locator): Promise<void> {
+  await part.evaluate((node) => {
+    for (
+      let fold = node.closest('details');
+      fold !== null;
+      fold = fold.parentElement?.closest('details') ?? null
+    )
+      fold.open = true;
+  });
+}
+
+/** The unit of a row, which stands once for both sets. */
+export function unitOf(box: Locator): Locator {
+  return box.locator('xpath=ancestor::*[contains(@class, "row")][1]').locator('select.row-unit');
+}
+
 /** Opens the results and inputs that a calculator keeps folded. */
 export async function unfold(page: Page, calculator: string): Promise<void> {
   const folds = page.locator(
@@ -39,6 +56,7 @@ export async function openTool(page: Page, calculator: string, words: string): P
 
 /** Types over what stands in a field, key by key. */
 export async function type(box: Locator, text: string): Promise<void> {
+  await openFolds(box);
   await box.focus();
   await box.press('ControlOrMeta+a');
   if (text === '') await box.press('Backspace');
@@ -47,6 +65,7 @@ export async function type(box: Locator, text: string): Promise<void> {
 
 /** Puts a whole text in place of what stands in a field, as a paste would: nothing is read on the way. */
 export async function put(box: Locator, text: string): Promise<void> {
+  await openFolds(box);
   await box.focus();
   await box.press('ControlOrMeta+a');
   if (text === '') await box.press('Backspace');
@@ -125,7 +144,7 @@ export async function texts(page: Page, calculator: string): Promise<Record<stri
       Object.fromEntries(
         [...island.querySelectorAll<HTMLInputElement>('input[data-name]')].map((box) => [
           `${box.dataset['name'] ?? ''} ${box.dataset['set'] ?? ''}`,
-          `${box.value} | ${box.parentElement?.querySelector('select')?.value ?? ''}`,
+          `${box.value} | ${box.closest('.row')?.querySelector<HTMLSelectElement>('select.row-unit')?.value ?? ''}`,
         ]),
       ),
     );
