@@ -2,6 +2,7 @@ import { readdirSync } from 'node:fs';
 import { join, sep } from 'node:path';
 import { chromium } from 'playwright-core';
 import { findOrInstallBrowser, noBrowser } from './browser.js';
+import { countLayout, layoutBudget, printedSides, screens } from './measure-layout.js';
 import { fixedWork, machineFactor } from './measure-machine.js';
 import { slowed, strike, weigh } from './measure-page.js';
 import { note, noteBytes, noteTimes, printTable } from './measure-table.js';
@@ -56,6 +57,7 @@ async function measurePages(pages, address) {
       if (used !== undefined)
         noteBytes(`/${path}: script after scrolling and typing`, used, budget.used);
     }
+    for (const path of pages) await measureLayout(browser, path, address);
     for (const path of pages) {
       const { keys, fixed } = await strike(browser, address + path);
       if (keys.length === 0) continue;
@@ -66,6 +68,47 @@ async function measurePages(pages, address) {
     }
   } finally {
     await browser.close();
+  }
+}
+
+/**
+ * What a reader meets on a topic's page as it opens. Pages without a sheet are left out.
+ *
+ * @param {import('playwright-core').Browser} browser
+ * @param {string} path
+ * @param {string} address
+ */
+async function measureLayout(browser, path, address) {
+  for (const name of /** @type {const} */ (['phone', 'desk'])) {
+    const context = await browser.newContext({ viewport: screens[name] });
+    const page = await context.newPage();
+    await page.goto(address + path);
+    if ((await page.locator('section.calculator').count()) > 0) {
+      const count = await page.evaluate(countLayout);
+      const { boxes, lines, elements } = layoutBudget;
+      /** @type {readonly (readonly [string, number, number, number])[]} */
+      const rows = [
+        ['open boxes', count.boxes, boxes, 0],
+        ['open result lines', count.lines, lines, 0],
+        ['screens to the first result', count.result, layoutBudget[name].result, 1],
+        ['screens of the page', count.page, layoutBudget[name].page, 1],
+        ['elements', count.elements, elements, 0],
+      ];
+      for (const [what, measured, most, digits] of rows)
+        note(`/${path}: ${what}, ${name}`, measured.toFixed(digits), {
+          budget: String(most),
+          kept: measured <= most,
+        });
+      note(`/${path}: words, ${name}`, String(count.words));
+      if (name === 'desk') {
+        const sides = await printedSides(page);
+        note(`/${path}: printed sides`, String(sides), {
+          budget: String(layoutBudget.sides),
+          kept: sides <= layoutBudget.sides,
+        });
+      }
+    }
+    await context.close();
   }
 }
 

@@ -112,10 +112,6 @@ Why the second is right, and what the others come from.
 
 <Checked topic="${id}" />
 
-<Working id="${id}" />
-
-<SymbolList id="${id}" />
-
 ## One idea
 
 The text.

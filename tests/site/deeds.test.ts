@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { click, mass, press, step, stories, typeOver, weighing } from './support/deeds.ts';
+import { mass, press, step, stories, typeOver, weighing } from './support/deeds.ts';
 import { enter, field, stored } from './support/form.ts';
 import { alive, useSite } from './support/site.ts';
 import { desk, differences, openHeldBack, phone } from './support/waking.ts';

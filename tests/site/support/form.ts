@@ -22,6 +22,12 @@ export function result(page: Page, calculator: string, name: string, set: SetId)
 
 /** Opens every fold that a part of the page stands in. */
 export async function openFolds(part: Locator): Promise<void> {
+  // The rows of a fold are made when it is first opened.
+  if ((await part.count()) === 0)
+    await part.page().evaluate(() => {
+      for (const fold of document.querySelectorAll<HTMLDetailsElement>('details.spare'))
+        fold.open = true;
+    });
   await part.evaluate((node) => {
     for (
       let fold = node.closest('details');
@@ -121,6 +127,7 @@ export async function shows(
   unit: string,
   plusMinus?: number,
 ): Promise<void> {
+  await openFolds(cell);
   await expect
     .poll(
       async () => {

@@ -1,7 +1,7 @@
 import type { BrowserContext, Page } from 'playwright-core';
 
 /** The two widths that everything on a page is tried at. */
-export const phone = { viewport: { width: 390, height: 844 } };
+export const phone = { viewport: { width: 390, height: 844 }, hasTouch: true };
 export const desk = { viewport: { width: 1280, height: 720 } };
 
 /** Parts of the page that have not come to life. */
