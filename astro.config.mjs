@@ -5,6 +5,7 @@ import { defineConfig } from 'astro/config';
 import rehypeKatex from 'rehype-katex';
 import remarkMath from 'remark-math';
 import { rehypePlain } from './src/build/rehype-plain.js';
+import { rehypeSections } from './src/build/rehype-sections.js';
 import { remarkDisplayMath } from './src/build/remark-display-math.js';
 import { leanDeclarations } from './src/build/vite-lean-declarations.js';
 import { withoutPreloads } from './src/build/vite-without-preloads.js';
@@ -34,6 +35,7 @@ export default defineConfig({
       remarkPlugins: [remarkMath, remarkDisplayMath],
       rehypePlugins: [
         [rehypeKatex, { output: 'mathml', strict: 'error', throwOnError: true }],
+        rehypeSections,
         [rehypePlain, { base }],
       ],
     }),

@@ -1,6 +1,8 @@
 // Runs before the first paint. The page's own numbers are an example; when the reader's are on their way
 // (from a link, or from this device), the example is greyed until they arrive.
 try {
+  if (localStorage.getItem('throwbook/questions') === 'no')
+    document.documentElement.setAttribute('data-no-questions', '');
   var link = /=|%3D/i.test(location.hash) || sessionStorage.getItem('throwbook/1/visit') !== null;
   var own = link;
   for (var i = 0; !own && i < localStorage.length; i += 1) {

@@ -22,6 +22,8 @@ const topics = defineCollection({
     order: z.number({ error: 'order is the place in the learning order, a number' }),
     part: z.string(),
     calculators: z.array(id),
+    /** How many sections of the text stand open; two where nothing is said. */
+    openSections: z.number().int().min(0).optional(),
     teaches: z.array(z.string()).default([]),
     cautions: z.array(id).default([]),
   }),

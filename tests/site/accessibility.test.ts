@@ -9,7 +9,7 @@ const site = useSite();
 /** Opens everything that is folded, answers every question, fetches every tool. */
 async function unfoldAll(page: Page): Promise<void> {
   // Each goes once it is pressed, so the first of those left is pressed until none is.
-  const skips = page.getByRole('button', { name: 'Skip to the answer' });
+  const skips = page.getByRole('button', { name: 'Just show me' });
   for (let left = await skips.count(); left > 0; left -= 1) await skips.first().click();
   await skips.waitFor({ state: 'detached' });
   await page.evaluate(() => {

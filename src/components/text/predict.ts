@@ -1,4 +1,9 @@
-/** Wires every predict-first question of the page. */
+import { askNoMore, asksNothing } from './questions.ts';
+
+/** Wires every predict-first question of the page; opens the answers for who wants no questions. */
+if (asksNothing())
+  for (const answer of document.querySelectorAll<HTMLDetailsElement>('.predict-answer'))
+    answer.open = true;
 for (const question of document.querySelectorAll<HTMLElement>('[data-predict]')) wire(question);
 
 function wire(question: HTMLElement): void {
@@ -28,7 +33,7 @@ function wire(question: HTMLElement): void {
     event.preventDefault();
     const chosen = choices.findIndex((choice) => choice.checked);
     if (chosen < 0) {
-      tell('Choose one of the three first, or skip to the answer.');
+      tell('Choose one of the three first, or have the answer shown.');
       return;
     }
     reveal(
@@ -36,6 +41,11 @@ function wire(question: HTMLElement): void {
         ? `Your prediction agrees: ${wordsOf(chosen)}. The reason matters more:`
         : `You predicted: ${wordsOf(chosen)}. It comes out differently: ${wordsOf(right)}. Here is why:`,
     );
+  });
+  form.querySelector('[data-no-more]')?.addEventListener('click', () => {
+    askNoMore();
+    for (const each of document.querySelectorAll<HTMLDetailsElement>('.predict-answer'))
+      each.open = true;
   });
   form.querySelector('[data-skip]')?.addEventListener('click', () => {
     reveal(`The answer: ${wordsOf(right)}.`);

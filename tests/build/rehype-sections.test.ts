@@ -1,0 +1,35 @@
+import { expect, test } from 'vitest';
+import { rehypeSections } from '../../src/build/rehype-sections.js';
+
+const element = (tagName: string, text: string) => ({
+  type: 'element',
+  tagName,
+  properties: {},
+  children: [{ type: 'text', value: text }],
+});
+const caution = { type: 'mdxJsxFlowElement', name: 'Caution', children: [] };
+
+function run(path: string) {
+  const tree = {
+    type: 'root',
+    children: [
+      element('p', 'lead'),
+      element('h2', 'one'),
+      element('p', 'first'),
+      element('h2', 'two'),
+      element('p', 'second'),
+      caution,
+      element('p', 'more'),
+    ],
+  };
+  rehypeSections({ open: 1 })(tree as never, { path, data: {} } as never);
+  return tree.children.map((child) => ('tagName' in child ? child.tagName : child.name));
+}
+
+test('folds what comes after the open sections, and no caution', () => {
+  expect(run('content/topics/bobweight/index.mdx')).toEqual(['p', 'h2', 'p', 'details', 'Caution']);
+});
+
+test('leaves other texts alone', () => {
+  expect(run('content/other.md')).toHaveLength(7);
+});
