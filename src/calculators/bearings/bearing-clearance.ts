@@ -5,6 +5,7 @@ import {
   predictedClearance,
 } from '../../core/bearings/bearing-clearance.ts';
 import { crushOpening, looseTemperature } from '../../core/bearings/bearing-fit.ts';
+import { difference } from '../../core/math/difference.ts';
 import { atLeast } from '../../core/refuse.ts';
 import { looseOrAbsent } from './bearing-clearance.shared.ts';
 import { bearingClearanceSteps } from './bearing-clearance.steps.ts';
@@ -47,11 +48,6 @@ const apart = 0.008e-3;
 const practice = { low: 0.75e-3, high: 1e-3 } as const;
 /** Points of the curves, and how far past running they go [K]. */
 const sampled = { points: 61, beyond: 40 } as const;
-
-/** A difference [m] that is nothing where it is no more than the rounding of the sum: a picometre. */
-function withoutRounding(difference: number): number {
-  return Math.abs(difference) < 1e-12 ? 0 : difference;
-}
 
 /** Rod bearing clearance cold, in the shop and running, with the crush that heat takes first. */
 export const bearingClearance = defineCalculator({
@@ -147,7 +143,7 @@ export const bearingClearance = defineCalculator({
       gaugeDifference:
         input.rodClearance === undefined
           ? { absent: 'No gauge reading is entered.' }
-          : withoutRounding(input.rodClearance - predicted),
+          : difference(input.rodClearance, predicted, input.rodHousing),
       opening: crushOpening(input),
       predicted,
       leastClearance: clearance - shape,

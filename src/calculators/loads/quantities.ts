@@ -204,7 +204,7 @@ export const chargeTemperature = temperature(
 export const peakVariation = percent(
   'peakVariation',
   'CoV_p',
-  'Spread of the peak from cycle to cycle (1 s)',
+  'Peak pressure from cycle to cycle: standard deviation',
   [0, 4, 12, 50],
   { demo: ['6 %', '7 %'] },
 );

@@ -42,14 +42,14 @@ export const capMass = mass(
 export const bigEndReadings = weighings(
   'bigEndReadings',
   'm_be,i',
-  'Big end on the scale, each lift',
+  'Big end on the scale, every reading',
   [15, 105, 660, 4000],
   { demo: ['421.0; 421.5; 421.1; 420.9; 421.5', '300.0; 300.4; 299.8; 300.3; 300.0'], most: 20 },
 );
 export const smallEndReadings = weighings(
   'smallEndReadings',
   'm_se,i',
-  'Small end on the scale, each lift',
+  'Small end on the scale, every reading',
   [8, 50, 250, 1500],
   { demo: ['170.9; 170.4; 170.3; 170.8; 170.6', '138.0; 138.5; 138.4; 137.9; 138.2'], most: 20 },
 );
@@ -63,7 +63,7 @@ export const scaleResolution = mass(
 export const fixtureRepeat = mass(
   'fixtureRepeat',
   's_rep',
-  'Spread of repeated end weighings (1 s)',
+  'Repeated end weighings: standard deviation',
   [0, 0.1, 1, 20],
   { demo: '0.3 g' },
 );
