@@ -45,6 +45,19 @@ export function slang(number: TypedNumber, unit: Unit): Doubt | undefined {
   return { question: `${text}?`, suggestions: [suggest(text)] };
 }
 
+/** A bare number below one in a field of per cents: `0.55` may be the fraction that 55 % is. */
+export function fraction(number: TypedNumber, unit: Unit): Doubt | undefined {
+  const { value } = number;
+  if (unit.id !== 'pct' || number.rest !== '' || !(Math.abs(value) > 0 && Math.abs(value) < 1))
+    return undefined;
+  const percents = convertDigits(value, number.step, 'ratio', 'pct');
+  const text = typedText(percents.replace('\u2212', '-'), unit);
+  return {
+    question: `${typedText(plainToken(number), unit)}, or ${text}?`,
+    suggestions: [suggest(text), suggest(typedText(plainToken(number), unit))],
+  };
+}
+
 /** Outside the hard range: units in which the same number would be usual, the other system's first. */
 export function slips(number: TypedNumber, unit: Unit, si: number, context: ReadContext): Doubt[] {
   if (fits(si, context.hard) !== false) return [];

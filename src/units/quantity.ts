@@ -1,6 +1,6 @@
 import { kindWords } from './kinds.ts';
 import { deadCentre, oversize } from './trade.ts';
-import { explain, fits, improper, slang, slips } from './doubts.ts';
+import { explain, fits, fraction, improper, slang, slips } from './doubts.ts';
 import { clean, longestTyped, plainToken, takeNumber, type TypedNumber } from './number.ts';
 import { acceptedUnits, quote, refuse, suggest, typedText } from './say.ts';
 import type { ReadContext, Reading } from './reading.ts';
@@ -141,6 +141,7 @@ function settle(number: TypedNumber, unit: Unit, text: string, context: ReadCont
   const doubts = [
     improper(number, unit),
     slang(number, unit),
+    fraction(number, unit),
     ...slips(number, unit, si, context),
   ].filter((d) => d !== undefined);
   const echo = explain(number, unit, context);

@@ -122,11 +122,11 @@ group('angle', 'both', [
 ]);
 group('angularSpeed', 'both', [
   ['rad/s', 'rad/s', 1, 'rad/sec'],
-  ['rpm', '1/min', Math.PI / 30, '/min r/min rev/min revs/min min1'],
+  ['rpm', 'rpm', Math.PI / 30, '1/min /min r/min rev/min revs/min min1'],
 ]);
 group('angularAcceleration', 'both', [
   ['rad/s2', 'rad/s²', 1, 'rad/s/s'],
-  ['rpm/s', '1/min/s', Math.PI / 30, 'rpmpersecond 1/minpers /min/s min1/s'],
+  ['rpm/s', 'rpm/s', Math.PI / 30, '1/min/s rpmpersecond 1/minpers /min/s min1/s'],
 ]);
 group('speed', 'metric', [
   ['m/s', 'm/s', 1, 'm/sec'],

@@ -98,7 +98,7 @@ describe('the working', () => {
     const strip = page.locator('[data-strip="bobweight.fraction"]').first();
     const mark = strip.locator('[data-mark="candidate"]');
     const before = await mark.getAttribute('transform');
-    await field(page, 'bobweight', 'reciprocatingFraction', 'candidate').fill('0.9');
+    await field(page, 'bobweight', 'reciprocatingFraction', 'candidate').fill('90');
     await expect.poll(() => mark.getAttribute('transform')).not.toBe(before);
     await expect
       .poll(() => strip.locator('[data-place="candidate"]').textContent())

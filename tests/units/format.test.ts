@@ -57,7 +57,7 @@ describe('quantities for reading', () => {
     [Math.PI / 4, 'deg', {}, '45°'],
     [293.15, 'degC', { decimals: 1 }, `20.0${space}°C`],
     [293.15, 'degC', { plusMinus: 3 }, `20${space}°C`],
-    [toSI(6400, 'rpm'), 'rpm', {}, `6400${space}1/min`],
+    [toSI(6400, 'rpm'), 'rpm', {}, `6400${space}rpm`],
     [9.80665 * 2000, 'gravity', {}, `2000${space}× gravity`],
   ])('%d in %s', (si, unit, how, text) => {
     expect(formatQuantity(si, unit, how)).toBe(text);

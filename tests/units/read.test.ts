@@ -321,7 +321,7 @@ describe('refusals', () => {
     ['0e999', 'text', 'too large or too small'],
     ['350 g', 'wrong-kind', 'Stroke must be a length. You entered a mass: 350 g.'],
     ['12 oz', 'wrong-kind', 'You entered a mass: 12 oz.'],
-    ['6400 rpm', 'wrong-kind', 'You entered a turning speed: 6400 rpm.'],
+    ['6400 rpm', 'wrong-kind', 'You entered a crank speed or angular speed: 6400 rpm.'],
     ['5 %', 'wrong-kind', 'You entered a plain number: 5 %.'],
     ['86 furlongs', 'unknown-unit', '“furlongs” is not a unit known here'],
     ['86 constructor', 'unknown-unit', '“constructor”'],
@@ -545,5 +545,28 @@ describe('±', () => {
     expect(pm('±')).toMatchObject({ ok: false });
     expect(pm('1 mm')).toMatchObject({ ok: false, problem: 'wrong-kind' });
     expect(pm('-5 %', mass, 1)).toMatchObject({ ok: false });
+  });
+});
+
+describe('a bare number below one in a field of per cents', () => {
+  const factor = { label: 'Balance factor', kind: 'ratio', unit: 'pct' } as const;
+
+  test.each([
+    ['0.55', '55 %', '0.55 %'],
+    ['.5', '50 %', '0.5 %'],
+    ['0,366', '36.6 %', '0.366 %'],
+    ['1/2', '50 %', '1/2 %'],
+  ])('%s asks whether %s was meant', (typed, meant, asTyped) => {
+    const reading = readQuantity(typed, factor);
+    expect(reading).toMatchObject({ ok: true, question: `${asTyped}, or ${meant}?` });
+    expect(reading.suggestions.map(({ text }) => text)).toEqual([meant, asTyped]);
+    // What the question offers is read without a question.
+    for (const { text } of reading.suggestions)
+      expect(readQuantity(text, factor)).not.toHaveProperty('question');
+    expect(readQuantity(meant, factor)).toMatchObject({ si: Number.parseFloat(meant) / 100 });
+  });
+
+  test.each(['55', '55 %', '0.55 %', '0', '1'])('%s does not ask', (typed) => {
+    expect(readQuantity(typed, factor)).not.toHaveProperty('question');
   });
 });

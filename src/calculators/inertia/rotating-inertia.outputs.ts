@@ -39,8 +39,8 @@ export const inertiaOutputs = {
   }),
   riseTorque: torque('M_α', 'Torque taken by the entered rate of rise'),
   risePower: power('P_α', 'Power taken by it at the end of the rise'),
-  energyHeld: energy('E', 'Energy held at the highest intended speed', {
-    phrase: 'At each set’s highest intended speed the energy held',
+  energyHeld: energy('E', 'Energy held at the redline', {
+    phrase: 'At each set’s redline the energy held',
   }),
   energyHeight: distance('h_E', 'The same as height of a 1000 kg car'),
   meanTorque: torque('M_mean', 'Mean inertia torque of a turn at steady speed'),

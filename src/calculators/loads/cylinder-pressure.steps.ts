@@ -48,7 +48,7 @@ export const pressureSteps = {
     'freshMass / (1 + airFuelLambda * stoichRatio)',
     'The part of the fresh charge that is fuel.',
   ),
-  trappedMass: is('freshMass / (1 - residualFraction)', 'With the old gas that stayed.'),
+  trappedMass: is('freshMass / (1 - residualFraction)', 'With the residual gas.'),
   closingPressure: is(
     'trappedMass * 287 * chargeTemperature / closingVolume',
     'The gas law gives the pressure when the intake closes. Manifold pressure has no part in it.',

@@ -147,7 +147,7 @@ export const cylinderPressure = defineCalculator({
     {
       id: 'torque-below-top',
       holds: (input) => input.torqueSpeed <= input.maxSpeed,
-      say: 'The speed of greatest torque lies above the highest intended speed.',
+      say: 'The speed of greatest torque lies above the redline.',
     },
     {
       id: 'hot',

@@ -45,14 +45,14 @@ export const crankcasePressure = gasPressure(
 export const overrunPressure = gasPressure(
   'overrunPressure',
   'p_ov',
-  'Closed-throttle pressure above the piston (absolute)',
+  'Overrun vacuum: closed-throttle pressure above the piston (absolute)',
   [5, 20, 45, 100],
   { demo: ['28 kPa', '25 kPa'], plusMinus: 2 },
 );
 export const shankSection = length(
   'shankSection',
   'y_s',
-  'Shank section, from the pin centre',
+  'Beam section, from the pin centre',
   [5, 15, 80, 300],
   { demo: '28 mm', plusMinus: 0.5 },
 );
@@ -190,7 +190,7 @@ export const combustionEfficiency = ratio(
 export const residualFraction = ratio(
   'residualFraction',
   'x_r',
-  'Old gas in the charge',
+  'Residual gas in the charge',
   [0, 0.02, 0.1, 0.6],
   { demo: '0.04', plusMinus: 0.02 },
 );

@@ -15,15 +15,15 @@ import {
 
 /** What each set's duty asks of each set's metal. */
 export const materialOutputs = {
-  marginMass: mass('m_j', 'Shank mass at the margin', {
-    phrase: 'With the section that gives the margin, the shank',
+  marginMass: mass('m_j', 'Beam mass at the margin', {
+    phrase: 'With the section that gives the margin, the beam',
     main: true,
   }),
-  stretchMass: mass('m_δ', 'Shank mass at the stretch', {
+  stretchMass: mass('m_δ', 'Beam mass at the stretch', {
     phrase: 'With the section that holds the stretch it',
     main: true,
   }),
-  bothMass: mass('m_both', 'Shank mass that meets both', { main: true }),
+  bothMass: mass('m_both', 'Beam mass that meets both', { main: true }),
   marginArea: area('A_j', 'Section for the margin'),
   stretchArea: area('A_δ', 'Section for the stretch'),
   bothArea: area('A_both', 'Section that meets both'),
@@ -36,7 +36,7 @@ export const materialOutputs = {
   pull: load('F_pull', 'Pull at overlap TDC'),
   push: load('F_push', 'Push at peak pressure, low speed'),
   amplitudeForce: load('F_a', 'Amplitude'),
-  sectionMass: mass('m_s', 'Shank mass at the section entered'),
+  sectionMass: mass('m_s', 'Beam mass at the section entered'),
   sectionStretch: length('δ_s', 'Stretch at the section entered'),
   sectionMargin: maybe(
     ratio('j_s', 'Margin at the section entered, the lesser of fatigue and yield'),

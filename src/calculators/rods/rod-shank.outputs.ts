@@ -17,7 +17,7 @@ import {
 /** Everything the shank of a rod answers with. */
 export const shankOutputs = {
   pullStress: stress('σ_pull', 'Pull stress at overlap TDC', {
-    phrase: 'At overlap TDC, each set at its own highest speed, the pull stress in the shank',
+    phrase: 'At overlap TDC, each set at its own highest speed, the pull stress in the beam',
     main: true,
   }),
   lowSpeedStress: stress('σ_low', 'Push stress at peak pressure, low speed', {
@@ -42,7 +42,7 @@ export const shankOutputs = {
   rodStretch: length('δ_rod', 'Stretch of the whole rod', {
     phrase: 'The stretch of the whole rod',
   }),
-  shankStretch: length('δ_s', 'Stretch of the shank alone'),
+  shankStretch: length('δ_s', 'Stretch of the beam alone'),
   growth: length('Δ_T', 'Thermal growth, centre to centre', { phrase: 'Its thermal growth' }),
   bucklingShare: percent('q_J', 'Johnson’s buckling stress over yield', {
     phrase: 'Johnson’s buckling stress as a share of yield',
@@ -53,7 +53,7 @@ export const shankOutputs = {
   bucklingMargin: maybe(ratio('j_J', 'Johnson’s load over the low-speed push')),
   slendernessX: ratio('s_x', 'Slenderness in the plane of motion'),
   slendernessY: ratio('s_y', 'Slenderness across it, ends held'),
-  pull: load('F_pull', 'Pull through the shank at overlap TDC'),
+  pull: load('F_pull', 'Pull through the beam at overlap TDC'),
   push: load('F_push', 'Push at peak pressure, highest speed'),
   lowSpeedPush: load('F_low', 'Push at peak pressure, low speed'),
   area: area('A', 'Area of the section'),
