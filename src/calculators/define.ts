@@ -157,6 +157,9 @@ export interface Validity<In, Out> {
   readonly label: string;
   readonly symbol: string;
   readonly kind: Kind;
+  /** Unit ids where the kind's defaults do not serve. */
+  readonly metric?: string;
+  readonly inch?: string;
   of(input: In, output: Out): number;
   readonly possible: readonly [number, number];
 }
@@ -250,6 +253,8 @@ export interface AnyCalculator {
     readonly label: string;
     readonly symbol: string;
     readonly kind: Kind;
+    readonly metric?: string;
+    readonly inch?: string;
     of(input: Readonly<Record<string, Value>>, output: Readonly<Record<string, Result>>): number;
     readonly possible: readonly [number, number];
   }[];

@@ -181,6 +181,7 @@ group('pressure', 'metric', [
 group('pressure', 'inch', [
   ['psi', 'psi', poundForce / (inch * inch), 'psia lb/in2 lbs/in2 lbf/in2'],
   ['ksi', 'ksi', (1000 * poundForce) / (inch * inch), 'kpsi'],
+  ['Mpsi', 'Mpsi', (1e6 * poundForce) / (inch * inch), 'msi'],
   ['inHg', 'inHg', mercuryDensity * gravity * inch, '"hg inchhg inchesofmercury'],
 ]);
 group('viscosity', 'metric', [

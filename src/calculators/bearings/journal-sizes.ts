@@ -35,7 +35,7 @@ export const journalSizes = defineCalculator({
   },
   outputs: {
     pinSpeed: speed('u_p', 'Surface speed of the crankpin', {
-      phrase: 'At each set’s own highest speed the surface of the crankpin',
+      phrase: 'At each set’s own highest speed the surface speed of the crankpin',
       main: true,
     }),
     pinSpeedCommon: speed('u_p,com', 'The same at the common speed', {

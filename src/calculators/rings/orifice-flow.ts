@@ -48,7 +48,7 @@ export const orificeFlow = defineCalculator({
   },
   outputs: {
     massFlow: mass('q_m', 'Mass that passes in one second', {
-      phrase: 'In one second the hole passes',
+      phrase: 'The mass of gas that passes the hole in one second',
       main: true,
     }),
     chokedFlow: mass('q_max', 'The most it would pass, choked'),

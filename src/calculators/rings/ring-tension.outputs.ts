@@ -8,7 +8,7 @@ import {
   type RingName,
 } from '../../core/rings/ring-tension.ts';
 import { followedFreeGap } from '../../core/rings/ring-shape.ts';
-import { contactPressure, detail, fineLength, force, length, ratio } from '../output.ts';
+import { contactPressure, detail, fineLength, force, length, ratio, stress } from '../output.ts';
 
 /** What is worked out for any one-piece ring; the top and the second ring share it. */
 export const ringOutputs = {
@@ -21,10 +21,10 @@ export const ringOutputs = {
     main: true,
   }),
   closure: length('m_c', 'Gap closure: free gap less installed gap'),
-  placeStress: contactPressure('σ_b', 'Greatest bending stress in the bore', {
+  placeStress: stress('σ_b', 'Greatest bending stress in the bore', {
     phrase: 'The greatest stress in the bore',
   }),
-  fittingStress: contactPressure('σ_o', 'Greatest bending stress when opened over the piston', {
+  fittingStress: stress('σ_o', 'Greatest bending stress when opened over the piston', {
     phrase: 'Opened over the piston it',
   }),
   conformability: ratio('K', 'Conformability (ring parameter)', { phrase: 'The conformability' }),

@@ -128,6 +128,8 @@ export const rodMaterials = defineCalculator({
       label: 'Young’s modulus of the metal',
       symbol: 'E',
       kind: 'pressure',
+      metric: 'GPa',
+      inch: 'Mpsi',
       of: (_, { materialModulus }) => materialModulus,
       possible: [40e9, 220e9],
     },

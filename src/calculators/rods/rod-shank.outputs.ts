@@ -26,7 +26,7 @@ export const shankOutputs = {
   }),
   pushStress: stress('σ_push', 'Push stress at peak pressure, highest speed'),
   whipStress: stress('σ_whip', 'Whip stress at the highest speed', {
-    phrase: 'The whip of the rod’s own mass bends it with a stress that',
+    phrase: 'The bending stress by the whip of the rod’s own mass',
   }),
   amplitude: stress('σ_a', 'Stress amplitude, pull to low-speed push'),
   meanStress: stress('σ_m', 'Mean of the two, pull positive'),
@@ -34,8 +34,7 @@ export const shankOutputs = {
     'c_left',
     'Left of the set clearance after this rod’s stretch and growth alone',
     {
-      phrase:
-        'Of the clearance set to the head, this rod’s stretch and growth alone leave an amount that',
+      phrase: 'What this rod’s stretch and growth alone leave of the clearance set to the head',
       main: true,
     },
   ),

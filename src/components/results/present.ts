@@ -6,14 +6,18 @@ import type {
   Result,
 } from '../../calculators/define.ts';
 import { unitFor } from '../../calculators/output-unit.ts';
-import { decimalsFor, formatNumber, formatQuantity, withUnit } from '../../units/format.ts';
+import { formatNumber, withUnit } from '../../units/format.ts';
+import {
+  formatResult,
+  formatTo,
+  placesBeside,
+  resultPlaces,
+  withoutFalseZeros,
+} from '../../units/result.ts';
 import type { System } from '../../units/kinds.ts';
 import { differenceFromSI, fromSI } from '../../units/units.ts';
 
 export type Shown = NumberOutput | MaybeOutput;
-
-/** Figures shown when no ± says how many are justified. */
-export const plainFigures = 4;
 
 /** True for outputs that stand in the results table; series are drawn, not listed. */
 export function isShown(output: OutputEntry): output is Shown {
@@ -34,8 +38,7 @@ export function present(
   if (isAbsent(result)) return result.absent;
   if (typeof result !== 'number') return '—';
   const unit = unitFor(output, system);
-  if (plusMinus === undefined || plusMinus === 0)
-    return formatQuantity(result, unit, { significant: plainFigures });
+  if (plusMinus === undefined || plusMinus === 0) return formatResult(result, unit);
   return withPlusMinus(result, plusMinus, unit);
 }
 
@@ -44,13 +47,16 @@ export function formatDifference(si: number, unit: string): string {
   return withUnit(formatNumber(differenceFromSI(si, unit), { significant: 2 }), unit);
 }
 
-/** A value and its ± to the same decimals: "1685.2 ± 2.3 g". Both in SI; the ± is a difference. */
+/**
+ * A value and its ± to the same decimals: "1685.2 ± 2.3 g". Both in SI; the ± is a difference. A ± too small for
+ * the figures of a result is rounded up to their last place.
+ */
 export function withPlusMinus(si: number, plusMinus: number, unit: string): string {
   const value = fromSI(si, unit);
-  const spread = differenceFromSI(plusMinus, unit);
-  const decimals = decimalsFor(value, spread);
-  const digits = (number: number): string => formatNumber(number, { decimals });
-  return withUnit(`${digits(value)} ± ${digits(spread)}`, unit);
+  const exact = differenceFromSI(plusMinus, unit);
+  const places = placesBeside(value, exact);
+  const spread = Math.max(exact, 10 ** -places);
+  return withUnit(`${formatTo(value, places)} ± ${formatTo(spread, places)}`, unit);
 }
 
 /** The result in multiples of standard gravity, for the accelerations that say so. */
@@ -69,9 +75,21 @@ export function difference(
   if (typeof baseline !== 'number' || typeof candidate !== 'number') return '—';
   const change = candidate - baseline;
   // Two results that differ by rounding alone are the same result.
-  if (Math.abs(change) <= 1e-12 * Math.max(Math.abs(baseline), Math.abs(candidate))) return 'none';
-  const text = formatQuantity(change, unitFor(output, system), { significant: 3 });
-  return change > 0 ? `+${text}` : text;
+  if (Math.abs(change) <= 1e-10 * Math.max(Math.abs(baseline), Math.abs(candidate))) return 'none';
+  const unit = unitFor(output, system);
+  const places = Math.min(
+    resultPlaces(fromSI(baseline, unit), unit),
+    resultPlaces(fromSI(candidate, unit), unit),
+  );
+  const size = differenceFromSI(change, unit);
+  // To the last place that both results have; two figures where they are nearer to each other than that.
+  const decimals = Math.max(
+    places,
+    Math.min(resultPlaces(size, unit), 1 - Math.floor(Math.log10(Math.abs(size)))),
+  );
+  const digits = withoutFalseZeros(formatTo(size, decimals));
+  if (digits === '0') return 'none';
+  return withUnit(change > 0 ? `+${digits}` : digits, unit);
 }
 
 /** Candidate over baseline; a dash where a quotient would say nothing. */
