@@ -57,7 +57,7 @@ export function formatResult(si: number, unitId: string, plusMinus = 0): string 
   const value = Math.abs(exact) < nothing ? 0 : exact;
   if (plusMinus > 0 && Number.isFinite(plusMinus))
     return withUnit(
-      formatTo(value, placesBeside(value, differenceFromSI(plusMinus, unitId))),
+      formatTo(value, placesBeside(value, differenceFromSI(plusMinus, unitId), unitId)),
       unitId,
     );
   const places = resultPlaces(value, unitId);
@@ -69,18 +69,19 @@ export function formatResult(si: number, unitId: string, plusMinus = 0): string 
   return withUnit(unitId === 'g' && places === 1 ? text : withoutFalseZeros(text), unitId);
 }
 
-/** A result with a ± keeps no more figures than this: a model is not known better, however small the ±. */
-const mostFigures = 5;
+/** Places that a length with a ± may have beyond the figures of a result: a micrometer shows them. */
+const measured: Readonly<Record<string, number>> = { mm: 3, in: 4 };
 
 /**
  * Places after the point of a result beside its ±, both in the unit shown: the ± keeps two figures when it begins
- * with 1 or 2, else one, as {@link decimalsFor}. Negative where tens or hundreds are rounded: 35 300 ± 600.
+ * with 1 or 2, else one, as `decimalsFor`. No finer than a result without ± has them, however small the ± is: a model is not known better.
+ * Negative where tens or hundreds are rounded: 35 300 ± 600.
  */
-export function placesBeside(value: number, plusMinus: number): number {
+export function placesBeside(value: number, plusMinus: number, unitId: string): number {
   const [digits = '', power = ''] = plusMinus.toExponential(1).split('e');
   const asked = (Number(digits) < 3 ? 1 : 0) - Number(power);
-  const most = value === 0 ? asked : mostFigures - 1 - Math.floor(Math.log10(Math.abs(value)));
-  return Math.min(asked, most, 20);
+  const most = Math.max(resultPlaces(value, unitId), measured[unitId] ?? -Infinity);
+  return Math.min(asked, most);
 }
 
 /** A number to `places` after the point; negative places round to tens, hundreds and so on. */

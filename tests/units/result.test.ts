@@ -48,21 +48,22 @@ describe('a result without ±', () => {
 
 describe('a result beside its ±', () => {
   test.each([
-    [1685.2, 2.3, 1],
-    [1685.2, 0.5, 1],
-    [1685.2, 50, -1],
-    [35304, 552, -2],
-    [35304, 152, -1],
-    // No more than five figures, however small the ±.
-    [82.55012, 0.0023, 3],
-    [0.046098, 0.0048, 3],
-    [0, 0.04, 2],
-  ])('%d ± %d: %d places', (value, plusMinus, places) => {
-    expect(placesBeside(value, plusMinus)).toBe(places);
+    [1685.2, 2.3, 'g', 1],
+    [1685.2, 0.05, 'g', 1],
+    [1685.2, 50, 'g', -1],
+    [35304, 552, 'N', -2],
+    [35304, 152, 'N', -1],
+    [82.55012, 0.0023, 'deg', 2],
+    [20.19123, 0.0041, 'kN', 2],
+    [59.994, 0.002, 'mm', 3],
+    [0.046098, 0.0048, 'mm', 3],
+    [0, 0.04, 'kN', 2],
+  ])('%d ± %d %s: %d places', (value, plusMinus, unit, places) => {
+    expect(placesBeside(value, plusMinus, unit)).toBe(places);
   });
 
   test('keeps the zeros that its ± justifies', () => {
-    expect(formatResult(toSI(20.5, 'kN'), 'kN', toSI(0.02, 'kN'))).toBe(`20.500${space}kN`);
+    expect(formatResult(toSI(20.5, 'kN'), 'kN', toSI(0.04, 'kN'))).toBe(`20.50${space}kN`);
     expect(formatResult(toSI(35304, 'N'), 'N', toSI(552, 'N'))).toBe(`35${thin}300${space}N`);
   });
 });

@@ -4,7 +4,7 @@ const angle = { type: number, kind: 'angle' } as const;
 const energy = { type: number, kind: 'energy', metric: 'J', inch: 'ftlbf' } as const;
 const temperature = { type: number, kind: 'temperature', detail: true } as const;
 
-/** What the cylinder-pressure calculator gives, from the peak down to the books that must close. */
+/** What the cylinder-pressure calculator gives, from the peak down to the energies that must add up. */
 export const pressureOutputs = {
   peakPressure: {
     ...pressure,

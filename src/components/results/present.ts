@@ -54,7 +54,7 @@ export function formatDifference(si: number, unit: string): string {
 export function withPlusMinus(si: number, plusMinus: number, unit: string): string {
   const value = fromSI(si, unit);
   const exact = differenceFromSI(plusMinus, unit);
-  const places = placesBeside(value, exact);
+  const places = placesBeside(value, exact, unit);
   const spread = Math.max(exact, 10 ** -places);
   return withUnit(`${formatTo(value, places)} ± ${formatTo(spread, places)}`, unit);
 }
@@ -87,8 +87,9 @@ export function difference(
     places,
     Math.min(resultPlaces(size, unit), 1 - Math.floor(Math.log10(Math.abs(size)))),
   );
-  const digits = withoutFalseZeros(formatTo(size, decimals));
-  if (digits === '0') return 'none';
+  const full = formatTo(size, decimals);
+  const digits = unit === 'g' && decimals === 1 ? full : withoutFalseZeros(full);
+  if (Number.parseFloat(digits.replace('−', '-')) === 0) return 'none';
   return withUnit(change > 0 ? `+${digits}` : digits, unit);
 }
 

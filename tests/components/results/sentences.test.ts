@@ -142,7 +142,8 @@ function faultOfDigits(text: string): string | undefined {
     if (!isBesidePlusMinus && /\.\d*0$/u.test(number) && unit !== 'g')
       return `${number} ends on a false zero`;
     const figures = number.replace(/^[−0.]+|[.\u202f]/gu, '').replace(/0+$/u, '');
-    const most = unit === 'rpm' ? 6 : unit === 'g' ? 6 : 5;
+    // A length beside its ± may have the places of a micrometer: 105.994 ± 0.003 mm.
+    const most = unit === 'rpm' || unit === 'g' || isBesidePlusMinus ? 6 : 5;
     if (figures.length > most) return `${number} claims ${figures.length} figures`;
   }
   return undefined;
