@@ -234,7 +234,7 @@ it('the balance card shows both sets and prints on one side', async () => {
     }
   }
   await says(card, 'No. 17: 90° V8 for the hill, spare crank');
-  await says(card, 'Bobweight = turning mass on the pin + oil');
+  await says(card, 'Bobweight = rotating mass on the pin + oil');
   await says(card, /kill/);
   await card.locator('.card-qr').waitFor();
   const link = (await card.locator('.card-link a').getAttribute('href')) ?? '';

@@ -71,7 +71,7 @@ describe('the working', () => {
     await gauged.fill('0.05 mm');
     await expect
       .poll(() => shown(clearance, 'bearing-clearance.gaugeDifference.baseline'))
-      .toEqual(['= 0.05\u00a0mm − 0.046\u00a0mm']);
+      .toEqual(['= 0.05\u00a0mm − 0.046098\u00a0mm']);
     await expect
       .poll(() => shown(clearance, 'bearing-clearance.clearance.baseline'))
       .toEqual(['0.05\u00a0mm']);

@@ -142,7 +142,7 @@ export const cylinderPressure = defineCalculator({
     {
       id: 'friction-shape',
       holds: ({ maxSpeed: top }) => top <= (6000 * Math.PI) / 30,
-      say: 'The shape of the friction over speed was fitted below 6000 a minute and is drawn out beyond that here. Set friction so that the torque agrees with a measured one.',
+      say: 'The shape of the friction over speed was fitted below 6000 rpm and is drawn out beyond that here. Set friction so that the torque agrees with a measured one.',
     },
     {
       id: 'torque-below-top',

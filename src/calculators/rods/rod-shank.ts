@@ -174,7 +174,7 @@ export const rodShank = defineCalculator({
   assumptions: [
     'One section from eye to eye, with sharp corners. Fillets add 3 to 8 % of area (common practice, no source); the beam of most rods grows towards the big end, so the least section is the one to enter.',
     'The stresses are means over the section. At the run-out of a fillet, at an oil drilling, at a forging mark or at the bolt seat the metal carries 1.1 to 2.5 times as much (common practice, no source), and that is where rods crack.',
-    'Push at low speed: peak pressure straight down the rod, with no inertia. It is a full-throttle case at the bottom of the speed range; a rod sees it on every gear change up a hill.',
+    'Push at low speed: peak pressure straight down the rod, with no inertia. That is the most it can be: the peak follows the filling, which is poorer at the bottom of the speed range, so the hardest push comes somewhere from there to the speed of greatest torque.',
     'Amplitude: greatest pull at the highest speed against greatest push at low speed. The two do not follow each other in one turn of the crank, so this is the widest swing, not the commonest.',
     'Mean of one cycle’s peak pressure. Single cycles reach a fifth more.',
     'Whip: a uniform bar held at both ends. The two eyes lie at the supports and hardly bend it.',
