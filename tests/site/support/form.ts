@@ -84,7 +84,7 @@ export interface Printed {
 /** Zeros that a whole number may have been rounded to: 35 300 stands for a number between 35 250 and 35 350. */
 function roundedZeros(whole: string): number {
   const zeros = /0*$/.exec(whole)?.[0].length ?? 0;
-  return Math.max(0, Math.min(zeros, whole.replace('-', '').length - 2));
+  return Math.max(0, Math.min(zeros, whole.replace('-', '').length - 1));
 }
 
 /** Reads a number as the site prints it: `1685.2 ± 2.3 g`, `43 210 N`, `−0.16 %`. */
