@@ -272,7 +272,7 @@ describe('a damaged file', () => {
     await enter(field(page, 'bobweight', 'pistonMass', 'baseline'), '444');
     await page.getByRole('button', { name: 'Open file' }).click();
     await page
-      .getByLabel('File saved from a notebook')
+      .getByLabel('File of a saved job')
       .setInputFiles({ name: 'job.json', mimeType: 'application/json', buffer: Buffer.from(text) });
     await says(page.locator('.open-refusal'), say);
     expect(await page.getByRole('button', { name: 'Open it' }).count()).toBe(0);

@@ -94,7 +94,7 @@ it('the keyboard alone does the story', async () => {
   expect(tops).toEqual([...tops].sort((a, b) => a - b));
 
   // A tool below the results opens, and the link is copied.
-  await tabTo(page, ({ name }) => name === 'Run it backwards');
+  await tabTo(page, ({ name }) => name === 'Solve for');
   await page.keyboard.press('Enter');
   await page
     .getByLabel(/^becomes/)

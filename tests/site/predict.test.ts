@@ -40,7 +40,7 @@ it.each(asking.map(({ path }) => [path]))(
     expect(await page.locator('body').innerText()).not.toContain(part);
     expect(await question.locator('.predict-answer').isVisible()).toBe(false);
 
-    await question.getByRole('button', { name: 'Commit' }).click();
+    await question.getByRole('button', { name: 'Check my answer' }).click();
     expect(await seen(question.locator('.predict-say'))).toContain('Choose one of the three first');
     expect(await readOut(page)).not.toContain(part);
 
@@ -48,7 +48,7 @@ it.each(asking.map(({ path }) => [path]))(
     const wrong = right === 0 ? 1 : 0;
     await question.getByRole('radio').nth(wrong).check();
     expect(await readOut(page)).not.toContain(part);
-    await question.getByRole('button', { name: 'Commit' }).click();
+    await question.getByRole('button', { name: 'Check my answer' }).click();
     expect(await question.locator('.predict-answer').isVisible()).toBe(true);
     expect(await seen(question.locator('.predict-say'))).toContain('It comes out differently');
     expect(await readOut(page)).toContain(part);
@@ -63,7 +63,7 @@ it('a right prediction is told so, and why', async () => {
   const page = await site.arrive('piston-motion/');
   const question = page.locator('[data-predict]').first();
   await question.getByRole('radio', { name: 'Before 90°' }).check();
-  await question.getByRole('button', { name: 'Commit' }).click();
+  await question.getByRole('button', { name: 'Check my answer' }).click();
   expect(await seen(question.locator('.predict-say'))).toContain(
     'Your prediction agrees: Before 90°',
   );

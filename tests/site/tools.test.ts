@@ -25,12 +25,12 @@ function rows(csv: string): readonly (readonly string[])[] {
     );
 }
 
-describe('run it backwards', () => {
+describe('solve for', () => {
   it('finds the piston that gives a bobweight, and puts it in', async () => {
     const page = await site.open('bobweight/');
-    const tool = await openTool(page, 'bobweight', 'Run it backwards');
+    const tool = await openTool(page, 'bobweight', 'Solve for');
     await tool.getByLabel(/^becomes/).fill('1200');
-    await tool.getByRole('button', { name: 'Find it' }).click();
+    await tool.getByRole('button', { name: 'Solve' }).click();
     // A gram of piston is a gram of bobweight here: 318.0 - (1233.1 - 1200).
     await says(tool.locator('.tool-answer'), '284.9');
     await tool.getByRole('button', { name: /^Put 284\.9/ }).click();
@@ -42,24 +42,24 @@ describe('run it backwards', () => {
 
   it('says so when there is no answer, or no number to reach', async () => {
     const page = await site.open('bobweight/');
-    const tool = await openTool(page, 'bobweight', 'Run it backwards');
-    await tool.getByRole('button', { name: 'Find it' }).click();
+    const tool = await openTool(page, 'bobweight', 'Solve for');
+    await tool.getByRole('button', { name: 'Solve' }).click();
     await says(tool.locator('.tool-answer'), /Bobweight.*Nothing is entered/);
     await tool.getByLabel(/^becomes/).fill('12 mm');
-    await tool.getByRole('button', { name: 'Find it' }).click();
+    await tool.getByRole('button', { name: 'Solve' }).click();
     await says(tool.locator('.tool-answer'), /length/);
     await tool.getByLabel(/^becomes/).fill('50');
-    await tool.getByRole('button', { name: 'Find it' }).click();
+    await tool.getByRole('button', { name: 'Solve' }).click();
     await says(tool.locator('.tool-answer'), /no value .* gives/);
     expect(await tool.getByRole('button', { name: /^Put/ }).count()).toBe(0);
   });
 
   it('finds a speed for an acceleration', async () => {
     const page = await site.open('piston-motion/');
-    const tool = await openTool(page, 'piston-motion', 'Run it backwards');
+    const tool = await openTool(page, 'piston-motion', 'Solve for');
     await tool.getByLabel('In the set').selectOption('candidate');
     await tool.getByLabel(/^becomes/).fill('30000');
-    await tool.getByRole('button', { name: 'Find it' }).click();
+    await tool.getByRole('button', { name: 'Solve' }).click();
     // a = r w² (1 + r/L), so w follows from a square root.
     const w = Math.sqrt(30_000 / (0.0365 * (1 + 36.5 / 146)));
     const button = tool.getByRole('button', { name: /^Put/ });
@@ -105,7 +105,7 @@ describe('take the numbers along', () => {
   it('inputs and results go into a table that names their units', async () => {
     const page = await site.open('bobweight/');
     await put(field(page, 'bobweight', 'pistonMass', 'candidate'), '10 1/2 oz');
-    const tool = await openTool(page, 'bobweight', 'Take the numbers along');
+    const tool = await openTool(page, 'bobweight', 'Export');
     const { name, text } = await saved(
       page,
       tool.getByRole('button', { name: 'Inputs and results as CSV' }),
@@ -128,7 +128,7 @@ describe('take the numbers along', () => {
 
   it('a curve goes along too', async () => {
     const page = await site.open('piston-motion/');
-    const tool = await openTool(page, 'piston-motion', 'Take the numbers along');
+    const tool = await openTool(page, 'piston-motion', 'Export');
     const button = tool.getByRole('button', { name: /as CSV$/ }).nth(1);
     const { name, text } = await saved(page, button);
     expect(name).toMatch(/^piston-motion-.*\.csv$/);

@@ -166,7 +166,7 @@ describe('what is done before the code has arrived', () => {
     await expect.poll(() => asleep(page), { timeout: 10_000 }).toBe(0);
     expect(await mass.inputValue()).toBe('17.5');
     expect(await page.getByRole('radio', { name: 'Inch' }).isChecked()).toBe(true);
-    await expect.poll(() => page.getByLabel('File saved from a notebook').count()).toBe(1);
+    await expect.poll(() => page.getByLabel('File of a saved job').count()).toBe(1);
     // 17.5 oz are 496.1 g: 68.1 g more than the example, on each of two pistons, of which half counts.
     await expect
       .poll(() => result(page, 'bobweight', 'bobweight', 'baseline').textContent())

@@ -17,6 +17,11 @@ export const routes = defineRoutes({
       'bearing-clearance.pressureCold',
     ],
   },
+  stiffShellsOpen: {
+    kind: 'closed form',
+    say: 'Stiff shells open the bore by their whole interference; in a rigid eye thin shells add nothing.',
+    legs: ['bearing-clearance.predicted'],
+  },
   hoopRigidEye: {
     kind: 'closed form',
     say: 'A thin shell in a rigid eye is a hoop: stress by strain alone.',

@@ -12,7 +12,7 @@ export const routes = defineRoutes({
   },
   commonPinsLeave: {
     kind: 'closed form',
-    say: 'Common pins at 90° leave nothing that turns backward.',
+    say: 'Common pins at 90° leave nothing that rotates backward.',
     legs: ['bobweight-error.backwardForce', 'bobweight-error.backwardCouple'],
   },
   throwsAdd: {
@@ -30,6 +30,6 @@ export const routes = defineRoutes({
   },
   agreesAddingForces: {
     kind: 'second route',
-    say: 'What a counterweight leaves of the sliding force, against adding the forces as arrows.',
+    say: 'What a counterweight leaves of the reciprocating force, against adding the forces as arrows.',
   },
 });

@@ -59,7 +59,7 @@ export const notes: NotesOf<typeof quantities> = {
   swingMass: { measure: 'Scale. Weigh exactly what hangs on the wires, without the platform.' },
   swingCount: {
     measure:
-      'Count whole swings, to and fro, starting with nought at the first passage through the middle.',
+      'Count whole swings, to and fro, starting with zero at the first passage through the middle.',
     note: 'Twenty or more, and no further than 10° to either side.',
   },
   swingTime: {

@@ -10,6 +10,7 @@ import {
   percent,
   ratio,
   smallVolume,
+  stress,
 } from '../output.ts';
 
 /** Results of the wrist pin, in the order of the page. */
@@ -23,7 +24,7 @@ export const pinOutputs = {
     phrase: 'The push at the peak pressure',
     main: true,
   }),
-  bending: contactPressure('σ_b', 'Bending in the middle, boss pressure falling outward', {
+  bending: stress('σ_b', 'Bending in the middle, boss pressure falling outward', {
     phrase: 'The bending stress under that push',
     main: true,
   }),
@@ -39,9 +40,9 @@ export const pinOutputs = {
   bossPressure: contactPressure('q_b', 'Bearing pressure in the bosses', {
     phrase: 'The bearing pressure in the bosses',
   }),
-  shear: contactPressure('τ', 'Greatest shear between eye and boss'),
-  bendingMiddle: contactPressure('σ_m', 'Bending, supported at the middles of the bosses'),
-  bendingPull: contactPressure('σ_pull', 'Bending in the pull at the highest speed'),
+  shear: stress('τ', 'Greatest shear between eye and boss'),
+  bendingMiddle: stress('σ_m', 'Bending, supported at the middles of the bosses'),
+  bendingPull: stress('σ_pull', 'Bending in the pull at the highest speed'),
   gasLoad: load('P_0', 'Push with nothing taken off: low speed'),
   pullLoad: load('P_pull', 'Pull at overlap TDC, at the highest speed'),
   pullShare: percent('q_P', 'Pull over push'),

@@ -4,24 +4,24 @@ import { ratio } from '../output.ts';
 
 /** What each difference between the two rings does by itself, as factors on the baseline. */
 export const thinnessComparisons = {
-  tensionByHeight: ratio('f_F,h', 'Tension, by the height alone'),
-  tensionByRadial: ratio('f_F,a', 'Tension, by the radial thickness alone'),
-  tensionByRest: ratio('f_F,E', 'Tension, by material and closure'),
-  pressureByHeight: ratio('f_p,h', 'Contact pressure, by the height alone'),
-  pressureByRadial: ratio('f_p,a', 'Contact pressure, by the radial thickness alone'),
-  pressureByRest: ratio('f_p,E', 'Contact pressure, by material and closure'),
-  followByHeight: ratio('f_K,h', 'Conformability at equal contact pressure, by the height alone'),
+  tensionByHeight: ratio('f_F,h', 'Tension, by the width alone'),
+  tensionByRadial: ratio('f_F,a', 'Tension, by the radial wall alone'),
+  tensionByRest: ratio('f_F,E', 'Tension, by material and gap closure'),
+  pressureByHeight: ratio('f_p,h', 'Contact pressure, by the width alone'),
+  pressureByRadial: ratio('f_p,a', 'Contact pressure, by the radial wall alone'),
+  pressureByRest: ratio('f_p,E', 'Contact pressure, by material and gap closure'),
+  followByHeight: ratio('f_K,h', 'Conformability at equal contact pressure, by the width alone'),
   followByRadial: ratio(
     'f_K,a',
-    'Conformability at equal contact pressure, by the radial thickness alone',
+    'Conformability at equal contact pressure, by the radial wall alone',
   ),
   followByMaterial: ratio('f_K,E', 'Conformability at equal contact pressure, by the material'),
 } as const satisfies Record<string, NumberOutput>;
 
 /**
  * Factors of {@link thinnessComparisons}. Each is the model worked again with one size of the candidate in
- * the baseline's ring, free and installed gap held; radial thickness and height multiply, and `rest` is what
- * is left (modulus, closure and, if it differs, the bore).
+ * the baseline's ring, free and installed gap held; radial wall and width multiply, and `rest` is what
+ * is left (modulus, gap closure and, if it differs, the bore).
  */
 export function thinness(
   baseline: GappedRing<'ring1'>,

@@ -47,7 +47,7 @@ export const notes: NotesOf<typeof quantities> = {
   batchCount: { measure: 'Count.', note: 'Ten is usual for locks.' },
   shankHeight: {
     measure:
-      'Caliper at the thinnest place of the shank. The height lies in the plane in which the crank turns, for an I and for an H alike.',
+      'Caliper at the thinnest place of the beam. The height lies in the plane in which the crank turns, for an I and for an H alike.',
   },
   shankWidth: { measure: 'Caliper at the same place, across the plane in which the crank turns.' },
   flangeThickness: {
@@ -64,7 +64,7 @@ export const notes: NotesOf<typeof quantities> = {
   },
   stretchFactor: {
     measure:
-      'From the rod maker’s pull figure over that of the shank alone, or measured on a pull rig.',
+      'From the rod maker’s pull figure over that of the beam alone, or measured on a pull rig.',
   },
   youngsModulus: { measure: 'From the material table.' },
   rodDensity: { measure: 'From the material table.' },
@@ -77,7 +77,7 @@ export const notes: NotesOf<typeof quantities> = {
     measure: 'Thermometer beside the parts, which have lain together long enough to agree.',
   },
   rodNotchFactor: {
-    measure: 'From the geometry and the finish. One for a polished shank with no step.',
+    measure: 'From the geometry and the finish. One for a polished beam with no step.',
   },
   rodMargin: { measure: 'A choice: what the design code, the rule book or the maker asks for.' },
   stretchWanted: { measure: 'A choice: what the clearance to the head can spare.' },

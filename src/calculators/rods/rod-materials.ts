@@ -26,7 +26,7 @@ export const rodMaterials = defineCalculator({
   id: 'rod-materials',
   title: 'Rod materials',
   purpose:
-    'How thick and how heavy the shank has to be in one metal or another, for the same margin or the same stretch.',
+    'How thick and how heavy the beam has to be in one metal or another, for the same margin or the same stretch.',
   inputs: {
     rodMaterial,
     maxSpeed,
@@ -114,7 +114,7 @@ export const rodMaterials = defineCalculator({
     {
       id: 'shank-within-rod',
       holds: ({ shankLength, rodLength }) => shankLength < rodLength,
-      say: 'The shank between the eyes is as long as the rod from centre to centre, or longer. Measure between the rings of the two eyes.',
+      say: 'The beam between the eyes is as long as the rod from centre to centre, or longer. Measure between the rings of the two eyes.',
     },
     {
       id: 'margin-above-one',
@@ -128,15 +128,17 @@ export const rodMaterials = defineCalculator({
       label: 'Young’s modulus of the metal',
       symbol: 'E',
       kind: 'pressure',
+      metric: 'GPa',
+      inch: 'Mpsi',
       of: (_, { materialModulus }) => materialModulus,
       possible: [40e9, 220e9],
     },
   ],
   assumptions: [
-    'A shank of one section from centre to centre stands for the rod: eyes, cap and bolts follow other rules and often make up more than half of the mass. The ratios are those of the shank.',
+    'A beam of one section from centre to centre stands for the rod: eyes, cap and bolts follow other rules and often make up more than half of the mass. The ratios are those of the beam.',
     'The duty is held while the metal changes. A lighter small end would lower the pull a little further; a heavier one would raise it.',
     'The amplitude, half the swing from the pull at the highest speed to the push at low speed, is set against the fatigue strength for complete reversal at the life stated in the table. The push is the greater of the two, and its mean is given no credit.',
-    'Table strengths are of smooth small specimens, most of them bent while turning. The notch factor stands for the shank’s own notches and finish; size, forging skin, fretting and corrosion are not in it.',
+    'Table strengths are of smooth small specimens, most of them bent while turning. The notch factor stands for the beam’s own notches and finish; size, forging skin, fretting and corrosion are not in it.',
     'Typical values are what half of the bars exceed. Minimum values are what nearly all do. One set against the other flatters the typical one; the table says which is which.',
     'Fatigue strength is that of the cold metal. Aluminium loses some of it at the rod’s temperature; the table has no sourced number for that.',
     'Fatigue strengths of most steels here come from a rule, half of the tensile strength times 0.85 for a straight pull. It is good to perhaps a quarter. Those of aluminium were measured in rotating bending and count times 0.85 as well.',

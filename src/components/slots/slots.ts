@@ -7,7 +7,9 @@ import type {
   Value,
 } from '../../calculators/define.ts';
 import { unitFor } from '../../calculators/output-unit.ts';
+import type { PropagatedOutputs } from '../../calculators/uncertainty.ts';
 import { formatQuantity } from '../../units/format.ts';
+import { formatResult, withoutFalseZeros } from '../../units/result.ts';
 import type { Kind, System } from '../../units/kinds.ts';
 import { workPostfix } from './postfix.ts';
 import { type Block, watchScreen } from '../waking/on-screen.ts';
@@ -16,9 +18,9 @@ import { Strips, type StripSet } from '../evidence/strips.ts';
 /** Inputs and outputs of one set together, in SI; empty while the set has none. */
 export type SlotValues = Readonly<Record<string, Value | Result>>;
 export type SlotSets = Readonly<Record<SetId, SlotValues>>;
+/** The ± of each set's outputs, by set, as far as it is worked out. */
+export type SlotPlusMinus = Readonly<Record<string, PropagatedOutputs | undefined>>;
 
-/** Figures of a slot that asks for no other number; the results table shows as many. */
-const slotFigures = 4;
 /** Stands where there is no number. */
 export const noNumber = '—';
 
@@ -39,21 +41,29 @@ function isList(value: Value | Result): value is readonly number[] {
   return Array.isArray(value);
 }
 
-function withoutTrailingZeros(text: string): string {
-  return text.replace(/(\.\d*?)0+(?!\d)/u, '$1').replace(/\.(?!\d)/u, '');
-}
-
-/** One value as a slot prints it; a list with its readings one after the other. */
+/**
+ * One value as a slot prints it; a list with its readings one after the other. As many figures as the results
+ * table shows, unless the slot stands in a line of the working and asks for its own.
+ */
 export function slotText(
   value: Exclude<Value | Result, Series>,
   unit: string,
-  how: { readonly figures?: number; readonly guarded?: boolean; readonly brief?: boolean } = {},
+  how: {
+    readonly figures?: number;
+    readonly guarded?: boolean;
+    readonly brief?: boolean;
+    /** [SI] How well a result is known: it has no more figures than that. */
+    readonly plusMinus?: number;
+  } = {},
 ): string {
-  const { figures = slotFigures, guarded = false, brief = false } = how;
+  const { figures, guarded = false, brief = false, plusMinus } = how;
   function one(number: number): string {
     const isWhole = unit === 'count' && Number.isInteger(number);
-    const full = formatQuantity(number, unit, isWhole ? { decimals: 0 } : { significant: figures });
-    const text = brief ? withoutTrailingZeros(full) : full;
+    const full =
+      isWhole || figures !== undefined
+        ? formatQuantity(number, unit, isWhole ? { decimals: 0 } : { significant: figures ?? 0 })
+        : formatResult(number, unit, plusMinus);
+    const text = brief ? withoutFalseZeros(full) : full;
     return guarded && number < 0 ? `(${text})` : text;
   }
   if (isList(value)) return value.map(one).join('; ');
@@ -77,6 +87,7 @@ export interface SlotMarks {
  *
  * @param calculator the declaration that the slot's first word names
  * @param values inputs, outputs and values on the way, of the slot's set, in SI
+ * @param plusMinus the ± of the set's outputs, which sets the figures that a slot keeps
  */
 export function slotContent(
   marks: SlotMarks,
@@ -84,6 +95,7 @@ export function slotContent(
   calculator: AnyCalculator,
   values: SlotValues,
   system: System,
+  plusMinus?: PropagatedOutputs,
 ): string {
   const entry = declared(calculator, name);
   const value = values[name] ?? (marks.zero === undefined ? undefined : 0);
@@ -92,9 +104,10 @@ export function slotContent(
   const unit = marks.unit ?? (entry === undefined ? undefined : unitFor(entry, system));
   if (unit === undefined || (typeof value === 'object' && 'x' in value)) return noNumber;
   if (unit === marks.also) return '';
-  const figures = Number(marks.figures ?? slotFigures);
   const text = slotText(value, unit, {
-    figures,
+    ...(marks.figures === undefined
+      ? { plusMinus: plusMinus?.[name]?.plusMinus ?? 0 }
+      : { figures: Number(marks.figures) }),
     guarded: marks.guarded !== undefined,
     brief: marks.brief !== undefined,
   });
@@ -168,6 +181,7 @@ function fill(
   calculator: AnyCalculator,
   sets: Readonly<Record<string, SlotValues>>,
   system: System,
+  plusMinus: SlotPlusMinus,
 ): void {
   const all: Record<string, SlotValues> = { ...sets };
   for (const place of places) {
@@ -184,7 +198,7 @@ function fill(
       if (!isWanted(place)) continue;
     }
     if (node === undefined) continue;
-    const text = slotContent(marks, name, calculator, values, system);
+    const text = slotContent(marks, name, calculator, values, system, plusMinus[set]);
     if (node.data !== text) node.data = text;
   }
 }
@@ -280,8 +294,9 @@ export class Slots {
    * the keys are quiet.
    *
    * @param sets SI values of inputs and outputs; an empty set leaves its slots as they are
+   * @param plusMinus sets the figures of the results in prose, as beside them in the table
    */
-  fill(sets: SlotSets, system: System): void {
+  fill(sets: SlotSets, system: System, plusMinus: SlotPlusMinus = {}): void {
     const calculator = this.#calculator;
     const baseline = isEmpty(sets.baseline) ? undefined : parted(calculator, sets.baseline);
     const candidate = isEmpty(sets.candidate) ? undefined : parted(calculator, sets.candidate);
@@ -291,12 +306,12 @@ export class Slots {
     const strips = { ...(baseline && { baseline }), ...(candidate && { candidate }) };
     const isSeen = ({ block, folds }: Place): boolean =>
       block.seen && folds.every((fold) => fold.open);
-    fill(this.#places, isSeen, calculator, all, system);
+    fill(this.#places, isSeen, calculator, all, system, plusMinus);
     this.#strips.mark(strips, system, ({ seen }) => seen);
     waiting.delete(calculator.id);
     if (this.#places.every(isSeen) && this.#strips.every(({ seen }) => seen)) return;
     fillLater(calculator.id, () => {
-      fill(this.#places, () => true, calculator, all, system);
+      fill(this.#places, () => true, calculator, all, system, plusMinus);
       this.#strips.mark(strips, system, () => true);
     });
   }

@@ -72,6 +72,7 @@ async function fill(id: string): Promise<void> {
           candidate: { ...candidate.input, ...candidate.output },
         },
         notebook.system,
+        { baseline: baseline.uncertainty, candidate: candidate.uncertainty },
       );
     });
   });

@@ -118,7 +118,7 @@ export const stories: Readonly<Record<string, Story>> = {
       await box.press('Space');
       await fold(page, 'More results').click();
       await click(fold(page, 'More that can be entered'), 2);
-      await fold(page, 'Run it backwards').click();
+      await fold(page, 'Solve for').click();
       await fold(page, 'Plot one against another').focus();
       await press(page, 'Enter', 'Space');
       await click(step(page, 'More'), 1);
