@@ -22,10 +22,15 @@ export function mathML(tex: string, display: boolean): string {
   });
   const element = /<math[\s\S]*<\/math>/u.exec(html)?.[0];
   if (element === undefined) throw new Error(`No formula came out of ${tex}`);
-  return element
-    .replace(/<annotation[\s\S]*?<\/annotation>/gu, '')
-    .replace(/<\/?semantics>/gu, '')
-    // A bracket behind a word such as max would touch it where an engine leaves no room of its own.
-    .replace(/(<mo>\u2061<\/mo>)(?=(?:<mrow>)?<mo\b[^>]*>[([])/gu, '$1<mspace width="0.1em"></mspace>')
-    .replace(/ href="#q:([A-Za-z0-9]+)"/gu, ' data-q="$1"');
+  return (
+    element
+      .replace(/<annotation[\s\S]*?<\/annotation>/gu, '')
+      .replace(/<\/?semantics>/gu, '')
+      // A bracket behind a word such as max would touch it where an engine leaves no room of its own.
+      .replace(
+        /(<mo>\u2061<\/mo>)(?=(?:<mrow>)?<mo\b[^>]*>[([])/gu,
+        '$1<mspace width="0.1em"></mspace>',
+      )
+      .replace(/ href="#q:([A-Za-z0-9]+)"/gu, ' data-q="$1"')
+  );
 }
