@@ -54,6 +54,7 @@ describe('after one visit', () => {
     await says(result(page, 'bobweight', 'bobweight', 'baseline'), /1757/);
     await page.goto('bobweight');
     await says(page.locator('h1'), /./);
+    await alive(page);
     expect(await field(page, 'bobweight', 'pistonMass', 'baseline').inputValue()).toBe('500');
     const answer = await page.goto('no-such-page/');
     expect(answer?.status()).toBe(404);

@@ -111,7 +111,7 @@ it('says so when its code cannot be fetched', async () => {
   await page.getByRole('button', { name: 'Copy link' }).click();
   await expect
     .poll(() => page.getByRole('alert').textContent())
-    .toContain('Check the connection and load the page again.');
+    .toContain('the connection is lost');
   site.forgive(/ERR_FAILED/);
 });
 

@@ -1,3 +1,4 @@
+import { isLost, keepTyped, later, lose, putBack, regain } from './lost.ts';
 import { partOf, partSelector } from './parts.ts';
 import { overtake, remember, replay, telling } from './replay.ts';
 
@@ -29,33 +30,24 @@ function idle(run: () => void): void {
   else setTimeout(run, 200);
 }
 
-let told = false;
-/** A browser does not fetch the same code twice for one page, so only loading the page again helps. */
-function tellUnfetched(part: Element): void {
-  if (told) return;
-  told = true;
-  const words = document.createElement('p');
-  words.className = 'stale-note';
-  words.setAttribute('role', 'alert');
-  words.textContent =
-    'A part of this page could not be fetched, so its numbers stay as they are. Check the connection and load the page again.';
-  part.before(words);
-}
-
 let followed = false;
 async function wake(part: HTMLElement): Promise<void> {
   if (!asleep.delete(part)) return;
+  putBack(part);
+  let ready;
   try {
     const { atFirstChange, flushSync, prepare } = await alive();
-    if (!followed) atFirstChange(numbered, isReaders, () => idle(wakeAll));
+    if (!followed) atFirstChange(numbered, isReaders, () => idle(wakeAll), later);
     followed = true;
-    const bring = await prepare(part);
-    mute.delete(part);
-    replay(part, bring, flushSync);
+    ready = { bring: await prepare(part), flushSync };
   } catch {
-    mute.delete(part);
-    tellUnfetched(part);
+    asleep.add(part);
+    void lose(part, () => void wake(part));
+    return;
   }
+  regain(part);
+  mute.delete(part);
+  replay(part, ready.bring, ready.flushSync);
 }
 
 let woken = false;
@@ -77,7 +69,7 @@ function wakeAll(): void {
 for (const kind of ['pointerover', 'pointerdown', 'focusin']) {
   document.addEventListener(kind, ({ target }) => {
     const part = partOf(target);
-    if (part !== undefined) void wake(part);
+    if (part !== undefined && !isLost(part)) void wake(part);
   });
 }
 for (const kind of telling) {
@@ -86,7 +78,9 @@ for (const kind of telling) {
     kind,
     (event) => {
       const part = partOf(event.target);
-      if (part !== undefined && mute.has(part)) remember(part, event);
+      if (part === undefined || !mute.has(part)) return;
+      remember(part, event);
+      if (isLost(part)) keepTyped(part);
     },
     { capture: true },
   );
