@@ -1,50 +1,3 @@
-import { to } from '../site/to.ts';
-
-/*
- * After the first visit the whole site stays on the device (the worker is made by build/offline.js). A newer version
- * waits until the reader asks for it: a page that changed under someone's hands would mix two versions.
- */
-
-function offer(load: () => void): void {
-  if (document.querySelector('.newer') !== null) return;
-  const line = document.createElement('p');
-  line.className = 'newer no-print';
-  line.setAttribute('role', 'status');
-  const button = document.createElement('button');
-  button.type = 'button';
-  button.textContent = 'Load it';
-  button.addEventListener('click', load);
-  line.append('A newer version of these pages is ready. Your numbers stay. ', button);
-  document.body.append(line);
-}
-
-async function keep(worker: ServiceWorkerContainer): Promise<void> {
-  let isFirst = worker.controller === null;
-  let asked = false;
-  worker.addEventListener('controllerchange', () => {
-    if (asked) location.reload();
-    // Another tab has asked for the newer version: what this page has not fetched yet may be gone.
-    else if (!isFirst)
-      offer(() => {
-        location.reload();
-      });
-    isFirst = false;
-  });
-  const kept = await worker.register(to('offline.js'), { scope: to('') });
-  const look = (): void => {
-    const { waiting } = kept;
-    if (waiting === null || worker.controller === null) return;
-    offer(() => {
-      asked = true;
-      waiting.postMessage('take over');
-    });
-  };
-  look();
-  kept.addEventListener('updatefound', () => {
-    kept.installing?.addEventListener('statechange', look);
-  });
-}
-
 /** True for a reader who asked to be sent no more than must be. */
 function savesData(): boolean {
   return (
@@ -52,14 +5,18 @@ function savesData(): boolean {
   );
 }
 
-if (import.meta.env.PROD && 'serviceWorker' in navigator && !savesData()) {
-  const begin = (): void => {
-    // Refused in a private window or on an insecure address: the site then works as any other does.
-    keep(navigator.serviceWorker).catch(() => undefined);
-  };
-  window.addEventListener('load', () => {
-    // What the page itself needs comes first.
-    if ('requestIdleCallback' in window) requestIdleCallback(begin);
-    else setTimeout(begin, 1000);
-  });
+/** Refused in a private window or on an insecure address: the site then works as any other does. */
+async function begin(): Promise<void> {
+  try {
+    await (await import('./keep.ts')).keep(navigator.serviceWorker);
+  } catch {
+    // On the next page it is tried again.
+  }
 }
+
+// A development server keeps nothing. What the page itself needs comes first.
+if (import.meta.env.PROD && 'serviceWorker' in navigator && !savesData())
+  window.addEventListener('load', () => {
+    if ('requestIdleCallback' in window) requestIdleCallback(() => void begin());
+    else setTimeout(() => void begin(), 1000);
+  });

@@ -1,4 +1,4 @@
-import { isLost, keepTyped, later, lose, putBack, regain } from './lost.ts';
+import type * as Lost from './lost.ts';
 import { partOf, partSelector } from './parts.ts';
 import { overtake, remember, replay, telling } from './replay.ts';
 
@@ -30,10 +30,28 @@ function idle(run: () => void): void {
   else setTimeout(run, 200);
 }
 
+/** What is done where fetching fails; fetched once the page has loaded, to be there when the connection is not. */
+let lost: typeof Lost | undefined;
+async function fetchLost(): Promise<void> {
+  try {
+    lost = await import('./lost.ts');
+  } catch {
+    window.addEventListener('online', () => void fetchLost(), { once: true });
+  }
+}
+if (document.readyState === 'complete') idle(() => void fetchLost());
+else window.addEventListener('load', () => idle(() => void fetchLost()));
+
+/** Calls `again` when fetching is worth another try. */
+function later(again: () => void): void {
+  if (lost === undefined) window.addEventListener('online', again, { once: true });
+  else lost.later(again);
+}
+
 let followed = false;
 async function wake(part: HTMLElement): Promise<void> {
   if (!asleep.delete(part)) return;
-  putBack(part);
+  lost?.putBack(part);
   let ready;
   try {
     const { atFirstChange, flushSync, prepare } = await alive();
@@ -42,10 +60,12 @@ async function wake(part: HTMLElement): Promise<void> {
     ready = { bring: await prepare(part), flushSync };
   } catch {
     asleep.add(part);
-    void lose(part, () => void wake(part));
+    const again = (): void => void wake(part);
+    if (lost === undefined) later(again);
+    else void lost.lose(part, again);
     return;
   }
-  regain(part);
+  lost?.regain(part);
   mute.delete(part);
   replay(part, ready.bring, ready.flushSync);
 }
@@ -69,7 +89,7 @@ function wakeAll(): void {
 for (const kind of ['pointerover', 'pointerdown', 'focusin']) {
   document.addEventListener(kind, ({ target }) => {
     const part = partOf(target);
-    if (part !== undefined && !isLost(part)) void wake(part);
+    if (part !== undefined && lost?.isLost(part) !== true) void wake(part);
   });
 }
 for (const kind of telling) {
@@ -80,7 +100,7 @@ for (const kind of telling) {
       const part = partOf(event.target);
       if (part === undefined || !mute.has(part)) return;
       remember(part, event);
-      if (isLost(part)) keepTyped(part);
+      if (lost?.isLost(part) === true) lost.keepTyped(part);
     },
     { capture: true },
   );

@@ -4,6 +4,10 @@ import type { BrowserContext, Page } from 'playwright-core';
 export const phone = { viewport: { width: 390, height: 844 } };
 export const desk = { viewport: { width: 1280, height: 720 } };
 
+/** Says whether what a page does without a connection has been fetched: it comes last, when the page is idle. */
+export const isReadyForLoss = `performance.getEntriesByType('resource').some(
+  ({ name, responseEnd }) => /\\/lost\\.[^/]*\\.js$/.test(name) && responseEnd > 0)`;
+
 /** Parts of the page that have not come to life. */
 export async function asleep(page: Page): Promise<number> {
   return page

@@ -1,9 +1,8 @@
 import { spawn, type ChildProcess } from 'node:child_process';
 import { createServer } from 'node:net';
 import { env } from 'node:process';
-import type { Running, Tab } from './engines.ts';
-import { selectAll } from './engines.ts';
 import { patience } from './patience.ts';
+import { selectAll, type Running, type Tab } from './tab.ts';
 
 /** A port that nobody listens at. */
 function freePort(): Promise<number> {
@@ -20,9 +19,13 @@ function freePort(): Promise<number> {
 
 /** A screen that nobody sees, where the machine has none; its number comes once it is there. */
 function startScreen(): Promise<{ readonly screen: ChildProcess; readonly display: string }> {
-  const screen = spawn('Xvfb', ['-displayfd', '1', '-screen', '0', '1600x1200x24', '-nolisten', 'tcp'], {
-    stdio: ['ignore', 'pipe', 'ignore'],
-  });
+  const screen = spawn(
+    'Xvfb',
+    ['-displayfd', '1', '-screen', '0', '1600x1200x24', '-nolisten', 'tcp'],
+    {
+      stdio: ['ignore', 'pipe', 'ignore'],
+    },
+  );
   return new Promise((done, failed) => {
     screen.once('error', failed);
     screen.stdout.once('data', (number: Buffer) => {
@@ -99,12 +102,13 @@ export async function startWebKit(program: {
       reload: async () => void (await command('POST', `${session}/refresh`, {})),
       async type(selector, text) {
         await run(selectAll(selector));
-        const found = (await command('POST', `${session}/element`, {
-          using: 'css selector',
-          value: selector,
-        })) as Record<string, string>;
-        const id = Object.values(found)[0] ?? '';
-        await command('POST', `${session}/element/${id}/value`, { text });
+        const actions = [...text].flatMap((value) => [
+          { type: 'keyDown', value },
+          { type: 'keyUp', value },
+        ]);
+        await command('POST', `${session}/actions`, {
+          actions: [{ type: 'key', id: 'keys', actions }],
+        });
       },
       widen: async (width) =>
         void (await command('POST', `${session}/window/rect`, { width, height: 900 })),
