@@ -2,7 +2,7 @@ import type { Page } from 'playwright-core';
 import { beforeEach, describe, expect, it } from 'vitest';
 import { enter, field, openTool, result, says, stored } from './support/form.ts';
 import { alive, useSite } from './support/site.ts';
-import { asleep, desk, isReadyForLoss } from './support/waking.ts';
+import { asleep, desk, readyForLoss } from './support/waking.ts';
 
 const site = useSite();
 const code = /_astro\/.*\.js$/;
@@ -14,7 +14,7 @@ beforeEach(() => {
 
 /** From here on nothing is fetched, until the function given back is called. */
 async function cut(page: Page): Promise<() => Promise<void>> {
-  await page.waitForFunction(isReadyForLoss);
+  await readyForLoss(page);
   await page.route(code, (route) => route.abort());
   return async () => {
     await page.unroute(code);

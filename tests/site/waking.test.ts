@@ -5,7 +5,7 @@ import type { BrowserContext, Page, Response } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { enter, field, result } from './support/form.ts';
 import { useSite } from './support/site.ts';
-import { asleep, desk, isReadyForLoss, openHeldBack, phone } from './support/waking.ts';
+import { asleep, desk, readyForLoss, openHeldBack, phone } from './support/waking.ts';
 
 const site = useSite();
 const topics = readdirSync(join(import.meta.dirname, '../../content/topics')).map(
@@ -108,7 +108,7 @@ it('says so when its code cannot be fetched', async () => {
   const page = await context.newPage();
   await page.route(/alive\.svelte.*\.js$/, (route) => route.abort());
   await page.goto('bobweight/');
-  await page.waitForFunction(isReadyForLoss);
+  await readyForLoss(page);
   await page.getByRole('button', { name: 'Copy link' }).click();
   await expect
     .poll(() => page.getByRole('alert').textContent())

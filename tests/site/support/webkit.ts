@@ -43,7 +43,8 @@ async function command(
   const answer = await fetch(address, {
     method,
     ...(body === undefined ? {} : { body: JSON.stringify(body) }),
-    signal: AbortSignal.timeout(patience),
+    // The driver gives up first, and says why.
+    signal: AbortSignal.timeout(2 * patience),
   });
   const { value } = (await answer.json()) as { value: unknown };
   if (!answer.ok) throw new Error(`${method} ${address}: ${JSON.stringify(value)}`);
@@ -64,22 +65,25 @@ async function ready(address: string): Promise<void> {
   }
 }
 
-/** Starts WebKitGTK's driver. Each tab is a session, and each session a profile that is forgotten at its end. */
+/** WebKitGTK. Each tab is a session of the driver, and each session a profile that is forgotten at its end. */
 export async function startWebKit(program: {
   readonly driver: string;
   readonly browser: string;
 }): Promise<Running> {
   const shown = env['DISPLAY'] ?? env['WAYLAND_DISPLAY'] ?? '';
   const own = shown === '' ? await startScreen() : undefined;
-  const port = await freePort();
-  const driver = spawn(program.driver, [`--port=${String(port)}`], {
-    stdio: 'ignore',
-    env: { ...env, ...(own === undefined ? {} : { DISPLAY: own.display }) },
-  });
-  const root = `http://127.0.0.1:${String(port)}`;
-  await ready(root);
+  const drivers = new Set<ChildProcess>();
 
   async function tab(): Promise<Tab> {
+    // A driver that has ended a session was seen to hang in the next one, so each has one of its own.
+    const port = await freePort();
+    const driver = spawn(program.driver, [`--port=${String(port)}`], {
+      stdio: 'ignore',
+      env: { ...env, ...(own === undefined ? {} : { DISPLAY: own.display }) },
+    });
+    drivers.add(driver);
+    const root = `http://127.0.0.1:${String(port)}`;
+    await ready(root);
     const options = { binary: program.browser, args: ['--automation'] };
     const begun = (await command('POST', `${root}/session`, {
       capabilities: { alwaysMatch: { 'webkitgtk:browserOptions': options } },
@@ -112,13 +116,17 @@ export async function startWebKit(program: {
       },
       widen: async (width) =>
         void (await command('POST', `${session}/window/rect`, { width, height: 900 })),
-      close: async () => void (await command('DELETE', session)),
+      async close() {
+        await command('DELETE', session);
+        driver.kill();
+        drivers.delete(driver);
+      },
     };
   }
   return {
     tab,
     close() {
-      driver.kill();
+      for (const driver of drivers) driver.kill();
       own?.screen.kill();
       return Promise.resolve();
     },
