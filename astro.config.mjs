@@ -4,6 +4,7 @@ import svelte from '@astrojs/svelte';
 import { defineConfig } from 'astro/config';
 import rehypeKatex from 'rehype-katex';
 import remarkMath from 'remark-math';
+import { offline } from './src/build/offline.js';
 import { rehypePlain } from './src/build/rehype-plain.js';
 import { remarkDisplayMath } from './src/build/remark-display-math.js';
 import { leanDeclarations } from './src/build/vite-lean-declarations.js';
@@ -26,7 +27,7 @@ export default defineConfig({
   compressHTML: true,
   build: { format: 'directory', inlineStylesheets: 'never' },
   devToolbar: { enabled: false },
-  integrations: [mdx(), svelte({ compilerOptions: { runes: true } })],
+  integrations: [mdx(), svelte({ compilerOptions: { runes: true } }), offline()],
   markdown: {
     // Highlighted code carries style attributes, which the policy below forbids.
     syntaxHighlight: false,

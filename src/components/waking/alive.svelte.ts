@@ -18,6 +18,11 @@ const declarations = import.meta.glob<Readonly<Record<string, AnyCalculator>>>([
   '!../../calculators/*/*.*.ts',
 ]);
 
+/** Calls what it is given when fetching is worth another try. */
+type Later = (again: () => void) => void;
+
+/** The calculators whose numbers in prose could not be fetched yet. */
+const unfilled = new Set<string>();
 const works = new Map<string, Promise<Work>>();
 let fillProse = (): void => undefined;
 
@@ -78,10 +83,24 @@ async function fill(id: string): Promise<void> {
   });
 }
 
+/** The same, tried again as often as it must be; until then the page marks its numbers as not the reader's. */
+async function fillOrLater(id: string, later: Later): Promise<void> {
+  try {
+    await fill(id);
+    unfilled.delete(id);
+  } catch {
+    unfilled.add(id);
+    later(() => void fillOrLater(id, later));
+  }
+  document.documentElement.toggleAttribute('data-unfollowed', unfilled.size > 0);
+}
+
 /** One calculator with both sets, shared by all parts of the page. */
 function workOf(id: string): Promise<Work> {
   const known = works.get(id) ?? make(id);
   works.set(id, known);
+  // What could not be fetched is asked for anew.
+  known.catch(() => works.delete(id));
   return known;
 }
 
@@ -158,13 +177,19 @@ export async function prepare(target: HTMLElement): Promise<() => void> {
  *
  * @param ids the calculators that the page has numbers of in its prose or strips
  * @param already true when the numbers on the page are not the reader's from the start
+ * @param later calls what it is given when fetching what failed is worth another try
  */
-export function atFirstChange(ids: Iterable<string>, already: boolean, then: () => void): void {
+export function atFirstChange(
+  ids: Iterable<string>,
+  already: boolean,
+  then: () => void,
+  later: Later,
+): void {
   const before = notebook.revision;
   const stop = $effect.root(() => {
     $effect(() => {
       if (!already && notebook.revision === before) return;
-      for (const id of ids) void fill(id);
+      for (const id of ids) void fillOrLater(id, later);
       then();
       queueMicrotask(stop);
     });
