@@ -9,6 +9,9 @@ export interface Admitted {
   readonly problems: readonly string[];
 }
 
+/** Unknown names up to so many are told one by one. */
+const mostNamed = 5;
+
 /**
  * Judges values from a link or a file by the dictionary. Unknown names are named and kept, so that passing
  * the numbers on loses nothing. What cannot be read is named, and left out unless `keepUnreadable`.
@@ -37,10 +40,19 @@ export function admit(
       if (fault === undefined || keepUnreadable) kept[set][name] = value;
     }
   }
-  for (const name of unknown) {
-    problems.push(`“${name}” is no quantity known here. It is kept, but nothing uses it.`);
-  }
-  return { values: kept, problems };
+  return { values: kept, problems: [...problems, ...strangers([...unknown])] };
+}
+
+/** One sentence for each unknown name, or one for all of them where there are many. */
+function strangers(names: readonly string[]): readonly string[] {
+  if (names.length <= mostNamed)
+    return names.map(
+      (name) => `“${name}” is no quantity known here. It is kept, but nothing uses it.`,
+    );
+  const some = names.slice(0, mostNamed).map((name) => `“${name}”`);
+  return [
+    `${String(names.length)} names are no quantities known here, ${some.join(', ')} among them. They are kept, but nothing uses them.`,
+  ];
 }
 
 /** Why a value cannot be used; undefined when it can, or when its field is merely empty. */
