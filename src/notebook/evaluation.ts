@@ -1,4 +1,6 @@
 import type { AnyCalculator, Entry, NumberEntry, Result, Value } from '../calculators/define.ts';
+import { isFiniteResult, isRefusal } from '../calculators/evaluate.ts';
+import { unitFor } from '../calculators/output-unit.ts';
 import { OutOfDomain } from '../core/refuse.ts';
 import { contextOf, readAs } from '../units/field.ts';
 import { formatQuantity } from '../units/format.ts';
@@ -96,22 +98,27 @@ function unusual(
   return `Unusual, but computed: most lie between ${show(low)} and ${show(high)}.`;
 }
 
-/** The sentence beside a field for a value that the physics refuses. */
+/** The sentence beside a field for a value that the physics refuses, or misses where the field is empty. */
 function refusalSentence(
   entry: NumberEntry,
   refusal: OutOfDomain,
   typed: string,
   unit: string,
 ): string {
+  if (typed.trim() === '')
+    return `${refusalWords(entry.label, refusal, entry.metric)} Nothing is entered.`;
   const entered = `You entered ${typed.trim()}${/[a-z"′″%°]/i.test(typed) ? '' : `\u00a0${unitOf(unit).symbol}`}.`;
-  if (refusal.relation === 'a number') return `${entry.label} must be a finite number. ${entered}`;
-  const limit = Number.isFinite(refusal.limit) ? formatQuantity(refusal.limit, unit) : '';
-  const bound = refusal.limitName === undefined ? limit : `${refusal.limitName} (${limit})`;
-  return `${entry.label} must be ${refusal.relation} ${bound}. ${entered}`;
+  return `${refusalWords(entry.label, refusal, unit)} ${entered}`;
 }
 
-function notFinite(result: Result): boolean {
-  return typeof result === 'number' && !Number.isFinite(result);
+/** What a number must be; its limit with a unit where that is known, else by its name alone. */
+function refusalWords(label: string, refusal: OutOfDomain, unit: string | undefined): string {
+  const { relation, limit, limitName } = refusal;
+  if (relation === 'a number') return `${label} must be a finite number.`;
+  const isShown = Number.isFinite(limit) && (unit !== undefined || limit === 0);
+  const shown = isShown ? (unit === undefined ? '0' : formatQuantity(limit, unit)) : undefined;
+  if (limitName === undefined) return `${label} must be ${relation} ${shown ?? 'its limit'}.`;
+  return `${label} must be ${relation} ${limitName}${shown === undefined ? '' : ` (${shown})`}.`;
 }
 
 /**
@@ -154,32 +161,50 @@ export function evaluate(
   if (!readable) return { fields, plusMinus, limits: [] };
   try {
     const output = calculator.compute(input);
-    const lost = Object.entries(output).find(([, result]) => notFinite(result));
+    const lost = Object.entries(output).find(([, result]) => !isFiniteResult(result));
     if (lost !== undefined) {
       const label = calculator.outputs[lost[0]]?.label ?? lost[0];
-      return {
-        fields,
-        plusMinus,
-        limits: [],
-        fault: `${label} grows past what can be computed with these numbers. Check the largest and the smallest of them.`,
-      };
+      const fault = `${label} grows past what can be computed with these numbers. Check the largest and the smallest of them.`;
+      return { fields, plusMinus, limits: [], fault };
     }
     const limits = calculator.limits
       .filter((limit) => !limit.holds(input, output))
       .map((limit) => limit.say);
     return { fields, input, output, plusMinus, limits };
   } catch (error) {
-    if (!(error instanceof OutOfDomain)) throw error;
-    const entry = calculator.inputs[error.quantity];
-    if (entry?.type !== 'number') {
-      return { fields, plusMinus, limits: [], fault: `${error.message}.` };
-    }
-    const typed = stored(entry);
-    fields[error.quantity] = {
-      ...fields[error.quantity],
-      problem: refusalSentence(entry, error, typed.text, typed.unit),
-      suggestions: fields[error.quantity]?.suggestions ?? [],
-    };
-    return { fields, plusMinus, limits: [] };
+    if (!isRefusal(error)) throw error;
+    return { plusMinus, limits: [], ...refused(calculator, fields, error, stored) };
   }
+}
+
+/** Where a refusal is said: beside the field that it names, else of the whole set. */
+function refused(
+  calculator: AnyCalculator,
+  fields: Evaluation['fields'],
+  error: RangeError,
+  stored: (entry: Entry) => StoredValue,
+): Pick<Evaluation, 'fields' | 'fault'> {
+  if (!(error instanceof OutOfDomain)) {
+    const fault =
+      'The model finds no answer with these numbers. Check the largest and the smallest of them.';
+    return { fields, fault };
+  }
+  const { quantity } = error;
+  const entry = calculator.inputs[quantity];
+  if (entry?.type !== 'number') {
+    const output = calculator.outputs[quantity];
+    const label = entry?.label ?? output?.label ?? inWords(quantity);
+    const shown = output?.type === 'series' ? undefined : output;
+    return { fields, fault: refusalWords(label, error, shown && unitFor(shown, 'metric')) };
+  }
+  const typed = stored(entry);
+  const problem = refusalSentence(entry, error, typed.text, typed.unit);
+  const field = { ...fields[quantity], problem, suggestions: fields[quantity]?.suggestions ?? [] };
+  return { fields: { ...fields, [quantity]: field } };
+}
+
+/** A quantity's name in the code as words: `reciprocatingMass` is a reciprocating mass. */
+function inWords(name: string): string {
+  const words = name.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
+  return `The ${words}`;
 }

@@ -1,5 +1,6 @@
 import { untrack } from 'svelte';
 import type { Absent, AnyCalculator, Entry, Result, SetId, Value } from '../calculators/define.ts';
+import { compareSets } from '../calculators/evaluate.ts';
 import { propagate, propagation, type PropagatedOutputs } from '../calculators/uncertainty.ts';
 import { evaluate, rememberingReader, type Evaluation } from './evaluation.ts';
 import { notebook } from './notebook.svelte.ts';
@@ -171,10 +172,9 @@ export class Work implements WorkView {
 
   #compare(): Readonly<Record<string, number | Absent>> | undefined {
     const { baseline, candidate } = this.sets;
-    if (this.calculator.compare === undefined) return undefined;
     if (baseline.input === undefined || baseline.output === undefined) return undefined;
     if (candidate.input === undefined || candidate.output === undefined) return undefined;
-    return this.calculator.compare({
+    return compareSets(this.calculator, {
       baseline: { input: baseline.input, output: baseline.output },
       candidate: { input: candidate.input, output: candidate.output },
     });
