@@ -36,6 +36,14 @@ export interface Evaluation {
 }
 
 /**
+ * Nothing about an engine is so large in SI units, and all that is worked and drawn from numbers below it has room in
+ * a double, in any unit.
+ */
+const mostInput = 1e30;
+/** Results have some more room, since they are products and powers of inputs. */
+const mostResult = 1e150;
+
+/**
  * Reads one stored value as its dictionary entry asks. Never throws: what cannot be read comes back as a
  * sentence that names the quantity, what was typed and what is accepted.
  */
@@ -52,6 +60,7 @@ export function readField(entry: Entry, stored: StoredValue): FieldState {
   if (entry.type === 'list') {
     const read = readAs(entry, stored.text, stored.unit);
     if (!read.ok) return { problem: read.say, suggestions: read.suggestions };
+    if (read.si.some(isEndless)) return endless(entry, stored.text);
     return {
       value: read.si,
       ...(read.echo === undefined ? {} : { remark: read.echo }),
@@ -60,6 +69,7 @@ export function readField(entry: Entry, stored: StoredValue): FieldState {
   }
   const read = readAs(entry, stored.text, stored.unit);
   if (!read.ok) return { problem: read.say, suggestions: read.suggestions };
+  if (isEndless(read.si)) return endless(entry, stored.text);
   const context = contextOf(entry, stored.unit);
   const remark =
     read.question ??
@@ -74,6 +84,20 @@ export function readField(entry: Entry, stored: StoredValue): FieldState {
   if (typed === '') return base;
   const spread = readPlusMinus(typed, { ...context, unit: read.unit }, read.si);
   return spread.ok ? { ...base, plusMinus: spread.si } : { ...base, plusMinusProblem: spread.say };
+}
+
+function isEndless(si: number): boolean {
+  return Math.abs(si) > mostInput;
+}
+
+function endless(entry: Entry, typed: string): FieldState {
+  const problem = `${entry.label} is larger than anything that can be worked with. You entered ${typed.trim()}.`;
+  return { problem, suggestions: [] };
+}
+
+/** True where a result has room to be shown in any unit. */
+function hasRoom(result: Result): boolean {
+  return isFiniteResult(result) && (typeof result !== 'number' || Math.abs(result) <= mostResult);
 }
 
 /**
@@ -161,7 +185,7 @@ export function evaluate(
   if (!readable) return { fields, plusMinus, limits: [] };
   try {
     const output = calculator.compute(input);
-    const lost = Object.entries(output).find(([, result]) => !isFiniteResult(result));
+    const lost = Object.entries(output).find(([, result]) => !hasRoom(result));
     if (lost !== undefined) {
       const label = calculator.outputs[lost[0]]?.label ?? lost[0];
       const fault = `${label} grows past what can be computed with these numbers. Check the largest and the smallest of them.`;

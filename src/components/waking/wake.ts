@@ -30,31 +30,47 @@ function idle(run: () => void): void {
 }
 
 let told = false;
+/** Says before a part why it does not answer. */
+function tell(part: Element, sentence: string): void {
+  const words = document.createElement('p');
+  words.className = 'stale-note';
+  words.setAttribute('role', 'alert');
+  words.textContent = sentence;
+  part.before(words);
+}
+
 /** A browser does not fetch the same code twice for one page, so only loading the page again helps. */
 function tellUnfetched(part: Element): void {
   if (told) return;
   told = true;
-  const words = document.createElement('p');
-  words.className = 'stale-note';
-  words.setAttribute('role', 'alert');
-  words.textContent =
-    'A part of this page could not be fetched, so its numbers stay as they are. Check the connection and load the page again.';
-  part.before(words);
+  tell(
+    part,
+    'A part of this page could not be fetched, so its numbers stay as they are. Check the connection and load the page again.',
+  );
 }
 
 let followed = false;
 async function wake(part: HTMLElement): Promise<void> {
   if (!asleep.delete(part)) return;
+  let come: () => void;
   try {
     const { atFirstChange, flushSync, prepare } = await alive();
     if (!followed) atFirstChange(numbered, isReaders, () => idle(wakeAll));
     followed = true;
     const bring = await prepare(part);
-    mute.delete(part);
-    replay(part, bring, flushSync);
+    come = () => replay(part, bring, flushSync);
   } catch {
     mute.delete(part);
     tellUnfetched(part);
+    return;
+  }
+  mute.delete(part);
+  try {
+    come();
+  } catch (error) {
+    // Its code is here: no connection is to blame, and loading the page again would not help.
+    tell(part, 'This part of the page does not work with these numbers. The other parts do.');
+    reportError(error);
   }
 }
 
