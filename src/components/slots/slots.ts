@@ -196,9 +196,16 @@ function fill(
     }
     if (node === undefined) continue;
     markStale(slot, sets[set]?.stale);
-    const text = slotContent(marks, name, calculator, values, system);
+    const text = isEmpty(values)
+      ? emptySlot(marks)
+      : slotContent(marks, name, calculator, values, system);
     if (node.data !== text) node.data = text;
   }
+}
+
+/** What stands in a slot of a set without a result. */
+function emptySlot({ also }: SlotMarks): string {
+  return also === undefined ? noNumber : '';
 }
 
 /** Marks a slot whose number is of a last good result with what that was for; the style sheet prints it. */
