@@ -185,9 +185,10 @@ function fill(
     const { postfix } = marks;
     if (postfix === undefined && !isWanted(place)) continue;
     let values = all[set] ?? {};
+    // Asked of the set itself: a value on the way that could not be worked is none.
+    const isWithout = isEmpty(sets[set]?.values ?? {});
     // Without a result the case that was shown stays, and its numbers are dashes.
-    if (marks.if !== undefined && !isEmpty(values))
-      slot.hidden = valueOnTheWay(marks.if, values) !== 1;
+    if (marks.if !== undefined && !isWithout) slot.hidden = valueOnTheWay(marks.if, values) !== 1;
     if (postfix !== undefined) {
       const value = valueOnTheWay(postfix, values);
       values = { ...values, [name]: value };
@@ -196,7 +197,7 @@ function fill(
     }
     if (node === undefined) continue;
     markStale(slot, sets[set]?.stale);
-    const text = isEmpty(values)
+    const text = isWithout
       ? emptySlot(marks)
       : slotContent(marks, name, calculator, values, system);
     if (node.data !== text) node.data = text;
