@@ -148,7 +148,10 @@ describe('what cannot be used', () => {
     const box = field(page, path, name, set);
     await put(box, text);
     const standing = page.locator(`[data-calculator="${path}"] .standing`);
-    await says(standing, 'The candidate shows the last good result, not the numbers above.');
+    await says(
+      standing,
+      /^The candidate shows the last good result, for .+, not the numbers above\./,
+    );
     const beside = note(page, path, name, set).locator('.problem');
     if (await beside.count()) {
       expect(await seen(beside)).toMatch(say);

@@ -6,7 +6,7 @@ import {
 } from '../../core/balance/crank-throws.ts';
 import { wholeRods } from '../../core/balance/bobweight.ts';
 import { above } from '../../core/refuse.ts';
-import { crankLayout, throwsOf } from './crank-layout.ts';
+import { crankLayout, throwsOf } from './crank-layout.choices.ts';
 import { defineCalculator, optional, type Absent } from '../define.ts';
 import {
   bobweightError as change,

@@ -58,4 +58,8 @@ export const notes: NotesOf<typeof quantities> = {
     measure: 'Caliper over the outer edges of two neighbouring bores, less the mean of both bores.',
   },
   bankAngle: { measure: 'From the drawing, or a digital level on each deck.' },
+  crankLayout: {
+    measure:
+      'Count the cylinders, look at the crank from its front end, and take the row whose throws stand as these do.',
+  },
 };

@@ -118,3 +118,4 @@ export const bankAngle = angle('bankAngle', 'γ', 'Angle between the banks', [0,
   demo: '90 deg',
   plusMinus: 0.1,
 });
+export { crankLayout } from './crank-layout.choices.ts';

@@ -130,3 +130,4 @@ export const fitDiameter = length(
   [1, 20, 100, 500],
   { origin: 'choice', demo: ['56 mm', '50 mm'] },
 );
+export { holeGrade, shaftGrade } from './iso-fit.choices.ts';

@@ -82,4 +82,11 @@ export const notes: NotesOf<typeof quantities> = {
   },
   bigEndTime: { measure: 'The same, turned over, hung in the big-end bore.' },
   rodSwingCount: { measure: 'Count whole swings, as many from each end.' },
+  flywheelFrom: {
+    measure:
+      'Chosen: a swing on the bench where there was one, the dimensions of the disc or ring otherwise.',
+  },
+  swingRig: {
+    measure: 'Chosen by how the part hangs while its swings are timed.',
+  },
 };

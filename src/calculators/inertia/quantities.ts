@@ -228,3 +228,4 @@ export const rodSwingCount = count(
   [1, 10, 100, 1000],
   { origin: 'choice', demo: '50' },
 );
+export { flywheelFrom, swingRig } from './rotating-inertia.choices.ts';

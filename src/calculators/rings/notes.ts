@@ -104,4 +104,12 @@ export const notes: NotesOf<typeof quantities> = {
   orificeArea: { measure: 'A drilled hole has π/4 of its diameter squared.' },
   vesselVolume: { measure: 'Filled with a liquid and weighed, or calculated.' },
   pressureShare: { measure: 'Chosen.' },
+  portKind: {
+    measure:
+      'Look into the piston’s crown and at the flank of the top groove: drilled holes, or half-round slots.',
+  },
+  ringSeat: {
+    measure:
+      'Chosen: free as in an engine. The other two show what the model does with the ring held.',
+  },
 };

@@ -301,3 +301,4 @@ export const pressureShare = ratio(
   [0.001, 0.05, 1, 1],
   { origin: 'choice', demo: '0.5' },
 );
+export { portKind, ringSeat } from './gas-port.choices.ts';

@@ -93,4 +93,15 @@ export const notes: NotesOf<typeof quantities> = {
     measure:
       'From the textbook: 7500 for mild steel, 9000 for wrought iron, 1600 for cast iron in textbooks.',
   },
+  rodMaterial: {
+    measure:
+      'Read from the drawing or the order of the rod. A look at it does not tell steels apart.',
+  },
+  areaFrom: {
+    measure: 'Chosen: as given where the area was measured or taken from a model with its fillets.',
+  },
+  shankShape: {
+    measure:
+      'Look at the shank from the end of the crankshaft: the flanges of an I lie at its left and right edges, those of an H face you.',
+  },
 };

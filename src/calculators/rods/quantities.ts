@@ -242,3 +242,5 @@ export const rankineDivisor = ratio(
   [100, 1000, 10000, 50000],
   { origin: 'assumption', demo: '7500' },
 );
+export { rodMaterial } from './rod-materials.choices.ts';
+export { areaFrom, shankShape } from './rod-shank.choices.ts';

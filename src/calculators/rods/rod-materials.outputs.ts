@@ -1,4 +1,4 @@
-import type { NumberOutput, OutputEntry } from '../define.ts';
+import type { MaybeOutput, NumberOutput, OutputEntry } from '../define.ts';
 import {
   area,
   density,
@@ -57,16 +57,22 @@ export const materialComparisons = {
     'Equal section, a first look: mass, candidate’s metal over baseline’s',
   ),
   sectionStretchRatio: ratio('q_δ,A', 'Equal section: stretch, candidate’s metal over baseline’s'),
-  marginAreaRatio: ratio('q_A,j', 'Equal margin: section, candidate’s metal over baseline’s'),
-  marginMassRatio: percent('q_m,j', 'Equal margin: mass, candidate’s metal over baseline’s', {
-    phrase:
-      'On the baseline’s duty and at equal margin the mass of the candidate’s metal, as a share of the baseline’s,',
-    main: true,
-  }),
-  marginStretchRatio: ratio('q_δ,j', 'Equal margin: stretch, candidate’s metal over baseline’s'),
+  marginAreaRatio: maybe(
+    ratio('q_A,j', 'Equal margin: section, candidate’s metal over baseline’s'),
+  ),
+  marginMassRatio: maybe(
+    percent('q_m,j', 'Equal margin: mass, candidate’s metal over baseline’s', {
+      phrase:
+        'On the baseline’s duty and at equal margin the mass of the candidate’s metal, as a share of the baseline’s,',
+      main: true,
+    }),
+  ),
+  marginStretchRatio: maybe(
+    ratio('q_δ,j', 'Equal margin: stretch, candidate’s metal over baseline’s'),
+  ),
   stretchAreaRatio: ratio('q_A,δ', 'Equal stretch: section, candidate’s metal over baseline’s'),
   stretchMassRatio: percent('q_m,δ', 'Equal stretch: mass, candidate’s metal over baseline’s', {
     phrase: 'On the baseline’s duty and at equal stretch that share',
     main: true,
   }),
-} as const satisfies Readonly<Record<string, NumberOutput>>;
+} as const satisfies Readonly<Record<string, NumberOutput | MaybeOutput>>;

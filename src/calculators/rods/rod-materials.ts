@@ -1,6 +1,6 @@
 import { rodAreas, rodForces, stretchOf } from '../../core/rods/rod-materials.ts';
 import { above } from '../../core/refuse.ts';
-import { defineCalculator } from '../define.ts';
+import { defineCalculator, type Absent } from '../define.ts';
 import {
   assemblyTemperature,
   bore,
@@ -21,6 +21,8 @@ import {
 import { hotYieldShare, metalOf, rodMaterial } from './rod-materials.choices.ts';
 import { materialComparisons, materialOutputs } from './rod-materials.outputs.ts';
 import { materialSteps } from './rod-materials.steps.ts';
+
+const unloaded: Absent = { absent: 'nothing pulls or pushes' };
 
 export const rodMaterials = defineCalculator({
   id: 'rod-materials',
@@ -66,10 +68,7 @@ export const rodMaterials = defineCalculator({
       amplitudeForce: forces.amplitude,
       sectionMass: massOf(own),
       sectionStretch: stretchOf(own, forces, metal, input),
-      sectionMargin:
-        areas.marginArea > 0
-          ? (input.rodMargin * own) / areas.marginArea
-          : { absent: 'nothing pulls or pushes' },
+      sectionMargin: areas.marginArea > 0 ? (input.rodMargin * own) / areas.marginArea : unloaded,
       materialModulus: metal.youngsModulus,
       materialDensity: metal.density,
       materialYield: metal.yieldStrength,
@@ -91,13 +90,14 @@ export const rodMaterials = defineCalculator({
     const to = rodAreas(forces, after, baseline.input);
     const density = after.density / before.density;
     const softness = before.youngsModulus / after.youngsModulus;
+    const loaded = from.marginArea > 0 && to.marginArea > 0;
     const marginAreaRatio = to.marginArea / from.marginArea;
     return {
       sectionMassRatio: density,
       sectionStretchRatio: softness,
-      marginAreaRatio,
-      marginMassRatio: density * marginAreaRatio,
-      marginStretchRatio: softness / marginAreaRatio,
+      marginAreaRatio: loaded ? marginAreaRatio : unloaded,
+      marginMassRatio: loaded ? density * marginAreaRatio : unloaded,
+      marginStretchRatio: loaded ? softness / marginAreaRatio : unloaded,
       stretchAreaRatio: softness,
       stretchMassRatio: density * softness,
     };

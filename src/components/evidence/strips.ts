@@ -110,11 +110,11 @@ export class Strips {
   /**
    * Moves the reader's marks on the strips and says in words where they stand.
    *
-   * @param sets sets without numbers are left out; their marks stay as they are
+   * @param sets one without a result, or without a place on a strip, has no mark there
    * @param isWanted picks the strips by where they stand
    */
   mark(
-    sets: Readonly<Partial<Record<SetId, StripSet>>>,
+    sets: Readonly<Record<SetId, StripSet | undefined>>,
     system: System,
     isWanted: (block: Block) => boolean,
   ): void {
@@ -122,8 +122,12 @@ export class Strips {
       if (!isWanted(block)) continue;
       for (const { si, node } of bounds) write(node, stripNumber(si, strip, system));
       for (const [id, set] of Object.entries(sets)) {
-        const value = stripValue(strip, set);
-        if (value === undefined) continue;
+        const value = set && stripValue(strip, set);
+        marks[id]?.setAttribute('visibility', value === undefined ? 'hidden' : 'visible');
+        if (value === undefined) {
+          write(places[id], '—');
+          continue;
+        }
         marks[id]?.setAttribute('transform', `translate(${stripPlace(span, value)} 0)`);
         write(places[id], `${stripNumber(value, strip, system)}, ${stripWords(span, value)}`);
       }

@@ -15,11 +15,19 @@ import { workPostfix } from './postfix.ts';
 import { type Block, watchScreen } from '../waking/on-screen.ts';
 import { Strips, type StripSet } from '../evidence/strips.ts';
 
-/** Inputs and outputs of one set together, in SI; empty while the set has none. */
+/** Inputs and outputs of one set together, in SI; empty while the set has no result. */
 export type SlotValues = Readonly<Record<string, Value | Result>>;
-export type SlotSets = Readonly<Record<SetId, SlotValues>>;
-/** The ± of each set's outputs, by set, as far as it is worked out. */
-export type SlotPlusMinus = Readonly<Record<string, PropagatedOutputs | undefined>>;
+
+/** What the slots of one set hold. */
+export interface SlotSet {
+  readonly values: SlotValues;
+  /** Of a last good result, what it was for: `for 398.6 g`. Absent where the result is of the numbers in the fields. */
+  readonly stale?: string | undefined;
+  /** The ± of the set's results, as far as it is worked out: it sets their figures, as in the table. */
+  readonly plusMinus?: PropagatedOutputs | undefined;
+}
+/** Those of both sets, and of what compares them. */
+export type SlotSets = Readonly<Record<SetId | 'both', SlotSet>>;
 
 /** Stands where there is no number. */
 export const noNumber = '—';
@@ -179,18 +187,21 @@ function fill(
   places: readonly Place[],
   isWanted: (place: Place) => boolean,
   calculator: AnyCalculator,
-  sets: Readonly<Record<string, SlotValues>>,
+  sets: Readonly<Record<string, SlotSet>>,
   system: System,
-  plusMinus: SlotPlusMinus,
 ): void {
-  const all: Record<string, SlotValues> = { ...sets };
+  const all: Record<string, SlotValues> = Object.fromEntries(
+    Object.entries(sets).map(([set, { values }]) => [set, values]),
+  );
   for (const place of places) {
     const { marks, name, set, slot, text: node } = place;
     const { postfix } = marks;
     if (postfix === undefined && !isWanted(place)) continue;
     let values = all[set] ?? {};
-    if (isEmpty(values)) continue;
-    if (marks.if !== undefined) slot.hidden = valueOnTheWay(marks.if, values) !== 1;
+    // Asked of the set itself: a value on the way that could not be worked is none.
+    const isWithout = isEmpty(sets[set]?.values ?? {});
+    // Without a result the case that was shown stays, and its numbers are dashes.
+    if (marks.if !== undefined && !isWithout) slot.hidden = valueOnTheWay(marks.if, values) !== 1;
     if (postfix !== undefined) {
       const value = valueOnTheWay(postfix, values);
       values = { ...values, [name]: value };
@@ -198,9 +209,24 @@ function fill(
       if (!isWanted(place)) continue;
     }
     if (node === undefined) continue;
-    const text = slotContent(marks, name, calculator, values, system, plusMinus[set]);
+    markStale(slot, sets[set]?.stale);
+    const text = isWithout
+      ? emptySlot(marks)
+      : slotContent(marks, name, calculator, values, system, sets[set]?.plusMinus);
     if (node.data !== text) node.data = text;
   }
+}
+
+/** What stands in a slot of a set without a result. */
+function emptySlot({ also }: SlotMarks): string {
+  return also === undefined ? noNumber : '';
+}
+
+/** Marks a slot whose number is of a last good result with what that was for; the style sheet prints it. */
+function markStale(slot: HTMLElement, stale: string | undefined): void {
+  if (slot.dataset['stale'] === stale) return;
+  if (stale === undefined) delete slot.dataset['stale'];
+  else slot.dataset['stale'] = stale;
 }
 
 /** A slot, how it is marked, and what hides it. */
@@ -293,25 +319,21 @@ export class Slots {
    * is folded away or off the screen follows when it is opened or approached, when the page is printed, or once
    * the keys are quiet.
    *
-   * @param sets SI values of inputs and outputs; an empty set leaves its slots as they are
-   * @param plusMinus sets the figures of the results in prose, as beside them in the table
+   * @param sets SI values of inputs, outputs and comparisons; a set without a result leaves a dash in its slots
    */
-  fill(sets: SlotSets, system: System, plusMinus: SlotPlusMinus = {}): void {
+  fill(sets: SlotSets, system: System): void {
     const calculator = this.#calculator;
-    const baseline = isEmpty(sets.baseline) ? undefined : parted(calculator, sets.baseline);
-    const candidate = isEmpty(sets.candidate) ? undefined : parted(calculator, sets.candidate);
-    const isWhole = baseline !== undefined && candidate !== undefined;
-    const both = isWhole ? calculator.compare?.({ baseline, candidate }) : undefined;
-    const all = { ...sets, both: both ?? {} };
-    const strips = { ...(baseline && { baseline }), ...(candidate && { candidate }) };
+    const stripOf = ({ values }: SlotSet): StripSet | undefined =>
+      isEmpty(values) ? undefined : parted(calculator, values);
+    const strips = { baseline: stripOf(sets.baseline), candidate: stripOf(sets.candidate) };
     const isSeen = ({ block, folds }: Place): boolean =>
       block.seen && folds.every((fold) => fold.open);
-    fill(this.#places, isSeen, calculator, all, system, plusMinus);
+    fill(this.#places, isSeen, calculator, sets, system);
     this.#strips.mark(strips, system, ({ seen }) => seen);
     waiting.delete(calculator.id);
     if (this.#places.every(isSeen) && this.#strips.every(({ seen }) => seen)) return;
     fillLater(calculator.id, () => {
-      fill(this.#places, () => true, calculator, all, system, plusMinus);
+      fill(this.#places, () => true, calculator, sets, system);
       this.#strips.mark(strips, system, () => true);
     });
   }

@@ -2,7 +2,10 @@ import { flushSync, hydrate, type Component } from 'svelte';
 import type { AnyCalculator, Entry } from '../../calculators/define.ts';
 import { notebook, opened } from '../../notebook/notebook.svelte.ts';
 import { catchUpAll, Pace, PacedWork } from '../../notebook/paced.svelte.ts';
-import { Work } from '../../notebook/work.svelte.ts';
+import { lastGoodMark } from '../../notebook/standing.ts';
+import { Work, type SetView, type WorkView } from '../../notebook/work.svelte.ts';
+import type { SlotSet, SlotSets } from '../slots/slots.ts';
+import type { System } from '../../units/kinds.ts';
 import { watchScreen } from './on-screen.ts';
 
 export { flushSync };
@@ -57,6 +60,21 @@ async function make(id: string): Promise<Work> {
   return work;
 }
 
+/** What the numbers in prose show of one set. */
+function slotSet({ input, output, standing, uncertainty }: SetView, system: System): SlotSet {
+  if (output === undefined) return { values: {} };
+  const shown = { values: { ...input, ...output }, plusMinus: uncertainty };
+  return standing === undefined ? shown : { ...shown, stale: lastGoodMark(standing, system) };
+}
+
+/** What they show of both, and of what compares them. */
+function slotSets({ sets, comparison, system }: WorkView): SlotSets {
+  const baseline = slotSet(sets.baseline, system);
+  const candidate = slotSet(sets.candidate, system);
+  const both = { values: comparison ?? {}, stale: baseline.stale ?? candidate.stale };
+  return { baseline, candidate, both };
+}
+
 /** Lets the numbers in prose and the validity strips of one calculator follow it. */
 async function fill(id: string): Promise<void> {
   const [{ fillWaiting, Slots }, work] = await Promise.all([
@@ -68,17 +86,10 @@ async function fill(id: string): Promise<void> {
   const slots = new Slots(document, work.calculator, (seen) => {
     pace.seen = seen;
   });
-  const { baseline, candidate } = new PacedWork(work, pace).sets;
+  const paced = new PacedWork(work, pace);
   $effect.root(() => {
     $effect(() => {
-      slots.fill(
-        {
-          baseline: { ...baseline.input, ...baseline.output },
-          candidate: { ...candidate.input, ...candidate.output },
-        },
-        notebook.system,
-        { baseline: baseline.uncertainty, candidate: candidate.uncertainty },
-      );
+      slots.fill(slotSets(paced), notebook.system);
     });
   });
 }
@@ -153,12 +164,13 @@ export async function prepare(target: HTMLElement): Promise<() => void> {
   }
   if (figure !== undefined) {
     const { loadFigure } = await import('../figures/index.ts');
-    const [{ default: part }, work] = await Promise.all([
+    const [{ default: Part }, { default: drawn }, work] = await Promise.all([
       loadFigure(figure),
+      import('../figures/Drawn.svelte'),
       pacedWorkOf(of ?? '', target),
     ]);
     return () => {
-      bring(part, target, { work });
+      bring(drawn, target, { Part, work });
     };
   }
   const ids = (notebookBar ?? '').split(' ').filter((id) => id !== '');

@@ -48,6 +48,15 @@ function later(again: () => void): void {
   else lost.later(again);
 }
 
+/** Says before a part why it does not answer. */
+function tell(part: Element, sentence: string): void {
+  const words = document.createElement('p');
+  words.className = 'stale-note';
+  words.setAttribute('role', 'alert');
+  words.textContent = sentence;
+  part.before(words);
+}
+
 let followed = false;
 async function wake(part: HTMLElement): Promise<void> {
   if (!asleep.delete(part)) return;
@@ -67,7 +76,13 @@ async function wake(part: HTMLElement): Promise<void> {
   }
   lost?.regain(part);
   mute.delete(part);
-  replay(part, ready.bring, ready.flushSync);
+  try {
+    replay(part, ready.bring, ready.flushSync);
+  } catch (error) {
+    // Its code is here: no connection is to blame, and fetching it again would not help.
+    tell(part, 'This part of the page does not work with these numbers. The other parts do.');
+    reportError(error);
+  }
 }
 
 let woken = false;

@@ -4,7 +4,7 @@ import {
   type CrankLayout,
   crankLayouts,
   throwsOf,
-} from '../../../src/calculators/balance/crank-layout.ts';
+} from '../../../src/calculators/balance/crank-layout.choices.ts';
 import {
   length,
   planeUnbalance,
