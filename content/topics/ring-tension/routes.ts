@@ -52,7 +52,7 @@ export const routes = defineRoutes({
   },
   sectionBySection: {
     kind: 'second route',
-    say: 'Rings of fourteen engines section by section: moments from the even pressure beyond, the closure by virtual work, the ends followed along small arcs, one size changed at a time; a pack’s pull from a thousand pieces of each belt.',
+    say: 'Rings of fourteen engines section by section: moments from the even pressure beyond, the closure by virtual work, the ends followed along small arcs, one size changed at a time; a pack’s pull from a hundred thousand pieces of each belt.',
     legs: [
       'ring-tension.contactPressure',
       'ring-tension.tangentialForce',
