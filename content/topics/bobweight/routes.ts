@@ -57,7 +57,7 @@ export const routes = defineRoutes({
   },
   turnedWithRods: {
     kind: 'second route',
-    say: 'The primary forces of fourteen cranks from the way of the pistons on real rods, differentiated by differences and split by a Fourier sum into what turns with and against the crank.',
+    say: 'The primary forces of fourteen cranks from the way of the pistons on real rods, differentiated by differences and split by a Fourier sum into what rotates with and against the crank.',
     legs: [
       'partial-balance.balanceMass',
       'partial-balance.inertiaForce',
@@ -84,7 +84,7 @@ export const routes = defineRoutes({
   },
   stiffCrank: {
     kind: 'second route',
-    say: 'Plane unbalances from the reactions of a stiff crank in two bearings; the greatest primary force and couple of a layout by looking at a whole turn, each piston on a real rod.',
+    say: 'Plane unbalances from the reactions of a stiff crank in two bearings; the greatest primary force and couple of every layout by looking at a whole turn, each piston on a real rod.',
     legs: [
       'bobweight-error.planeUnbalance',
       'bobweight-error.pinUnbalance',

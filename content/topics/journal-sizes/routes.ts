@@ -17,7 +17,7 @@ export const routes = defineRoutes({
   },
   smallPieces: {
     kind: 'second route',
-    say: 'Surface speed by following a point, the shadow by a thousand strips, drag by the shear stress of a thin film on ten thousand.',
+    say: 'Surface speed by following a point, the projected area by a thousand strips, drag by the shear stress of a thin film on ten thousand.',
     legs: [
       'journal-sizes.pinSpeed',
       'journal-sizes.pinSpeedCommon',

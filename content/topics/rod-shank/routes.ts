@@ -38,7 +38,7 @@ export const routes = defineRoutes({
   },
   stripsAndStruts: {
     kind: 'second route',
-    say: 'Fourteen shanks from strips of the section, accelerations as differences of positions, stretch slice by slice, and struts followed along their length until they bow.',
+    say: 'Fourteen rod beams from strips of the section, accelerations as differences of positions, stretch slice by slice, and struts followed along their length until they bow.',
     legs: [
       'rod-shank.pullStress',
       'rod-shank.lowSpeedStress',

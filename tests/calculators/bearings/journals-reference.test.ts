@@ -11,7 +11,13 @@ import { expectReference } from '../against.ts';
 // Rounding of lengths near 0.1 m, of which an overlap may be a small difference.
 test(proves(overlapRoutes.spansOnLine), () => {
   const rounding = 1e-16;
-  const size = { overlap: rounding, share: 1e-14, byMain: rounding, byPin: rounding, byStroke: rounding };
+  const size = {
+    overlap: rounding,
+    share: 1e-14,
+    byMain: rounding,
+    byPin: rounding,
+    byStroke: rounding,
+  };
   const near = { share: 1e-12, size };
   expectReference(overlapRoutes.spansOnLine, crankOverlap, overlaps['crank-overlap'], near);
 });
