@@ -24,6 +24,11 @@ function toleranceOf(name: string, found: number, { share, size }: Near): number
   return share * Math.abs(found) + (size?.[name] ?? 0);
 }
 
+/** One size for several results, for {@link Near}. */
+export function within(size: number, names: readonly string[]): Readonly<Record<string, number>> {
+  return Object.fromEntries(names.map((name) => [name, size]));
+}
+
 function compare(name: string, ours: Result | undefined, found: number | null, near: Near): void {
   if (found === null) {
     expect(ours, `${name}: the reference finds no answer`).toHaveProperty('absent');

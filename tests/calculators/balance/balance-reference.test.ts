@@ -6,7 +6,7 @@ import { bobweight } from '../../../src/calculators/balance/bobweight.ts';
 import { partialBalance } from '../../../src/calculators/balance/partial-balance.ts';
 import reference from '../../fixtures/bobweight/reference.json' with { type: 'json' };
 import { proves } from '../../proves.ts';
-import { expectReference } from '../against.ts';
+import { expectReference, within } from '../against.ts';
 
 describe('against the parts laid out one by one, and cranks turned with real rods', () => {
   // Exact fractions, rounded once.
@@ -17,14 +17,9 @@ describe('against the parts laid out one by one, and cranks turned with real rod
   // Differences of the eighth order leave 1 part in 10¹⁰ of a force; 1 µN where all of it cancels.
   test(proves(routes.turnedWithRods), () => {
     const forces = ['backward', 'forwardLeft', 'residual', 'residualGreatest', 'residualLeast'];
-    const size = {
-      ...Object.fromEntries(forces.map((name) => [name, 1e-6])),
-      backwardShare: 1e-10,
-    };
-    expectReference(routes.turnedWithRods, partialBalance, reference['partial-balance'], {
-      share: 1e-9,
-      size,
-    });
+    const size = { ...within(1e-6, forces), backwardShare: 1e-10 };
+    const near = { share: 1e-9, size };
+    expectReference(routes.turnedWithRods, partialBalance, reference['partial-balance'], near);
   });
 
   test(proves(routes.splitSearched), () => {
@@ -32,18 +27,16 @@ describe('against the parts laid out one by one, and cranks turned with real rod
     expectReference(routes.splitSearched, bobweightImplied, reference['bobweight-implied'], near);
   });
 
-  // Sums of up to twelve throws that may cancel to nothing.
+  // Sums of up to twelve throws may cancel to nothing: to the rounding of 1, or of 1 kg·m.
   test(proves(routes.stiffCrank), () => {
     const sums = ['forceAlong', 'forceAcross', 'coupleAlong', 'coupleAcross'];
-    const shaking = ['primaryForce', 'primaryCouple'];
-    const size = Object.fromEntries([
-      ...sums.map((name) => [name, 1e-13]),
-      ...shaking.map((name) => [name, 1e-10]),
-      ...['unbalanceA', 'unbalanceB', 'fractionUnbalance'].map((name) => [name, 1e-14]),
-    ]) as Record<string, number>;
-    expectReference(routes.stiffCrank, bobweightError, reference['bobweight-error'], {
-      share: 1e-9,
-      size,
-    });
+    const unbalances = ['planeUnbalance', 'unbalanceA', 'unbalanceB', 'fractionUnbalance'];
+    const size = {
+      ...within(1e-13, sums),
+      ...within(1e-14, unbalances),
+      ...within(1e-10, ['primaryForce', 'primaryCouple']),
+    };
+    const near = { share: 1e-9, size };
+    expectReference(routes.stiffCrank, bobweightError, reference['bobweight-error'], near);
   });
 });
