@@ -8,17 +8,5 @@ import type { ResultName } from './route.ts';
 export const unproved: readonly ResultName[] = [
   'rod-weighing.closureTolerance',
   'rod-weighing.closureRatio',
-  'gas-port.shortfallPlugged',
-  'gas-port.lagPlugged',
-  'gas-port.shutLagUnported',
-  'gas-port.shutLagPlugged',
-  'gas-port.shortfallAngle',
-  'gas-port.shutPeakSharePlugged',
-  'gas-port.peakPressure',
-  'gas-port.offLower',
-  'gas-port.behindVolume',
-  'gas-port.sideDoor',
-  'gas-port.portDoor',
   'gas-port.massDrift',
-  'orifice-flow.pressureRatio',
 ];
