@@ -14,6 +14,8 @@ export const routes = defineRoutes({
     kind: 'second route',
     say: 'Means, spreads, the ± of a mean and what a misplaced support moves, by statistics and statics in exact fractions, for fourteen rods.',
     legs: [
+      'rod-weighing.closureTolerance',
+      'rod-weighing.closureRatio',
       'rod-weighing.bigEndMass',
       'rod-weighing.smallEndMass',
       'rod-weighing.bigEndSpread',
