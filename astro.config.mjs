@@ -4,6 +4,7 @@ import svelte from '@astrojs/svelte';
 import { defineConfig } from 'astro/config';
 import rehypeKatex from 'rehype-katex';
 import remarkMath from 'remark-math';
+import { offline } from './src/build/offline.js';
 import { rehypePlain } from './src/build/rehype-plain.js';
 import { rehypeSections } from './src/build/rehype-sections.js';
 import { remarkDisplayMath } from './src/build/remark-display-math.js';
@@ -15,6 +16,8 @@ const base = process.env['THROWBOOK_BASE'] ?? '/';
 
 // A subject of the dictionary.
 const dictionary = /calculators[\\/]([a-z]+)[\\/]quantities\.ts/;
+// A choice with many options, or with a table behind it.
+const choices = /calculators[\\/]\w+[\\/]([\w-]+)\.choices\.ts/;
 // What every calculator is made of, and its work.
 const calculator =
   /components[\\/](?:form(?![\\/]Pick)|calculator|results(?![\\/]Shares))[\\/]\w+\.(?:svelte|ts)|notebook[\\/](?:work|evaluation)|units[\\/]plus-minus/;
@@ -27,7 +30,7 @@ export default defineConfig({
   compressHTML: true,
   build: { format: 'directory', inlineStylesheets: 'never' },
   devToolbar: { enabled: false },
-  integrations: [mdx(), svelte({ compilerOptions: { runes: true } })],
+  integrations: [mdx(), svelte({ compilerOptions: { runes: true } }), offline()],
   markdown: {
     // Highlighted code carries style attributes, which the policy below forbids.
     syntaxHighlight: false,
@@ -55,6 +58,12 @@ export default defineConfig({
                   // The few bytes that every page begins with must not bring the rest along.
                   { name: 'first', test: /preload-helper/, priority: 5 },
                   { name: 'entry', test: /calculators[\\/]quantity\.ts/, priority: 5 },
+                  // The tables behind a choice are wanted where it is made, and not by all of its subject.
+                  {
+                    test: choices,
+                    name: (id) => `choices-${choices.exec(id)?.[1] ?? ''}`,
+                    priority: 5,
+                  },
                   // Each subject of the dictionary by itself, for the pages that use it.
                   {
                     test: dictionary,

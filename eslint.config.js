@@ -77,6 +77,10 @@ export default defineConfig(
     files: ['src/build/**/*.js', '*.config.{js,mjs,ts}'],
     languageOptions: { globals: globals.node },
   },
+  {
+    files: ['src/build/offline-worker.js'],
+    languageOptions: { globals: globals.serviceworker },
+  },
   { files: ['public/**/*.js'], languageOptions: { globals: globals.browser } },
   {
     linterOptions: { reportUnusedDisableDirectives: 'error', noInlineConfig: true },

@@ -18,7 +18,7 @@ const idle = 2500;
  *   undefined for a page without a field
  */
 export async function weigh(browser, url) {
-  const context = await browser.newContext();
+  const context = await browser.newContext({ serviceWorkers: 'block' });
   const page = await context.newPage();
   /** @type {Promise<readonly [isScript: boolean, bytes: number]>[]} */
   const parts = [];
@@ -99,7 +99,7 @@ async function write(page) {
  * @returns {Promise<{ keys: number[], fixed: number[] }>} milliseconds; none when the page has no field
  */
 export async function strike(browser, url) {
-  const context = await browser.newContext();
+  const context = await browser.newContext({ serviceWorkers: 'block' });
   const page = await context.newPage();
   await page.goto(url, { waitUntil: 'networkidle' });
   if (!(await write(page))) {

@@ -1,7 +1,7 @@
 import { readdirSync } from 'node:fs';
 import { join, sep } from 'node:path';
 import { chromium } from 'playwright-core';
-import { findOrInstallBrowser, noBrowser } from './browser.js';
+import { findEngine, installEngines, noEngine } from './browser.js';
 import { countLayout, layoutBudget, printedSides, screens } from './measure-layout.js';
 import { fixedWork, machineFactor } from './measure-machine.js';
 import { slowed, strike, weigh } from './measure-page.js';
@@ -45,8 +45,9 @@ function chosen(pages, asked) {
  * @param {string} address
  */
 async function measurePages(pages, address) {
-  const program = findOrInstallBrowser();
-  if (program === undefined) throw new Error(noBrowser);
+  if (findEngine('chromium') === undefined) installEngines();
+  const program = findEngine('chromium');
+  if (program === undefined) throw new Error(noEngine('chromium'));
   const browser = await chromium.launch({ executablePath: program, args: ['--no-sandbox'] });
   try {
     for (const path of pages) {

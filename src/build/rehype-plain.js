@@ -43,10 +43,40 @@ function unwrapMath(math) {
   const tex = semantics.children.find((child) => child.tagName === 'annotation');
   const source = tex?.children[0]?.value ?? '';
   math.children = semantics.children.filter((child) => child.tagName !== 'annotation');
+  roomForBrackets(math);
   if (math.properties.display === 'block') {
     math.properties.className = ['formula'];
     if (source.length > FITS_A_PHONE) math.properties.tabIndex = 0;
   }
+}
+
+/** The sign that KaTeX puts behind the name of a function. */
+const application = '\u2061';
+
+/** @param {{ tagName?: string, children?: readonly any[] } | undefined} node */
+function textOf(node) {
+  return node?.children?.map((child) => child.value ?? textOf(child)).join('') ?? '';
+}
+
+/**
+ * Where a function's name is an index, the sign behind it is one part too many; elsewhere a bracket behind it would
+ * touch the name in engines that leave no room of their own.
+ */
+function roomForBrackets(node) {
+  const isScript = /^m(?:sub|sup|subsup)$/.test(node.tagName);
+  node.children = (node.children ?? []).flatMap((child, at, all) => {
+    if (child.type !== 'element') return [child];
+    roomForBrackets(child);
+    if (child.tagName !== 'mo' || textOf(child) !== application) return [child];
+    if (isScript) return [];
+    const space = {
+      type: 'element',
+      tagName: 'mspace',
+      properties: { width: '0.1em' },
+      children: [],
+    };
+    return /^[([]/.test(textOf(all[at + 1])) ? [child, space] : [child];
+  });
 }
 
 function prefixLink(link, prefix) {

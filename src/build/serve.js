@@ -1,24 +1,7 @@
-import { createReadStream } from 'node:fs';
 import { stat } from 'node:fs/promises';
 import { createServer } from 'node:http';
-import { extname, join, normalize, resolve, sep } from 'node:path';
-
-/** @type {Readonly<Record<string, string>>} */
-const types = {
-  '.css': 'text/css; charset=utf-8',
-  '.csv': 'text/csv; charset=utf-8',
-  '.html': 'text/html; charset=utf-8',
-  '.ico': 'image/x-icon',
-  '.js': 'text/javascript; charset=utf-8',
-  '.json': 'application/json; charset=utf-8',
-  '.mjs': 'text/javascript; charset=utf-8',
-  '.png': 'image/png',
-  '.svg': 'image/svg+xml',
-  '.txt': 'text/plain; charset=utf-8',
-  '.webmanifest': 'application/manifest+json',
-  '.woff2': 'font/woff2',
-  '.xml': 'application/xml; charset=utf-8',
-};
+import { join, normalize, resolve, sep } from 'node:path';
+import { always, answer } from './answer.js';
 
 /**
  * The file that answers a path, as any static host would find it; undefined when there is none.
@@ -38,6 +21,55 @@ async function fileFor(root, path) {
     }
   }
   return undefined;
+}
+
+/**
+ * @param {import('node:http').ServerResponse} response
+ * @param {number} code
+ * @param {string} words
+ * @param {Record<string, string>} [headers]
+ */
+function say(response, code, words, headers = {}) {
+  response.writeHead(code, { ...always, 'content-type': 'text/plain; charset=utf-8', ...headers });
+  response.end(`${words}\n`);
+}
+
+/**
+ * @param {string} root
+ * @param {import('node:http').IncomingMessage} request
+ * @param {import('node:http').ServerResponse} response
+ */
+async function respond(root, request, response) {
+  if (request.method !== 'GET' && request.method !== 'HEAD') {
+    say(response, 405, 'The pages can be read, and nothing else.', { allow: 'GET, HEAD' });
+    return;
+  }
+  let path;
+  try {
+    path = decodeURIComponent(new URL(request.url ?? '/', 'http://localhost').pathname);
+  } catch {
+    say(response, 400, 'The address cannot be read.');
+    return;
+  }
+  const file = await fileFor(root, path);
+  const isFolder = file !== undefined && file.endsWith('index.html') && !path.endsWith('.html');
+  if (isFolder && !path.endsWith('/')) {
+    response.writeHead(301, { ...always, location: encodeURI(`${path}/`) });
+    response.end();
+    return;
+  }
+  const shown = file ?? (await fileFor(root, '/404.html'));
+  if (shown === undefined) {
+    say(response, 404, 'There is no page at this address.');
+    return;
+  }
+  const { code, headers, body } = await answer(
+    shown,
+    request.headers,
+    file === undefined ? 404 : 200,
+  );
+  response.writeHead(code, headers);
+  response.end(request.method === 'HEAD' ? undefined : body);
 }
 
 /**
@@ -65,34 +97,12 @@ function listen(server, port) {
  */
 export async function serve(folder, port) {
   const root = resolve(folder);
-  const server = createServer(async (request, response) => {
-    let path;
-    try {
-      path = decodeURIComponent(new URL(request.url ?? '/', 'http://localhost').pathname);
-    } catch {
-      response.writeHead(400, { 'content-type': 'text/plain; charset=utf-8' });
-      response.end('The address cannot be read.\n');
-      return;
-    }
-    const file = await fileFor(root, path);
-    const isFolder = file !== undefined && file.endsWith('index.html') && !path.endsWith('.html');
-    if (isFolder && !path.endsWith('/')) {
-      response.writeHead(301, { location: `${path}/` });
+  const server = createServer((request, response) => {
+    respond(root, request, response).catch(() => {
+      // A file that went while it was read: a build is running.
+      if (!response.headersSent) say(response, 503, 'The file cannot be read just now.');
       response.end();
-      return;
-    }
-    const shown = file ?? (await fileFor(root, '/404.html'));
-    if (shown === undefined) {
-      response.writeHead(404, { 'content-type': 'text/plain; charset=utf-8' });
-      response.end('There is no page at this address.\n');
-      return;
-    }
-    response.writeHead(file === undefined ? 404 : 200, {
-      'content-type': types[extname(shown)] ?? 'application/octet-stream',
-      'cache-control': 'no-cache',
     });
-    if (request.method === 'HEAD') response.end();
-    else createReadStream(shown).pipe(response);
   });
 
   let got = -1;

@@ -1,7 +1,7 @@
 import { readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { findOrInstallBrowser, noBrowser } from './browser.js';
+import { findEngine, installEngines, noEngine } from './browser.js';
 import { runTool } from './tool.js';
 
 /** @type {readonly (readonly [what: string, tool: string, options: readonly string[]])[]} */
@@ -28,9 +28,10 @@ for (const [what, tool, options] of groups) {
   console.log(`${what}: passed in ${secondsSince(began)}`);
 }
 
-const browser = findOrInstallBrowser();
+installEngines();
+const browser = findEngine('chromium');
 if (browser === undefined) {
-  console.error(noBrowser);
+  console.error(noEngine('chromium'));
   process.exit(1);
 }
 
@@ -89,6 +90,8 @@ for (const [what, project] of /** @type {const} */ ([
     `${what}: ${counted.passed} passed, ${counted.failed} failed in ${secondsSince(began)}`,
   );
 }
+for (const engine of /** @type {const} */ (['firefox', 'webkit']))
+  if (findEngine(engine) === undefined) lines.push(`Not tried: ${noEngine(engine)}`);
 console.log(lines.join('\n'));
 console.log(`${passed} passed, ${failed} failed`);
 process.exitCode = failed === 0 ? 0 : 1;

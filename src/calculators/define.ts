@@ -170,6 +170,9 @@ export interface Validity<In, Out> {
   readonly label: string;
   readonly symbol: string;
   readonly kind: Kind;
+  /** Unit ids where the kind's defaults do not serve. */
+  readonly metric?: string;
+  readonly inch?: string;
   of(input: In, output: Out): number;
   readonly possible: readonly [number, number];
   /** Results that alone belong on this axis: a case that prints none of them does not stand on it. */
@@ -271,6 +274,8 @@ export interface AnyCalculator {
     readonly label: string;
     readonly symbol: string;
     readonly kind: Kind;
+    readonly metric?: string;
+    readonly inch?: string;
     of(input: Readonly<Record<string, Value>>, output: Readonly<Record<string, Result>>): number;
     readonly possible: readonly [number, number];
     readonly by?: readonly string[];

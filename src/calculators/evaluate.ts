@@ -1,6 +1,13 @@
-import { OutOfDomain } from '../core/refuse.ts';
 import { toSI } from '../units/units.ts';
-import type { AnyCalculator, ListEntry, NumberEntry, Result, Value } from './define.ts';
+import type {
+  Absent,
+  AnyCalculator,
+  ListEntry,
+  NumberEntry,
+  Result,
+  SetId,
+  Value,
+} from './define.ts';
 
 export type InputValues = Readonly<Record<string, Value>>;
 export type OutputValues = Readonly<Record<string, Result>>;
@@ -45,8 +52,27 @@ export function numberIn(result: Result | undefined): number | undefined {
 }
 
 /**
- * All outputs for `input`, or undefined where the input has no physical meaning. Only that refusal is
- * caught: a fault of the code itself still comes through.
+ * True for what a model throws where there is no answer: OutOfDomain for an input without physical meaning, a
+ * plain RangeError for a search that finds nothing, as where numbers have grown past what a double can hold.
+ * Anything else is a fault of the code.
+ */
+export function isRefusal(error: unknown): error is RangeError {
+  return error instanceof RangeError;
+}
+
+/** True where every number of a result is finite, and for one that is absent with its reason. */
+export function isFiniteResult(result: Result): boolean {
+  if (typeof result === 'number') return Number.isFinite(result);
+  if ('absent' in result) return true;
+  return [result.x, result.y].every((list) => {
+    for (let i = 0; i < list.length; i += 1) if (!Number.isFinite(list[i])) return false;
+    return true;
+  });
+}
+
+/**
+ * All outputs for `input`, or undefined where the model refuses it. Only that is caught: a fault of the code
+ * itself still comes through.
  */
 export function outputsOrNone(
   calculator: AnyCalculator,
@@ -55,7 +81,7 @@ export function outputsOrNone(
   try {
     return calculator.compute(input);
   } catch (error) {
-    if (error instanceof OutOfDomain) return undefined;
+    if (isRefusal(error)) return undefined;
     throw error;
   }
 }
@@ -67,4 +93,28 @@ export function outputAt(
   output: string,
 ): number | undefined {
   return numberIn(outputsOrNone(calculator, input)?.[output]);
+}
+
+const beyond: Absent = { absent: 'no number with these inputs' };
+
+/**
+ * What a calculator says of both sets together; undefined where it compares nothing. Each of them is a finite number or
+ * absent with a reason: two sets that can each be worked may still have nothing to divide by.
+ */
+export function compareSets(
+  calculator: AnyCalculator,
+  both: Readonly<Record<SetId, { readonly input: InputValues; readonly output: OutputValues }>>,
+): Readonly<Record<string, number | Absent>> | undefined {
+  if (calculator.compare === undefined) return undefined;
+  try {
+    const found = Object.entries(calculator.compare(both));
+    return Object.fromEntries(
+      found.map(([name, result]) => [name, isFiniteResult(result) ? result : beyond]),
+    );
+  } catch (error) {
+    if (!isRefusal(error)) throw error;
+    return Object.fromEntries(
+      Object.keys(calculator.comparisons ?? {}).map((name) => [name, beyond]),
+    );
+  }
 }

@@ -60,7 +60,7 @@ export const pressure = output('pressure');
 /** Between two parts. */
 export const contactPressure = output('pressure', 'MPa', 'psi');
 export const stress = output('pressure', 'MPa', 'ksi');
-export const modulus = output('pressure', 'GPa', 'ksi');
+export const modulus = output('pressure', 'GPa', 'Mpsi');
 export const temperature = output('temperature');
 export const expansion = output('expansion');
 export const time = output('time');

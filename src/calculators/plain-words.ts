@@ -1,4 +1,4 @@
-import type { AnyCalculator, Result } from './define.ts';
+import type { AnyCalculator, OutputEntry, Result } from './define.ts';
 import { numberIn, type OutputValues } from './evaluate.ts';
 import { ofDifference, type PropagatedOutputs } from './uncertainty.ts';
 
@@ -23,10 +23,30 @@ export interface Comparison {
 /** Writes a result's SI value with its unit; `plusMinus` [SI] may set how many figures it keeps. */
 export type ShowResult = (name: string, si: number, plusMinus?: number) => string;
 
+/** A change as a share of the first value: a loss that is not whole is never called one of 100 %. */
 function percent(part: number): string {
   const size = Math.abs(part) * 100;
   if (size < 0.1) return 'less than 0.1\u00a0%';
-  return `${size.toFixed(size < 10 ? 1 : 0)}\u00a0%`;
+  if (part < 0 && size < 100 && size > 99.9) return 'more than 99.9\u00a0%';
+  const fine = size < 10 || (part < 0 && size < 100 && size >= 99.5);
+  return `${Number(size.toFixed(fine ? 1 : 0))}\u00a0%`;
+}
+
+/** From this factor on a rise is told as a factor; per cents of a thousand and more say nothing. */
+const manifold = 10;
+
+/** What follows the two values: the change in per cent, or as a factor where it is a great one. */
+function howMuch(before: number, after: number): string {
+  if (before === 0 || before > 0 !== after > 0) return '';
+  const times = after / before;
+  if (times < manifold) return `, by ${percent(times - 1)}`;
+  return times < 1e4 ? `, to ${Number(times.toPrecision(2))} times as much` : '';
+}
+
+/** Angles have no natural zero here, and a change of per cents in per cent is taken for points. */
+function hasShare(output: OutputEntry | undefined): boolean {
+  if (output === undefined || output.type === 'series') return false;
+  return output.kind !== 'angle' && output.kind !== 'temperature' && output.metric !== 'pct';
 }
 
 function capital(text: string): string {
@@ -46,6 +66,7 @@ function ofOutput(
   phrase: string,
   { baseline, candidate, shared }: Comparison,
   show: ShowResult,
+  withShare: boolean,
 ): string {
   const before = numberIn(baseline.output[name]);
   const after = numberIn(candidate.output[name]);
@@ -81,16 +102,15 @@ function ofOutput(
       `${phrase} is ${from} with the baseline set and ${to} with the candidate set: ` +
         `the difference is smaller than its own ± of ${show(name, doubt, doubt)}, so the numbers given are too coarse to show one`,
     );
-  const share =
-    before === 0 || before > 0 !== after > 0 ? '' : `, by ${percent(difference / before)}`;
+  const share = withShare ? howMuch(before, after) : '';
   return sentence(`${phrase} ${difference > 0 ? 'rises' : 'falls'} from ${from} to ${to}${share}`);
 }
 
 /**
  * Says in plain sentences what the candidate set changes against the baseline: one for each result whose
  * declaration gives a `phrase` (main results first), then one for each comparison that has one. It judges
- * nothing: rises, falls, stays, both values, the change in per cent of the baseline where both have the
- * same sign. "About" stands before a value whose ± is over 3 % of it; a difference smaller than its own ±
+ * nothing: rises, falls, stays, both values, the change in per cent of the baseline (or, from tenfold on, as a
+ * factor) where both have the same sign and a share means something. "About" stands before a value whose ± is over 3 % of it; a difference smaller than its own ±
  * is said to be so.
  *
  * `show` writes a value in the reader's units.
@@ -108,7 +128,9 @@ export function plainWords(
   const sentences = [
     ...spoken.filter(({ main }) => main),
     ...spoken.filter(({ main }) => !main),
-  ].map(({ name, phrase }) => ofOutput(name, phrase, compared, show));
+  ].map(({ name, phrase }) =>
+    ofOutput(name, phrase, compared, show, hasShare(calculator.outputs[name])),
+  );
   for (const [name, { phrase }] of Object.entries(calculator.comparisons ?? {})) {
     const result = compared.comparison?.[name];
     const value = numberIn(result);

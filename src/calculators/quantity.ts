@@ -91,7 +91,7 @@ export const pressure = quantity('pressure', 'bar', 'psi');
 export const airPressure = quantity('pressure', 'kPa', 'inHg');
 export const gasPressure = quantity('pressure', 'kPa', 'psi');
 export const strength = quantity('pressure', 'MPa', 'ksi');
-export const modulus = quantity('pressure', 'GPa', 'ksi');
+export const modulus = quantity('pressure', 'GPa', 'Mpsi');
 /** Modulus of a metal as its data sheets have it, in both systems. */
 export const metalModulus = quantity('pressure', 'GPa');
 export const temperature = quantity('temperature', 'degC', 'degF');

@@ -1,4 +1,6 @@
 import type { AnyCalculator, Entry, NumberEntry, Result, Value } from '../calculators/define.ts';
+import { isFiniteResult, isRefusal } from '../calculators/evaluate.ts';
+import { unitFor } from '../calculators/output-unit.ts';
 import { OutOfDomain } from '../core/refuse.ts';
 import { contextOf, readAs } from '../units/field.ts';
 import { formatQuantity } from '../units/format.ts';
@@ -34,6 +36,14 @@ export interface Evaluation {
 }
 
 /**
+ * Nothing about an engine is so large in SI units, and all that is worked and drawn from numbers below it has room in
+ * a double, in any unit.
+ */
+const mostInput = 1e30;
+/** Results have some more room, since they are products and powers of inputs. */
+const mostResult = 1e150;
+
+/**
  * Reads one stored value as its dictionary entry asks. Never throws: what cannot be read comes back as a
  * sentence that names the quantity, what was typed and what is accepted.
  */
@@ -50,6 +60,7 @@ export function readField(entry: Entry, stored: StoredValue): FieldState {
   if (entry.type === 'list') {
     const read = readAs(entry, stored.text, stored.unit);
     if (!read.ok) return { problem: read.say, suggestions: read.suggestions };
+    if (read.si.some(isEndless)) return endless(entry, stored.text);
     return {
       value: read.si,
       ...(read.echo === undefined ? {} : { remark: read.echo }),
@@ -58,6 +69,7 @@ export function readField(entry: Entry, stored: StoredValue): FieldState {
   }
   const read = readAs(entry, stored.text, stored.unit);
   if (!read.ok) return { problem: read.say, suggestions: read.suggestions };
+  if (isEndless(read.si)) return endless(entry, stored.text);
   const context = contextOf(entry, stored.unit);
   const remark =
     read.question ??
@@ -72,6 +84,20 @@ export function readField(entry: Entry, stored: StoredValue): FieldState {
   if (typed === '') return base;
   const spread = readPlusMinus(typed, { ...context, unit: read.unit }, read.si);
   return spread.ok ? { ...base, plusMinus: spread.si } : { ...base, plusMinusProblem: spread.say };
+}
+
+function isEndless(si: number): boolean {
+  return Math.abs(si) > mostInput;
+}
+
+function endless(entry: Entry, typed: string): FieldState {
+  const problem = `${entry.label} is larger than anything that can be worked with. You entered ${typed.trim()}.`;
+  return { problem, suggestions: [] };
+}
+
+/** True where a result has room to be shown in any unit. */
+function hasRoom(result: Result): boolean {
+  return isFiniteResult(result) && (typeof result !== 'number' || Math.abs(result) <= mostResult);
 }
 
 /**
@@ -96,22 +122,27 @@ function unusual(
   return `Unusual, but computed: most lie between ${show(low)} and ${show(high)}.`;
 }
 
-/** The sentence beside a field for a value that the physics refuses. */
+/** The sentence beside a field for a value that the physics refuses, or misses where the field is empty. */
 function refusalSentence(
   entry: NumberEntry,
   refusal: OutOfDomain,
   typed: string,
   unit: string,
 ): string {
+  if (typed.trim() === '')
+    return `${refusalWords(entry.label, refusal, entry.metric)} Nothing is entered.`;
   const entered = `You entered ${typed.trim()}${/[a-z"′″%°]/i.test(typed) ? '' : `\u00a0${unitOf(unit).symbol}`}.`;
-  if (refusal.relation === 'a number') return `${entry.label} must be a finite number. ${entered}`;
-  const limit = Number.isFinite(refusal.limit) ? formatQuantity(refusal.limit, unit) : '';
-  const bound = refusal.limitName === undefined ? limit : `${refusal.limitName} (${limit})`;
-  return `${entry.label} must be ${refusal.relation} ${bound}. ${entered}`;
+  return `${refusalWords(entry.label, refusal, unit)} ${entered}`;
 }
 
-function notFinite(result: Result): boolean {
-  return typeof result === 'number' && !Number.isFinite(result);
+/** What a number must be; its limit with a unit where that is known, else by its name alone. */
+function refusalWords(label: string, refusal: OutOfDomain, unit: string | undefined): string {
+  const { relation, limit, limitName } = refusal;
+  if (relation === 'a number') return `${label} must be a finite number.`;
+  const isShown = Number.isFinite(limit) && (unit !== undefined || limit === 0);
+  const shown = isShown ? (unit === undefined ? '0' : formatQuantity(limit, unit)) : undefined;
+  if (limitName === undefined) return `${label} must be ${relation} ${shown ?? 'its limit'}.`;
+  return `${label} must be ${relation} ${limitName}${shown === undefined ? '' : ` (${shown})`}.`;
 }
 
 /**
@@ -154,32 +185,50 @@ export function evaluate(
   if (!readable) return { fields, plusMinus, limits: [] };
   try {
     const output = calculator.compute(input);
-    const lost = Object.entries(output).find(([, result]) => notFinite(result));
+    const lost = Object.entries(output).find(([, result]) => !hasRoom(result));
     if (lost !== undefined) {
       const label = calculator.outputs[lost[0]]?.label ?? lost[0];
-      return {
-        fields,
-        plusMinus,
-        limits: [],
-        fault: `${label} grows past what can be computed with these numbers. Check the largest and the smallest of them.`,
-      };
+      const fault = `${label} grows past what can be computed with these numbers. Check the largest and the smallest of them.`;
+      return { fields, plusMinus, limits: [], fault };
     }
     const limits = calculator.limits
       .filter((limit) => !limit.holds(input, output))
       .map((limit) => limit.say);
     return { fields, input, output, plusMinus, limits };
   } catch (error) {
-    if (!(error instanceof OutOfDomain)) throw error;
-    const entry = calculator.inputs[error.quantity];
-    if (entry?.type !== 'number') {
-      return { fields, plusMinus, limits: [], fault: `${error.message}.` };
-    }
-    const typed = stored(entry);
-    fields[error.quantity] = {
-      ...fields[error.quantity],
-      problem: refusalSentence(entry, error, typed.text, typed.unit),
-      suggestions: fields[error.quantity]?.suggestions ?? [],
-    };
-    return { fields, plusMinus, limits: [] };
+    if (!isRefusal(error)) throw error;
+    return { plusMinus, limits: [], ...refused(calculator, fields, error, stored) };
   }
+}
+
+/** Where a refusal is said: beside the field that it names, else of the whole set. */
+function refused(
+  calculator: AnyCalculator,
+  fields: Evaluation['fields'],
+  error: RangeError,
+  stored: (entry: Entry) => StoredValue,
+): Pick<Evaluation, 'fields' | 'fault'> {
+  if (!(error instanceof OutOfDomain)) {
+    const fault =
+      'The model finds no answer with these numbers. Check the largest and the smallest of them.';
+    return { fields, fault };
+  }
+  const { quantity } = error;
+  const entry = calculator.inputs[quantity];
+  if (entry?.type !== 'number') {
+    const output = calculator.outputs[quantity];
+    const label = entry?.label ?? output?.label ?? inWords(quantity);
+    const shown = output?.type === 'series' ? undefined : output;
+    return { fields, fault: refusalWords(label, error, shown && unitFor(shown, 'metric')) };
+  }
+  const typed = stored(entry);
+  const problem = refusalSentence(entry, error, typed.text, typed.unit);
+  const field = { ...fields[quantity], problem, suggestions: fields[quantity]?.suggestions ?? [] };
+  return { fields: { ...fields, [quantity]: field } };
+}
+
+/** A quantity's name in the code as words: `reciprocatingMass` is a reciprocating mass. */
+function inWords(name: string): string {
+  const words = name.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
+  return `The ${words}`;
 }

@@ -78,7 +78,7 @@ export function fromFile(text: string): ReadFile {
   if (!outline.success) {
     const place = v.getDotPath(outline.issues[0]) ?? 'the whole';
     return nothing(
-      `This file is no notebook saved here: what stands at “${place}” is not as a notebook has it. None of it was used.`,
+      `This file is no job saved here: what stands at “${place}” is not as a job has it. None of it was used.`,
     );
   }
   const { version, job, sets } = outline.output;
@@ -131,7 +131,7 @@ function salvage(text: string): ReadFile {
     }
   }
   return lines === 0 || !text.includes(fileFormat)
-    ? nothing('This file is damaged, or no notebook saved here. None of it was used.')
+    ? nothing('This file is damaged, or no job saved here. None of it was used.')
     : {
         job,
         values,

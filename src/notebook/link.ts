@@ -3,7 +3,7 @@ import { escapeText, unescapeText } from './escape.ts';
 import { few } from './few.ts';
 import { isLink } from './is-link.ts';
 import { decodeValue, encodeValue, shown } from './link-value.ts';
-import { nameToday } from './renamed.ts';
+import { nameToday, unitOfBare } from './renamed.ts';
 import { isName, type StoredValue } from './values.ts';
 
 /** The version of the grammar that {@link encodeLink} writes. */
@@ -180,7 +180,8 @@ function readPair(
     if (part === undefined) return undefined;
     try {
       if (part.length > longestValue) throw new RangeError(`“${shown(part)}” is too long`);
-      return decodeValue(part);
+      const value = decodeValue(part);
+      return value.unit === '' && value.text !== '' ? { ...value, unit: unitOfBare(name) } : value;
     } catch (error) {
       const reason = error instanceof Error ? error.message : String(error);
       problems.push(`${label} (${set}): ${reason}; it is not used.`);

@@ -196,7 +196,7 @@ export class Notebook {
   leaveVisit(): void {
     this.#visit = undefined;
     this.#changed();
-    this.#tab.remove(visitKey);
+    this.#keepVisit();
     this.#world?.dropHash();
   }
 
@@ -263,7 +263,8 @@ export class Notebook {
   }
 
   /**
-   * Opens the link in the address, if it is one.
+   * Opens the link in the address, if it is one. One that gives nothing ends the visit of another link too: its job
+   * and numbers would pass for those of the link just opened.
    *
    * @param again the page was come back to: a visit of the same link goes on as it was left.
    */
@@ -274,8 +275,8 @@ export class Notebook {
     const arrival = links().arrive(hash, dictionary());
     if (arrival === undefined) return;
     this.#refusal = 'say' in arrival ? arrival.say : undefined;
-    if ('say' in arrival) return;
-    this.#visit = { ...arrival.visit, values: copied(arrival.visit.values) };
+    if ('say' in arrival) this.#visit = undefined;
+    else this.#visit = { ...arrival.visit, values: copied(arrival.visit.values) };
     this.#changed();
     this.#keepVisit();
   }
@@ -313,7 +314,8 @@ export class Notebook {
   }
   #keepVisit(): void {
     // The tab's storage only carries a visit to other pages; where it is refused, this page still has it.
-    if (this.#visit !== undefined) this.#tab.set(visitKey, links().writeVisit(this.#visit));
+    if (this.#visit === undefined) this.#tab.remove(visitKey);
+    else this.#tab.set(visitKey, links().writeVisit(this.#visit));
   }
   #readOwn(): void {
     renameOnShelf(this.#shelf);

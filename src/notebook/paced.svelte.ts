@@ -62,6 +62,7 @@ class PacedSet implements SetView {
   readonly #input = $derived.by(() => this.#pace.now(() => this.#set.input));
   readonly #output = $derived.by(() => this.#pace.now(() => this.#set.output));
   readonly #stale = $derived.by(() => this.#pace.now(() => this.#set.stale));
+  readonly #standing = $derived.by(() => this.#pace.now(() => this.#set.standing));
   readonly #uncertainty = $derived.by(() => this.#pace.now(() => this.#set.uncertainty));
 
   constructor(set: SetView, pace: Pace) {
@@ -79,6 +80,9 @@ class PacedSet implements SetView {
   }
   get stale(): boolean {
     return this.#stale;
+  }
+  get standing(): SetView['standing'] {
+    return this.#standing;
   }
   get uncertainty(): SetView['uncertainty'] {
     return this.#uncertainty;

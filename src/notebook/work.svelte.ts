@@ -1,14 +1,25 @@
 import { untrack } from 'svelte';
 import type { Absent, AnyCalculator, Entry, Result, SetId, Value } from '../calculators/define.ts';
+import { compareSets } from '../calculators/evaluate.ts';
 import { propagate, propagation, type PropagatedOutputs } from '../calculators/uncertainty.ts';
 import { evaluate, rememberingReader, type Evaluation } from './evaluation.ts';
 import { notebook } from './notebook.svelte.ts';
+import { standingOf, type Standing, type TypedValues } from './standing.ts';
+import type { StoredValue } from './values.ts';
 
 /** A result that was good, with the inputs it was computed from and the ± that they had. */
 interface Good {
   readonly input: Readonly<Record<string, Value>>;
   readonly output: Readonly<Record<string, Result>>;
   readonly plusMinus: Readonly<Record<string, number>>;
+  /** The inputs as they were typed. */
+  readonly typed: TypedValues;
+}
+
+/** What stood in the fields, and what came of it. */
+interface Worked {
+  readonly evaluation: Evaluation;
+  readonly typed: TypedValues;
 }
 
 /** One set as a part of the page sees it. */
@@ -20,6 +31,8 @@ export interface SetView {
   readonly output: Readonly<Record<string, Result>> | undefined;
   /** True when the result shown is not of the numbers that stand in the fields. */
   readonly stale: boolean;
+  /** What stops a set that is stale, and what the result still shown was for; undefined for any other. */
+  readonly standing: Standing | undefined;
   /** The ± of every output; absent while it is being worked out, and without a ± in the inputs. */
   readonly uncertainty: PropagatedOutputs | undefined;
 }
@@ -47,13 +60,21 @@ export class SetWork implements SetView {
   #last: Good | undefined;
   readonly #read = rememberingReader();
   /** A slow model's evaluation, as of the last time the keys were quiet; the server's only one. */
-  #settled: Evaluation | undefined = $state.raw(undefined);
-  readonly #evaluation: Evaluation = $derived.by(() => this.#settled ?? this.#evaluate());
+  #settled: Worked | undefined = $state.raw(undefined);
+  readonly #worked: Worked = $derived.by(() => this.#settled ?? this.#work());
   readonly #good: Good | undefined = $derived.by(() => {
-    const { input, output, plusMinus } = this.#evaluation;
+    const { evaluation, typed } = this.#worked;
+    const { input, output, plusMinus } = evaluation;
     // Kept outside the reactive graph on purpose: it is memory of what was good, not a source of change.
-    if (input !== undefined && output !== undefined) this.#last = { input, output, plusMinus };
+    if (input !== undefined && output !== undefined)
+      this.#last = { input, output, plusMinus, typed };
     return this.#last;
+  });
+  readonly #standing: Standing | undefined = $derived.by(() => {
+    const { evaluation, typed } = this.#worked;
+    return evaluation.output === undefined
+      ? standingOf(this.#calculator, evaluation, typed, this.#good?.typed)
+      : undefined;
   });
   uncertainty: PropagatedOutputs | undefined = $state.raw(undefined);
 
@@ -62,17 +83,23 @@ export class SetWork implements SetView {
     this.id = id;
     // On the server nothing is typed, and a derived value would be worked anew at every reading.
     const server = typeof window === 'undefined';
-    if (calculator.pace === 'idle' || server) this.#settled = this.#evaluate();
+    if (calculator.pace === 'idle' || server) this.#settled = this.#work();
     // A slow model's ± comes later in the browser; the server has the time to print it.
     if (calculator.pace !== 'idle' || server) this.uncertainty = this.#propagate();
   }
 
-  #evaluate(): Evaluation {
-    return evaluate(this.#calculator, (entry) => notebook.value(this.id, entry), this.#read);
+  #work(): Worked {
+    const typed: Record<string, StoredValue> = {};
+    const evaluation = evaluate(
+      this.#calculator,
+      (entry) => (typed[entry.name] ??= notebook.value(this.id, entry)),
+      this.#read,
+    );
+    return { evaluation, typed };
   }
 
   get evaluation(): Evaluation {
-    return this.#evaluation;
+    return this.#worked.evaluation;
   }
   get input(): Readonly<Record<string, Value>> | undefined {
     return this.#good?.input;
@@ -81,12 +108,15 @@ export class SetWork implements SetView {
     return this.#good?.output;
   }
   get stale(): boolean {
-    return this.#evaluation.output === undefined;
+    return this.evaluation.output === undefined;
+  }
+  get standing(): Standing | undefined {
+    return this.#standing;
   }
 
   /** The ± of every output at once; for the server, where nothing waits for a frame. */
   #propagate(): PropagatedOutputs | undefined {
-    const { input, plusMinus } = this.#evaluation;
+    const { input, plusMinus } = this.evaluation;
     if (input === undefined || Object.keys(plusMinus).length === 0) return undefined;
     return propagate(this.#calculator, input, plusMinus);
   }
@@ -140,7 +170,7 @@ export class SetWork implements SetView {
         return undefined;
       }
       const timer = setTimeout(() => {
-        this.#settled = this.#evaluate();
+        this.#settled = this.#work();
       }, quiet);
       return () => {
         clearTimeout(timer);
@@ -171,10 +201,9 @@ export class Work implements WorkView {
 
   #compare(): Readonly<Record<string, number | Absent>> | undefined {
     const { baseline, candidate } = this.sets;
-    if (this.calculator.compare === undefined) return undefined;
     if (baseline.input === undefined || baseline.output === undefined) return undefined;
     if (candidate.input === undefined || candidate.output === undefined) return undefined;
-    return this.calculator.compare({
+    return compareSets(this.calculator, {
       baseline: { input: baseline.input, output: baseline.output },
       candidate: { input: candidate.input, output: candidate.output },
     });

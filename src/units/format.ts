@@ -22,7 +22,7 @@ function dress(text: string): string {
   return text.replace(/,/g, '\u202f').replace('-', '−');
 }
 
-function refuseNonFinite(value: number): void {
+export function refuseNonFinite(value: number): void {
   if (!Number.isFinite(value)) throw new RangeError(`only finite numbers are shown, not ${value}`);
 }
 
@@ -130,11 +130,16 @@ export function decimalsFor(value: number, plusMinus: number): number {
   return clamp((Number(digits) < 3 ? 1 : 0) - Number(power), 0, 20);
 }
 
+/** Inches to a tenth at most are names of sizes: a rod of 6 or 6.0 in is one of 152.4 mm, not of 152. */
+function isSizeInInches(value: number, step: number, unitId: string): boolean {
+  return unitId === 'in' && step > 0.09 && Math.abs(value) < 1000;
+}
+
 /**
  * Converts a value between units and rounds it to what its digits say, as NIST SP 811 B.7.2: to the
  * coarsest decimal place whose rounding error is not greater than the one implied by `step`, one unit of
  * the last digit typed (36 ft → 11.0 m). Never coarser than the units place. A `step` of 0 marks an exact
- * value, a fraction: seven figures at most, no trailing zeros. Returns number text without a unit.
+ * value, a fraction or a size in inches: seven figures at most, no trailing zeros. Returns number text without a unit.
  */
 export function convertDigits(
   value: number,
@@ -144,7 +149,7 @@ export function convertDigits(
 ): string {
   const converted = fromSI(toSI(value, fromUnit), toUnit);
   refuseNonFinite(converted);
-  if (step === 0)
+  if (step === 0 || isSizeInInches(value, step, fromUnit))
     return dress(
       formatter('x', { maximumSignificantDigits: 7, useGrouping: false }).format(converted),
     );

@@ -9,7 +9,7 @@ export const kindWords = {
   unbalance: 'an unbalance (mass times radius)',
   inertia: 'a moment of inertia',
   angle: 'an angle',
-  angularSpeed: 'a turning speed',
+  angularSpeed: 'a crank speed or angular speed',
   angularAcceleration: 'an angular acceleration',
   speed: 'a speed',
   acceleration: 'an acceleration',

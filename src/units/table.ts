@@ -68,6 +68,7 @@ const exact: Readonly<Record<string, readonly [factor: string, from: string]>> =
   'Btu/lb': ['2326', 'International table British thermal unit, 1956: 1 Btu/lb = 2326 J/kg, exact'],
   psi: ['0.45359237 × 9.80665 / 0.0254²', gravityToo],
   ksi: ['1000 × 0.45359237 × 9.80665 / 0.0254²', gravityToo],
+  Mpsi: ['1 000 000 × 0.45359237 × 9.80665 / 0.0254²', gravityToo],
   'ppm/degF': ['0.000001 × 1.8', unitSources.si],
   'um/mm': ['0.001', unitSources.si],
   'thou/in': ['0.001', `${yard}; ${trade}`],

@@ -122,11 +122,11 @@ group('angle', 'both', [
 ]);
 group('angularSpeed', 'both', [
   ['rad/s', 'rad/s', 1, 'rad/sec'],
-  ['rpm', '1/min', Math.PI / 30, '/min r/min u/min upm rev/min revs/min min1'],
+  ['rpm', 'rpm', Math.PI / 30, '1/min /min r/min u/min upm rev/min revs/min min1'],
 ]);
 group('angularAcceleration', 'both', [
   ['rad/s2', 'rad/s²', 1, 'rad/s/s'],
-  ['rpm/s', '1/min/s', Math.PI / 30, 'rpmpersecond 1/minpers /min/s min1/s'],
+  ['rpm/s', 'rpm/s', Math.PI / 30, '1/min/s rpmpersecond 1/minpers /min/s min1/s'],
 ]);
 group('speed', 'metric', [
   ['m/s', 'm/s', 1, 'm/sec'],
@@ -181,6 +181,7 @@ group('pressure', 'metric', [
 group('pressure', 'inch', [
   ['psi', 'psi', poundForce / (inch * inch), 'psia lb/in2 lbs/in2 lbf/in2'],
   ['ksi', 'ksi', (1000 * poundForce) / (inch * inch), 'kpsi'],
+  ['Mpsi', 'Mpsi', (1e6 * poundForce) / (inch * inch), 'msi'],
   ['inHg', 'inHg', mercuryDensity * gravity * inch, '"hg inchhg inchesofmercury'],
 ]);
 group('viscosity', 'metric', [

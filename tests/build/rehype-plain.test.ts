@@ -45,3 +45,16 @@ test('links from the root follow the path the site is served under', async () =>
   expect(await html('[a](https://www.iso.org/)')).toContain('href="https://www.iso.org/"');
   expect(await html('[a](#here)')).toContain('href="#here"');
 });
+
+test('an index that is the name of a function stands alone: an index has one part', async () => {
+  expect(await html('where $\\varphi_{\\max}$ holds')).toContain(
+    '<msub><mi>φ</mi><mi>max</mi></msub>',
+  );
+});
+
+test('a bracket keeps clear of the name of a function before it', async () => {
+  const room = /<mi>max<\/mi><mo>\u2061<\/mo><mspace width="0.1em"><\/mspace>/;
+  expect(await html('where $\\max(a, b)$ holds')).toMatch(room);
+  expect(await html('where $\\max\\left(a, b\\right)$ holds')).toMatch(room);
+  expect(await html('where $\\sin \\varphi$ holds')).not.toContain('mspace');
+});

@@ -13,7 +13,7 @@ const all = proofs(declared, runAll(loadChecks(), calculators), allRoutes);
 const standsOnNothing = (legs: readonly Leg[]): boolean => legs.every((leg) => leg === 'memory');
 const bare = all.filter(({ legs }) => standsOnNothing(legs)).map(({ result }) => result);
 /** How long the list of exceptions may be: lower it with every name that leaves. */
-const most = 208;
+const most = 1;
 const excused: ReadonlySet<string> = new Set(unproved);
 
 describe('what a result stands on', () => {

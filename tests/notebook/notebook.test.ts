@@ -360,6 +360,21 @@ describe('visiting a link', () => {
     expect(book.value('baseline', stroke).text).toBe('73');
   });
 
+  test('twenty thousand names that nobody knows are one sentence', () => {
+    const book = typed(new FakeTab());
+    const names = Array.from({ length: 20_000 }, (_, i) => [
+      `x${String(i)}`,
+      { text: '1', unit: '' },
+    ]);
+    const values = {
+      baseline: Object.fromEntries(names) as object as Record<string, never>,
+      candidate: {},
+    };
+    const { problems } = book.offer({ job: '', values });
+    expect(problems).toHaveLength(1);
+    expect(problems[0]).toMatch(/^“x0”, “x1”, .*\b199\d\d others are no quantities known here/);
+  });
+
   test('what nothing here knows travels on with the next link', () => {
     const link = '#futureThing=12mm:0.1,13mm&bore=90mm,91mm&v=1';
     const book = bookIn(new FakeTab(new FakeStorage(), link));
@@ -379,6 +394,43 @@ describe('visiting a link', () => {
       expect(book.visiting).toBeUndefined();
       expect(book.notice).toMatch(/link/);
       expect(book.value('baseline', pistonMass).text).toBe('500');
+    }
+  });
+
+  test('a choice arrives without a word, and one that cannot be is named in words', () => {
+    const { crankLayout, rodMaterial, swingRig } = quantities;
+    const good =
+      '#crankLayout=!v8$-flat,!v8$-cross&rodMaterial=!7075$-t6,c70s6&areaFrom=given,dimensions&v=1';
+    const book = bookIn(new FakeTab(new FakeStorage(), good));
+    expect(book.visiting?.problems).toEqual([]);
+    expect(book.notice).toBeUndefined();
+    expect(book.value('baseline', crankLayout).text).toBe('v8-flat');
+    expect(book.value('baseline', rodMaterial).text).toBe('7075-t6');
+
+    const bad = bookIn(
+      new FakeTab(new FakeStorage(), '#swingRig=trapeze,trifilar&bore=90mm,90mm&v=1'),
+    );
+    expect(bad.visiting?.problems).toEqual([
+      `Hung on (baseline): “trapeze” is not one of ${Object.values(swingRig.options).join(', ')}.`,
+    ]);
+    expect(bad.value('baseline', swingRig).text).toBe('bifilar');
+    expect(bad.value('candidate', swingRig).text).toBe('trifilar');
+  });
+
+  test('a link that gives nothing, opened after a good one, keeps neither its job nor its numbers', () => {
+    for (const fragment of ['#bore=abc&v=1', `#bore=${'9'.repeat(100_000)}`]) {
+      const shared = new FakeStorage();
+      typed(new FakeTab(shared));
+      const tab = new FakeTab(shared, customersLink);
+      const open = bookIn(tab);
+      tab.fragment = fragment;
+      open.arrive(false);
+      for (const book of [open, bookIn(tab)]) {
+        expect(book.visiting).toBeUndefined();
+        expect(book.job).toBe('My own');
+        expect(book.value('baseline', pistonMass).text).toBe('500');
+        expect(book.notice).toMatch(/link/);
+      }
     }
   });
 

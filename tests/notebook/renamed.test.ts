@@ -32,6 +32,14 @@ test('an old link opens under the new name, without a word', () => {
   });
 });
 
+test('a balance factor of an old link is the fraction that it was, and not a per cent', () => {
+  const arrival = arrive('#reciprocatingFraction=0.50,0.55&v=1', dictionary);
+  const factor = (text: string) => ({ reciprocatingFraction: { text, unit: 'ratio' } });
+  expect(arrival).toMatchObject({
+    visit: { values: { baseline: factor('0.50'), candidate: factor('0.55') }, problems: [] },
+  });
+});
+
 test('an old file opens under the new name, whole or cut short', () => {
   const file = `{
   "format": "throwbook-notebook",

@@ -146,7 +146,10 @@ describe('what cannot be used', () => {
     const box = field(page, path, name, set);
     await put(box, text);
     const standing = page.locator(`[data-calculator="${path}"] .standing`);
-    await says(standing, 'The candidate shows the last good result, not the numbers above.');
+    await says(
+      standing,
+      /^The candidate shows the last good result, for .+, not the numbers above\./,
+    );
     const beside = note(page, path, name, set).locator('.problem');
     if (await beside.count()) {
       expect(await seen(beside)).toMatch(say);
@@ -270,7 +273,7 @@ describe('a damaged file', () => {
     await enter(field(page, 'bobweight', 'pistonMass', 'baseline'), '444');
     await page.getByRole('button', { name: 'Open file' }).click();
     await page
-      .getByLabel('File saved from a notebook')
+      .getByLabel('File of a saved job')
       .setInputFiles({ name: 'job.json', mimeType: 'application/json', buffer: Buffer.from(text) });
     await says(page.locator('.open-refusal'), say);
     expect(await page.getByRole('button', { name: 'Open it' }).count()).toBe(0);

@@ -257,7 +257,7 @@ describe('load against speed', () => {
     const page = await site.open('reversal-load/');
     const caption = figureOf(page, 'load-speed').locator('figcaption').first();
     const said =
-      /reaches the baseline’s pull at ([\d\s]+) 1\/min/.exec(await seen(caption))?.[1] ?? '';
+      /reaches the baseline’s pull at ([\d\s]+) rpm/.exec(await seen(caption))?.[1] ?? '';
     expect(Math.abs(Number(said.replace(/\s/g, '')) - crossing)).toBeLessThanOrEqual(0.5);
     const row = page.locator('[data-comparison="equalLoadSpeed"] strong');
     const { value, half } = printed(await seen(row));
@@ -267,7 +267,7 @@ describe('load against speed', () => {
     await put(field(page, 'reversal-load', 'pistonMass', 'candidate'), '700');
     await expect.poll(async () => printed(await seen(row)).value).toBeLessThan(crossing - 300);
     const lower = printed(await seen(row));
-    const after = /reaches the baseline’s pull at ([\d\s]+) 1\/min/;
+    const after = /reaches the baseline’s pull at ([\d\s]+) rpm/;
     await expect
       .poll(async () => {
         const text = after.exec(await seen(caption))?.[1] ?? '0';

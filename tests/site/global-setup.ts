@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import type { TestProject } from 'vitest/node';
-import { findBrowser, noBrowser } from '../../src/build/browser.js';
+import { findEngine, findMiniBrowser, noEngine } from '../../src/build/browser.js';
 import { serve } from '../../src/build/serve.js';
 import { build, root } from '../../src/build/tool.js';
 
@@ -10,6 +10,10 @@ declare module 'vitest' {
     readonly address: string;
     /** Program file of the Chromium to drive. */
     readonly browser: string;
+    /** Program file of the Firefox to drive; undefined where there is none. */
+    readonly firefox: string | undefined;
+    /** Program files of WebKit's driver and of what it drives; undefined where there is none. */
+    readonly webkit: { readonly driver: string; readonly browser: string } | undefined;
     /** Folder of the built site. */
     readonly folder: string;
   }
@@ -20,8 +24,12 @@ declare module 'vitest' {
  * The build is a process of its own: inside the test runner it would be a development build.
  */
 export default async function setup(project: TestProject): Promise<() => Promise<void>> {
-  const browser = findBrowser();
-  if (browser === undefined) throw new Error(noBrowser);
+  const browser = findEngine('chromium');
+  if (browser === undefined) throw new Error(noEngine('chromium'));
+  const [firefox, driver, mini] = [findEngine('firefox'), findEngine('webkit'), findMiniBrowser()];
+  const webkit = driver === undefined || mini === undefined ? undefined : { driver, browser: mini };
+  if (firefox === undefined) console.log(`Not tried: ${noEngine('firefox')}`);
+  if (webkit === undefined) console.log(`Not tried: ${noEngine('webkit')}`);
   const began = Date.now();
   const built = await build({ quiet: true });
   if (built.code !== 0) throw new Error(`The site was not built.\n${built.text}`);
@@ -30,6 +38,8 @@ export default async function setup(project: TestProject): Promise<() => Promise
   const server = await serve(folder, 0);
   project.provide('address', server.address);
   project.provide('browser', browser);
+  project.provide('firefox', firefox);
+  project.provide('webkit', webkit);
   project.provide('folder', folder);
   return server.close;
 }

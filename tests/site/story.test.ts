@@ -44,7 +44,7 @@ const parts: Readonly<Record<SetId, Readonly<Record<string, readonly [string, nu
     shellMass: ['1.26 oz', 1.26 * ounce],
     oilMass: ['3', 3],
     rodsPerPin: ['2', 2],
-    reciprocatingFraction: ['1/2', 0.5],
+    reciprocatingFraction: ['50', 0.5],
   },
 };
 /** [g] What the builder's scale and hand are good for. */
@@ -234,7 +234,7 @@ it('the balance card shows both sets and prints on one side', async () => {
     }
   }
   await says(card, 'No. 17: 90° V8 for the hill, spare crank');
-  await says(card, 'Bobweight = turning mass on the pin + oil');
+  await says(card, 'Bobweight = rotating mass on the pin + oil');
   await says(card, /kill/);
   await card.locator('.card-qr').waitFor();
   const link = (await card.locator('.card-link a').getAttribute('href')) ?? '';
@@ -283,7 +283,7 @@ it('a copied link opens with the same numbers, and asks before it keeps them', a
 
   const visit = await customer.open(link);
   await says(visit.locator('.visit'), 'No. 17');
-  await says(visit.locator('.visit'), 'Your own notebook is untouched.');
+  await says(visit.locator('.visit'), 'Your own job is untouched.');
   await expect.poll(() => results(visit, 'bobweight')).toEqual(sent.results);
   const got = await texts(visit, 'bobweight');
   // The digits stand as typed and the unit beside the field; a comma and a unit typed behind do not travel twice.
@@ -298,13 +298,13 @@ it('a copied link opens with the same numbers, and asks before it keeps them', a
   await enter(field(visit, 'bobweight', 'lockMass', 'candidate'), '1.3');
   expect(await stored(visit)).toEqual(notebook);
 
-  await visit.getByRole('button', { name: 'Keep these as my notebook' }).click();
+  await visit.getByRole('button', { name: 'Keep these as my job' }).click();
   await says(visit.locator('.visit-ask'), '2 of your own numbers will be replaced.');
   expect(await stored(visit)).toEqual(notebook);
   await visit.getByRole('button', { name: 'No, go on looking' }).click();
   expect(await stored(visit)).toEqual(notebook);
 
-  await visit.getByRole('button', { name: 'Back to my notebook' }).click();
+  await visit.getByRole('button', { name: 'Back to my job' }).click();
   await visit.locator('.visit').waitFor({ state: 'detached' });
   expect(await field(visit, 'bobweight', 'pistonMass', 'baseline').inputValue()).toBe('444');
   await expect.poll(() => visit.url()).not.toContain('#');
@@ -312,7 +312,7 @@ it('a copied link opens with the same numbers, and asks before it keeps them', a
   await visit.goto(link);
   await visit.reload();
   await alive(visit);
-  await visit.getByRole('button', { name: 'Keep these as my notebook' }).click();
+  await visit.getByRole('button', { name: 'Keep these as my job' }).click();
   await visit.getByRole('button', { name: 'Yes, keep them' }).click();
   await says(visit.locator('.bar-status'), 'The numbers of the link are in your notebook.');
   const kept = await stored(visit);
@@ -350,14 +350,14 @@ it('a saved file carries the notebook to another device', async () => {
   await enter(field(other, 'bobweight', 'pistonMass', 'baseline'), '444');
   await other.getByRole('button', { name: 'Open file' }).click();
   await other
-    .getByLabel('File saved from a notebook')
+    .getByLabel('File of a saved job')
     .setInputFiles({ name: 'job.json', mimeType: 'application/json', buffer: Buffer.from(text) });
   await says(other.locator('.open-answer'), 'The file holds 20 numbers');
   expect(await field(other, 'bobweight', 'pistonMass', 'baseline').inputValue()).toBe('444');
   await other.getByRole('button', { name: 'Open it' }).click();
   await expect.poll(() => texts(other, 'bobweight')).toEqual(sent);
   await other.getByRole('button', { name: 'Open file' }).click();
-  await other.getByRole('button', { name: 'Bring back the notebook from before' }).click();
+  await other.getByRole('button', { name: 'Bring back the job from before' }).click();
   await expect
     .poll(() => field(other, 'bobweight', 'pistonMass', 'baseline').inputValue())
     .toBe('444');

@@ -25,12 +25,12 @@ function rows(csv: string): readonly (readonly string[])[] {
     );
 }
 
-describe('run it backwards', () => {
+describe('solve for', () => {
   it('finds the piston that gives a bobweight, and puts it in', async () => {
     const page = await site.open('bobweight/');
     const tool = await openTool(page, 'bobweight', 'Solve for');
     await tool.getByLabel(/^becomes/).fill('1200');
-    await tool.getByRole('button', { name: 'Find it' }).click();
+    await tool.getByRole('button', { name: 'Solve' }).click();
     // A gram of piston is a gram of bobweight here: 318.0 - (1233.1 - 1200).
     await says(tool.locator('.tool-answer'), '284.9');
     await tool.getByRole('button', { name: /^Put 284\.9/ }).click();
@@ -43,13 +43,13 @@ describe('run it backwards', () => {
   it('says so when there is no answer, or no number to reach', async () => {
     const page = await site.open('bobweight/');
     const tool = await openTool(page, 'bobweight', 'Solve for');
-    await tool.getByRole('button', { name: 'Find it' }).click();
+    await tool.getByRole('button', { name: 'Solve' }).click();
     await says(tool.locator('.tool-answer'), /Bobweight.*Nothing is entered/);
     await tool.getByLabel(/^becomes/).fill('12 mm');
-    await tool.getByRole('button', { name: 'Find it' }).click();
+    await tool.getByRole('button', { name: 'Solve' }).click();
     await says(tool.locator('.tool-answer'), /length/);
     await tool.getByLabel(/^becomes/).fill('50');
-    await tool.getByRole('button', { name: 'Find it' }).click();
+    await tool.getByRole('button', { name: 'Solve' }).click();
     await says(tool.locator('.tool-answer'), /no value .* gives/);
     expect(await tool.getByRole('button', { name: /^Put/ }).count()).toBe(0);
   });
@@ -59,7 +59,7 @@ describe('run it backwards', () => {
     const tool = await openTool(page, 'piston-motion', 'Solve for');
     await tool.getByLabel('In the set').selectOption('candidate');
     await tool.getByLabel(/^becomes/).fill('30000');
-    await tool.getByRole('button', { name: 'Find it' }).click();
+    await tool.getByRole('button', { name: 'Solve' }).click();
     // a = r w² (1 + r/L), so w follows from a square root.
     const w = Math.sqrt(30_000 / (0.0365 * (1 + 36.5 / 146)));
     const button = tool.getByRole('button', { name: /^Put/ });

@@ -5,7 +5,7 @@ import type { BrowserContext, Page, Response } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { enter, field, result, unitOf } from './support/form.ts';
 import { useSite } from './support/site.ts';
-import { asleep, desk, openHeldBack, phone } from './support/waking.ts';
+import { asleep, desk, readyForLoss, openHeldBack, phone } from './support/waking.ts';
 
 const site = useSite();
 const topics = readdirSync(join(import.meta.dirname, '../../content/topics')).map(
@@ -107,11 +107,12 @@ it('says so when its code cannot be fetched', async () => {
   const { context } = await site.reader(desk);
   const page = await context.newPage();
   await page.route(/alive\.svelte.*\.js$/, (route) => route.abort());
-  await page.goto('bobweight/', { waitUntil: 'networkidle' });
+  await page.goto('bobweight/');
+  await readyForLoss(page);
   await page.getByRole('button', { name: 'Copy link' }).click();
   await expect
     .poll(() => page.getByRole('alert').textContent())
-    .toContain('Check the connection and load the page again.');
+    .toContain('the connection is lost');
   site.forgive(/ERR_FAILED/);
 });
 
@@ -166,7 +167,7 @@ describe('what is done before the code has arrived', () => {
     await expect.poll(() => asleep(page), { timeout: 10_000 }).toBe(0);
     expect(await mass.inputValue()).toBe('17.5');
     expect(await page.getByRole('radio', { name: 'Inch' }).isChecked()).toBe(true);
-    await expect.poll(() => page.getByLabel('File saved from a notebook').count()).toBe(1);
+    await expect.poll(() => page.getByLabel('File of a saved job').count()).toBe(1);
     // 17.5 oz are 496.1 g: 68.1 g more than the example, on each of two pistons, of which half counts.
     await expect
       .poll(() => result(page, 'bobweight', 'bobweight', 'baseline').textContent())

@@ -120,9 +120,9 @@ describe('a share', () => {
 
 describe('a point before three digits', () => {
   test.each([
-    ['8.400', ['8400 1/min', '8.4 1/min']],
-    ['8.400 rpm', ['8400 1/min', '8.4 1/min']],
-    ['8.425', ['8425 1/min', '8.4250 1/min']],
+    ['8.400', ['8400 rpm', '8.4 rpm']],
+    ['8.400 rpm', ['8400 rpm', '8.4 rpm']],
+    ['8.425', ['8425 rpm', '8.4250 rpm']],
   ])('%s may part thousands of turns', (text, expected) => {
     expect(offers(maxSpeed, text, 'rpm')).toEqual(expected);
     for (const one of expected) expect(readAs(maxSpeed, one, 'rpm').ok).toBe(true);

@@ -318,7 +318,7 @@ describe('refusals', () => {
     ['0e999', 'text', 'too large or too small'],
     ['350 g', 'wrong-kind', 'Stroke must be a length. You entered a mass: 350 g.'],
     ['12 oz', 'wrong-kind', 'You entered a mass: 12 oz.'],
-    ['6400 rpm', 'wrong-kind', 'You entered a turning speed: 6400 rpm.'],
+    ['6400 rpm', 'wrong-kind', 'You entered a crank speed or angular speed: 6400 rpm.'],
     ['5 %', 'wrong-kind', 'You entered a plain number: 5 %.'],
     ['86 furlongs', 'unknown-unit', '“furlongs” is not a unit known here'],
     ['86 constructor', 'unknown-unit', '“constructor”'],
@@ -543,5 +543,13 @@ describe('±', () => {
     expect(pm('±')).toMatchObject({ ok: false });
     expect(pm('1 mm')).toMatchObject({ ok: false, problem: 'wrong-kind' });
     expect(pm('-5 %', mass, 1)).toMatchObject({ ok: false });
+  });
+});
+
+describe('a bare number below one in a field of per cents', () => {
+  const factor = { label: 'Balance factor', kind: 'ratio', unit: 'pct' } as const;
+
+  test.each(['55', '55 %', '0.55 %', '0', '1'])('%s does not ask', (typed) => {
+    expect(readQuantity(typed, factor)).not.toHaveProperty('question');
   });
 });

@@ -55,7 +55,7 @@ describe('spellings', () => {
     expect(reading.ok && reading.step).toBeCloseTo(step, 12);
   });
   test('thousands are said in full', () => {
-    expect(readAs(maxSpeed, '8.4k rpm', 'rpm')).toMatchObject({ echo: '8.4k rpm = 8400 1/min' });
+    expect(readAs(maxSpeed, '8.4k rpm', 'rpm')).toMatchObject({ echo: '8.4k rpm = 8400 rpm' });
   });
   test('a k is no thousand anywhere else', () => {
     for (const text of ['8.4k', '8.4k mm']) expect(readQuantity(text, plain).ok).toBe(false);
@@ -178,7 +178,7 @@ describe('a refusal shows how it is written here', () => {
     [stroke, 'mm', 'abc', 'Write it like 73.00 or 73,00 mm.'],
     [stroke, 'in', 'abc', 'Write it like 2.8740 or 2,8740 in.'],
     [pistonMass, 'g', '', 'Write it like 428.0 or 428,0 g.'],
-    [maxSpeed, 'rpm', '5 kg', 'Write it like 6400 1/min.'],
+    [maxSpeed, 'rpm', '5 kg', 'Write it like 6400 rpm.'],
     [quantities.bigEndReadings, 'g', 'x', 'Write it like 421.0; 421.5 g.'],
     [quantities.rodsPerPin, 'count', '1.5', 'Write it like 2.'],
   ] as const)('%#', (field, unit, text, end) => {

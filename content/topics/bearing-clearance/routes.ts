@@ -17,6 +17,11 @@ export const routes = defineRoutes({
       'bearing-clearance.pressureCold',
     ],
   },
+  stiffShellsOpen: {
+    kind: 'closed form',
+    say: 'Stiff shells open the bore by their whole interference; in a rigid eye thin shells add nothing.',
+    legs: ['bearing-clearance.predicted'],
+  },
   hoopRigidEye: {
     kind: 'closed form',
     say: 'A thin shell in a rigid eye is a hoop: stress by strain alone.',
@@ -55,5 +60,29 @@ export const routes = defineRoutes({
   clearanceGapBehind: {
     kind: 'property',
     say: 'Clearance has no step where the shells go loose.',
+  },
+  ringsThroughWall: {
+    kind: 'second route',
+    say: 'Shells and big end as two rings followed through their walls, the pressure and the temperature at which it ends searched by halving, for fourteen fits.',
+    legs: [
+      'bearing-clearance.clearance',
+      'bearing-clearance.clearanceHot',
+      'bearing-clearance.clearanceCold',
+      'bearing-clearance.computed',
+      'bearing-clearance.opening',
+      'bearing-clearance.pressureShop',
+      'bearing-clearance.pressureHot',
+      'bearing-clearance.pressureCold',
+      'bearing-clearance.loose',
+      'bearing-clearance.gapHot',
+      'bearing-clearance.freeHot',
+      'bearing-crush.pressureShop',
+      'bearing-crush.pressureHot',
+      'bearing-crush.pressureCold',
+      'bearing-crush.interference',
+      'bearing-crush.loose',
+      'bearing-crush.opening',
+      'bearing-crush.housingGrowth',
+    ],
   },
 });

@@ -15,4 +15,17 @@ export const routes = defineRoutes({
     kind: 'property',
     say: 'A step of the table ends with its own upper end.',
   },
+  smallPieces: {
+    kind: 'second route',
+    say: 'Surface speed by following a point, the projected area by a thousand strips, drag by the shear stress of a thin film on ten thousand.',
+    legs: [
+      'journal-sizes.pinSpeed',
+      'journal-sizes.pinSpeedCommon',
+      'journal-sizes.mainSpeed',
+      'journal-sizes.projectedArea',
+      'journal-sizes.unitLoad',
+      'journal-sizes.drag',
+      'journal-sizes.area',
+    ],
+  },
 });

@@ -40,4 +40,22 @@ export const routes = defineRoutes({
     kind: 'second route',
     say: 'The same ring against the numbers of a general finite-element program’s verification page (the femorph-solver project, 0.20.2), which was read.',
   },
+  smallPieces: {
+    kind: 'second route',
+    say: 'Fourteen pins from thin discs, strips of load and rings of the section, with accelerations as differences of positions; bores of equal pins searched by halving.',
+    legs: [
+      'wrist-pin.mass',
+      'wrist-pin.pushLoad',
+      'wrist-pin.bending',
+      'wrist-pin.bendingPull',
+      'wrist-pin.gasLoad',
+      'wrist-pin.pullLoad',
+      'wrist-pin.pullShare',
+      'wrist-pin.sectionModulus',
+      'wrist-pin.gapBore',
+      'wrist-pin.equalModulusBore',
+      'wrist-pin.equalBendingBore',
+      'wrist-pin.equalMassBore',
+    ],
+  },
 });

@@ -6,7 +6,7 @@ import {
 } from '../../core/balance/crank-throws.ts';
 import { wholeRods } from '../../core/balance/bobweight.ts';
 import { above } from '../../core/refuse.ts';
-import { crankLayout, throwsOf } from './crank-layout.ts';
+import { crankLayout, throwsOf } from './crank-layout.choices.ts';
 import { defineCalculator, optional, type Absent } from '../define.ts';
 import {
   bobweightError as change,
@@ -51,7 +51,7 @@ export const bobweightError = defineCalculator({
     unbalanceA: unbalance('U_A', 'In plane A'),
     unbalanceB: unbalance('U_B', 'In plane B'),
     fractionUnbalance: maybe(
-      unbalance('U_f', 'In the worse end plane, for 0.01 more of the share f'),
+      unbalance('U_f', 'In the worse end plane, for 1 % more balance factor'),
     ),
     massFor100: maybe(mass('Δm_100', 'Change of every bobweight that makes 100 g·mm at an end')),
     forceFactor: ratio('k_F', 'Throws added up: force'),
@@ -146,7 +146,7 @@ export const bobweightError = defineCalculator({
     }),
     fractionUnbalance: is(
       '0.01 * rodsPerPin * reciprocatingMass * stroke / 2 * max(shareA, shareB)',
-      'A hundredth of the share f adds a hundredth of the sliding mass to every bobweight.',
+      'One per cent more balance factor adds a hundredth of the reciprocating mass to every bobweight.',
       { units: { ...millimetres, unbalance: 'gmm', mass: 'g' } },
     ),
     massFor100: is(
@@ -201,7 +201,7 @@ function perHundredth(
   rods: number | undefined,
 ): number | Absent {
   if (mass === undefined || rods === undefined)
-    return { absent: 'Enter the sliding mass of a cylinder and the rods on one pin.' };
+    return { absent: 'Enter the reciprocating mass of a cylinder and the rods on one pin.' };
   const n = wholeRods({ rodsPerPin: rods }, 9);
   return perKilogram * 0.01 * n * above({ reciprocatingMass: mass }, 'reciprocatingMass');
 }

@@ -15,10 +15,10 @@ import {
 import { detail, mass, ratio } from '../output.ts';
 import { grams, is, mass as massStep } from '../step.ts';
 
-/** How a rod would have to be split for a bobweight that was only heard of. */
+/** How a rod would have to be split for a bobweight that somebody quotes. */
 export const bobweightImplied = defineCalculator({
   id: 'bobweight-implied',
-  title: 'Weighing hearsay',
+  title: 'Checking a quoted bobweight',
   purpose: 'Whether a bobweight that somebody quotes can belong to the parts they name.',
   asks: ['bobweight', 'pistonMass', 'pinMass', 'rodMass', 'ringMass', 'reciprocatingFraction'],
   answers: ['impliedBigEnd', 'impliedSmallEnd', 'impliedShare', 'unsaidSwing'],
@@ -45,9 +45,9 @@ export const bobweightImplied = defineCalculator({
     }),
     unsaidSwing: ratio(
       'Δq_imp',
-      'That share moves by, if rings, locks, shells and oil are all a third out',
+      'That share moves by, if rings, locks, bearings and oil are all a third out',
     ),
-    perShellGram: ratio('q_shell', 'Implied big end moves, for each gram of shells', detail),
+    perShellGram: ratio('q_shell', 'Implied big end moves, for each gram of bearings', detail),
     perRingGram: ratio('q_ring', 'Implied big end moves, for each gram of rings or locks', detail),
   },
   compute(input) {
@@ -71,14 +71,14 @@ export const bobweightImplied = defineCalculator({
       'The bobweight without its oil, shared among the rods of the pin.',
       { units: grams },
     ),
-    sliding: massStep(
+    reciprocating: massStep(
       'm_x',
       'pistonMass + pinMass + ringMass + lockMass',
-      'What slides, without the small end.',
+      'What reciprocates, without the small end.',
       { units: grams },
     ),
     impliedBigEnd: is(
-      '(perRod - shellMass - reciprocatingFraction * (rodMass + sliding)) / (1 - reciprocatingFraction)',
+      '(perRod - shellMass - reciprocatingFraction * (rodMass + reciprocating)) / (1 - reciprocatingFraction)',
       'The bobweight formula solved for the big end, with the small end as the rest of the rod.',
       { units: grams },
     ),
@@ -88,7 +88,7 @@ export const bobweightImplied = defineCalculator({
     }),
     unsaidSwing: is(
       '(shellMass + oilMass / rodsPerPin + reciprocatingFraction * (ringMass + lockMass)) / (3 * (1 - reciprocatingFraction) * rodMass)',
-      'A third of every mass that was not said, all wrong the same way.',
+      'A third of every mass that was not stated, all wrong the same way.',
       { units: grams },
     ),
     perShellGram: is(
@@ -104,17 +104,17 @@ export const bobweightImplied = defineCalculator({
     {
       id: 'possible',
       holds: (_input, output) => output.impliedShare > 0 && output.impliedShare < 1,
-      say: 'No split of this rod gives this bobweight. A mass, the share f or the number of rods must be another.',
+      say: 'No split of this rod gives this bobweight. A mass, the balance factor or the number of rods must be another.',
     },
     {
       id: 'common',
       holds: (_input, output) => output.impliedShare >= 0.6 && output.impliedShare <= 0.8,
-      say: 'Rods commonly carry 0.60 to 0.80 of their mass at the big end (common practice, no source). Outside that, doubt a number, but look first at how far the masses that were not said can move the share.',
+      say: 'Rods commonly carry 0.60 to 0.80 of their mass at the big end (common practice, no source). Outside that, doubt a number, but look first at how far the masses that were not stated can move the share.',
     },
     {
       id: 'power',
       holds: (_input, output) => output.unsaidSwing <= 0.1,
-      say: 'The masses that were not said can move the share by more than 0.10, so this comparison can hardly contradict anything.',
+      say: 'The masses that were not stated can move the share by more than 0.10, so this comparison can hardly contradict anything.',
     },
   ],
   validity: [
@@ -128,8 +128,8 @@ export const bobweightImplied = defineCalculator({
     },
   ],
   assumptions: [
-    'The bobweight was made with the formula of this page, and with the share f and the number of rods entered here.',
-    'The rings, locks, shells and oil were not said and are assumed. Give each the ± that you would bet on: the ± of the share then says whether the answer means anything.',
+    'The bobweight was made with the formula of this page, and with the balance factor and the number of rods entered here.',
+    'The rings, locks, bearings and oil were not stated and are assumed. Give each the ± that you would bet on: the ± of the share then says whether the answer means anything.',
     'All rods and pistons of the pin are alike.',
     'A share inside the common band does not show that the figure is true. It shows that it is not contradicted.',
   ],

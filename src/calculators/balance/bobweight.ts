@@ -52,21 +52,21 @@ export const bobweight = defineCalculator({
       carries: 'bobweight',
     }),
     halfBobweight: mass('m_half', 'Each half of the clamp'),
-    rotatingPerRod: mass('m_rot,1', 'Turning mass of one rod'),
-    reciprocatingPerCylinder: mass('m_rec', 'Sliding mass of one cylinder', {
-      phrase: 'The sliding mass of one cylinder',
+    rotatingPerRod: mass('m_rot,1', 'Rotating mass of one rod'),
+    reciprocatingPerCylinder: mass('m_rec', 'Reciprocating mass of one cylinder', {
+      phrase: 'The reciprocating mass of one cylinder',
       carries: 'reciprocatingMass',
     }),
-    rotating: mass('m_rot', 'Turning mass on the pin, with oil', {
-      phrase: 'The turning mass on one pin',
+    rotating: mass('m_rot', 'Rotating mass on the pin, with oil', {
+      phrase: 'The rotating mass on one pin',
       carries: 'rotatingMass',
     }),
-    reciprocating: mass('m_rec,pin', 'Sliding mass on the pin'),
-    carried: mass('m_car', 'Part of the sliding mass that is carried'),
+    reciprocating: mass('m_rec,pin', 'Reciprocating mass on the pin'),
+    carried: mass('m_car', 'Part of the reciprocating mass that is carried'),
     bobweightShare: ratio('q_bob', 'Bobweight over everything on the pin'),
-    perHundredth: mass('Δm_f', 'Bobweight change for 0.01 of the share f', detail),
+    perHundredth: mass('Δm_f', 'Bobweight change for 1 % of balance factor', detail),
     bigEnds: mass('m_bob,be', 'Big ends in the bobweight', detail),
-    shells: mass('m_bob,shell', 'Shells in the bobweight', detail),
+    shells: mass('m_bob,shell', 'Bearings in the bobweight', detail),
     oil: mass('m_bob,oil', 'Oil in the bobweight', detail),
     smallEndsCarried: mass('m_bob,se', 'Small ends in the bobweight', detail),
     pinsCarried: mass('m_bob,pin', 'Wrist pins in the bobweight', detail),
@@ -102,12 +102,12 @@ export const bobweight = defineCalculator({
   steps: {
     rotatingPerRod: is(
       'bigEndMass + shellMass',
-      'What turns with the crankpin, for one rod: its big end and its shells.',
+      'What rotates with the crankpin, for one rod: its big end and its bearing pair.',
       { units: grams },
     ),
     reciprocatingPerCylinder: is(
       'smallEndMass + pinMass + lockMass + pistonMass + ringMass',
-      'What slides in the bore, for one cylinder: small end, pin, locks, piston and rings.',
+      'What reciprocates in the bore, for one cylinder: small end, pin, locks, piston and rings.',
       { units: grams },
     ),
     partners: count(
@@ -117,22 +117,22 @@ export const bobweight = defineCalculator({
     ),
     rotating: is(
       'rodsPerPin * rotatingPerRod + oilMass + partners * partnerRotating',
-      'All that turns with one pin, with the oil allowance and what the second rod has more.',
+      'All that rotates with one pin, with the oil allowance and what the second rod has more.',
       { units: grams },
     ),
     reciprocating: is(
       'rodsPerPin * reciprocatingPerCylinder + partners * partnerReciprocating',
-      'All that slides on one pin.',
+      'All that reciprocates on one pin.',
       { units: grams },
     ),
     carried: is(
       'reciprocatingFraction * reciprocating',
-      'The part of it that a turning weight can answer.',
+      'The part of it, by the balance factor, that the counterweight is to answer.',
       { units: grams, source: 'bevan-2005' },
     ),
     bobweight: is(
       'rotating + carried',
-      'The bobweight is all of what turns and that part of what slides.',
+      'The bobweight is all of the rotating mass and that part of the reciprocating mass.',
       { units: grams, source: 'bosch-handbook' },
     ),
     halfBobweight: is(
@@ -145,12 +145,12 @@ export const bobweight = defineCalculator({
       'The bobweight over everything that hangs on the pin.',
       { units: grams },
     ),
-    perHundredth: is('0.01 * reciprocating', 'One hundredth more of the share f adds this much.', {
+    perHundredth: is('0.01 * reciprocating', 'One per cent more balance factor adds this much.', {
       units: grams,
     }),
     bigEnds: is(
       'rodsPerPin * bigEndMass + partners * partnerRotating',
-      'Part by part, the big ends count whole; what the second rod’s turning parts have more is shown with them.',
+      'Part by part, the big ends count whole; what the second rod’s rotating mass has more is shown with them.',
       { units: grams },
     ),
     shells: is('rodsPerPin * shellMass', 'So do the shells.', { units: grams }),
@@ -168,7 +168,7 @@ export const bobweight = defineCalculator({
     }),
     pistonsCarried: is(
       'reciprocatingFraction * (rodsPerPin * pistonMass + partners * partnerReciprocating)',
-      'Of the pistons, with what the second rod’s sliding parts have more.',
+      'Of the pistons, with what the second rod’s reciprocating mass has more.',
       { units: grams },
     ),
     ringsCarried: is('reciprocatingFraction * rodsPerPin * ringMass', 'And of the rings.', {
@@ -186,7 +186,7 @@ export const bobweight = defineCalculator({
     {
       id: 'usual-fraction',
       holds: (input) => input.reciprocatingFraction >= 0.3 && input.reciprocatingFraction <= 0.7,
-      say: 'A share f outside 0.30 to 0.70 is a choice for one special engine. Make sure the balancer expects it.',
+      say: 'A balance factor outside 30 to 70 % is a choice for one special engine. Make sure the balancer expects it.',
     },
     {
       id: 'several-rods',
@@ -197,7 +197,7 @@ export const bobweight = defineCalculator({
   validity: [
     {
       id: 'fraction',
-      label: 'Share of the sliding mass that is carried',
+      label: 'Balance factor',
       symbol: 'f',
       kind: 'ratio',
       of: (input) => input.reciprocatingFraction,
@@ -206,11 +206,11 @@ export const bobweight = defineCalculator({
   ],
   assumptions: [
     'All cylinders of the engine are alike, except for the second rod of a pin if its differences are given. Odd and even cylinders may differ: work each pin by itself.',
-    'The crank is stiff, and the rods sit on the middle of the pin. Rods side by side on a shared pin make small couples that cancel over the throws of a cross-plane V8 or a V6; a V2, a V4 and a flat-plane V8 keep some of them.',
+    'The crank is stiff, and the rods sit on the middle of the pin. Rods side by side on a shared pin make small couples that cancel over the throws of a cross-plane V8 or a V6; a V-twin, a V4 and a flat-plane V8 keep some of them.',
     'On a split pin, enter one rod: the bobweight is then for one half of the pin, clamped at the angle of that half.',
     'The oil allowance is counted once for the pin. What oil really hangs there is not known: common practice, no source.',
-    'The share f is chosen from the layout of the engine, not from the masses. One half is right for two rods on a common pin at 90°.',
-    'The answer is only as good as the weighing: an error of a gram in a turning part counts whole, in a sliding part f times, and twice where two rods share the pin.',
+    'The balance factor is chosen from the layout of the engine, not from the masses. 50 % is right for two rods on a common pin at 90°.',
+    'The answer is only as good as the weighing: an error of a gram in a rotating part counts whole, in a reciprocating part by the balance factor, and both twice where two rods share the pin.',
   ],
   cautions: ['balancing', 'weighing', 'twisting'],
   sources: ['bevan-2005', 'khurmi-gupta-2009', 'sarkar-2002', 'bosch-handbook', 'liu-huston-2011'],

@@ -10,10 +10,10 @@ export const notes: NotesOf<typeof quantities> = {
   pinMass: { measure: 'Scale, clean and dry.' },
   ringMass: { measure: 'Scale, all rings of one piston together.' },
   lockMass: {
-    measure: 'Weigh ten locks and divide; count both locks of the pin.',
+    measure: 'Weigh ten locks and divide; enter the pair.',
     note: 'Zero for a pin that is pressed into the rod.',
   },
-  shellMass: { measure: 'Scale, both shells of one rod.' },
+  shellMass: { measure: 'Scale, both shells of one rod together.' },
   oilMass: {
     measure: 'Assumed. The volume of the drilling times 0.86 g/cm³ shows the size.',
     note: 'Write on the card that it was assumed.',
@@ -24,6 +24,7 @@ export const notes: NotesOf<typeof quantities> = {
   },
   reciprocatingFraction: {
     measure: 'Chosen: it follows from the layout, or from a decision to move the shake.',
+    note: 'In per cent of the reciprocating mass. 50 % for two rods on a common pin at 90°.',
   },
   partnerRotating: {
     measure:
@@ -36,11 +37,11 @@ export const notes: NotesOf<typeof quantities> = {
   bobweight: { measure: 'Scale, the clamp complete with its shims, screws and added weights.' },
   bobweightError: { measure: 'Weigh the clamp and subtract the wanted bobweight.' },
   rotatingMass: {
-    measure: 'Sum of the weighed parts that turn with one crankpin: big ends, shells, oil.',
+    measure: 'Sum of the weighed parts that rotate with one crankpin: big ends, shells, oil.',
   },
   reciprocatingMass: {
     measure:
-      'Sum of the weighed parts that slide with one piston: piston, pin, rings, locks, small end.',
+      'Sum of the weighed parts that reciprocate with one piston: piston, pin, rings, locks, small end.',
   },
   balanceRadius: {
     measure: 'Rule or caliper from the surface of a main journal, plus half the journal.',
@@ -57,4 +58,8 @@ export const notes: NotesOf<typeof quantities> = {
     measure: 'Caliper over the outer edges of two neighbouring bores, less the mean of both bores.',
   },
   bankAngle: { measure: 'From the drawing, or a digital level on each deck.' },
+  crankLayout: {
+    measure:
+      'Count the cylinders, look at the crank from its front end, and take the row whose throws stand as these do.',
+  },
 };

@@ -14,12 +14,12 @@ import {
 import { detail, load, mass, ratio } from '../output.ts';
 import { is, millimetres } from '../step.ts';
 
-/** Where the share f comes from: what a counterweight can take of a straight-line force, and what it leaves. */
+/** Where the balance factor comes from: what a counterweight can take of a straight-line force, and what it leaves. */
 export const partialBalance = defineCalculator({
   id: 'partial-balance',
-  title: 'Where the half comes from',
+  title: 'Where the balance factor comes from',
   purpose:
-    'What a counterweight can take of the sliding force on one crankpin, and what it leaves.',
+    'What a counterweight can take of the reciprocating force on one crankpin, and what it leaves.',
   asks: [
     'reciprocatingMass',
     'rotatingMass',
@@ -52,11 +52,11 @@ export const partialBalance = defineCalculator({
       phrase: 'The balance mass',
       main: true,
     }),
-    inertiaForce: load('F_1', 'Sliding force of one cylinder, greatest primary'),
-    forward: load('F_fwd', 'Part turning with the crank'),
-    backwardShare: ratio('q_bwd', 'Part turning against the crank, in F₁', detail),
-    backward: load('F_bwd', 'Part turning against the crank', {
-      phrase: 'The part that turns backward, which no counterweight reaches,',
+    inertiaForce: load('F_1', 'Reciprocating force of one cylinder, greatest primary'),
+    forward: load('F_fwd', 'Part rotating with the crank'),
+    backwardShare: ratio('q_bwd', 'Part rotating against the crank, in F₁', detail),
+    backward: load('F_bwd', 'Part rotating against the crank', {
+      phrase: 'The part that rotates backward, which no counterweight reaches,',
     }),
     forwardLeft: load('F_left', 'Left of the forward part (negative: overbalanced)'),
     residual: load('F_res', 'Primary force left at this crank angle'),
@@ -74,20 +74,24 @@ export const partialBalance = defineCalculator({
     ),
     forward: is(
       'rodsPerPin / 2 * inertiaForce',
-      'Half of each cylinder turns with the crank, at any angle between the banks.',
+      'Half of each cylinder rotates with the crank, at any angle between the banks.',
       { units: { force: 'N' }, source: 'bevan-2005' },
     ),
     backwardShare: is(
       '(2 - rodsPerPin) / 2 + (rodsPerPin - 1) * cos(bankAngle)',
-      'The other halves turn backward: a half for one rod, the cosine of the bank angle for two.',
+      'The other halves rotate backward: a half for one rod, the cosine of the bank angle for two.',
       { source: 'bevan-2005' },
     ),
-    backward: is('abs(backwardShare) * inertiaForce', 'The part that turns backward, in newtons.', {
-      units: { force: 'N' },
-    }),
+    backward: is(
+      'abs(backwardShare) * inertiaForce',
+      'The part that rotates backward, in newtons.',
+      {
+        units: { force: 'N' },
+      },
+    ),
     forwardLeft: is(
       'rodsPerPin * (0.5 - reciprocatingFraction) * inertiaForce',
-      'A counterweight for the share f takes that share of each cylinder out of the forward part.',
+      'The counterweight takes the balance factor’s share of each cylinder out of the forward part.',
       { units: { force: 'N' } },
     ),
     residual: is(
@@ -97,7 +101,7 @@ export const partialBalance = defineCalculator({
     ),
     residualGreatest: is(
       'abs(forwardLeft) + backward',
-      'The two turning parts meet twice in a turn.',
+      'The two rotating parts meet twice in a turn.',
       { units: { force: 'N' } },
     ),
     residualLeast: is('abs(abs(forwardLeft) - backward)', 'And stand against each other twice.', {
@@ -113,18 +117,18 @@ export const partialBalance = defineCalculator({
     {
       id: 'right-angle',
       holds: (input) => input.rodsPerPin === 1 || Math.abs(Math.cos(input.bankAngle)) < 0.01,
-      say: 'The banks do not stand at 90°, so part of the force turns backward. On one pin no choice of f removes it; whether other pins cancel it depends on the layout.',
+      say: 'The banks do not stand at 90°, so part of the force rotates backward. On one pin no balance factor removes it; whether other pins cancel it depends on the layout.',
     },
     {
       id: 'single',
       holds: (input) => input.rodsPerPin > 1,
-      say: 'With one rod on the pin f is a choice: it only moves the force from along the bore to across it.',
+      say: 'With one rod on the pin the balance factor is a choice: it only moves the force from along the bore to across it.',
     },
   ],
   validity: [
     {
       id: 'fraction',
-      label: 'Share of the sliding mass that is carried',
+      label: 'Balance factor',
       symbol: 'f',
       kind: 'ratio',
       of: (input) => input.reciprocatingFraction,
@@ -132,10 +136,10 @@ export const partialBalance = defineCalculator({
     },
   ],
   assumptions: [
-    'Only the force that repeats once a turn is counted. A second-order force, about a quarter to a third as large, comes on top and cannot be taken by anything that turns at crank speed.',
+    'Only the force that repeats once a turn is counted. A second-order force, about a quarter to a third as large, comes on top and cannot be taken by anything that rotates at crank speed.',
     'With one rod the crank angle counts from top dead centre. With two rods it counts from the pin standing midway between the banks.',
     'Both rods are taken in one plane. Side by side they also make a couple, half the forces times their distance, which is left out.',
-    'The turning mass is all that turns with the pin: big ends, shells and oil. The crank’s own pin and webs are not in it; the balancer finds them.',
+    'The rotating mass is all that goes round with the pin: big ends, bearings and oil. The crank’s own pin and webs are not in it; the balancer finds them.',
     'The crank is stiff, turns at a steady speed, and the pin offset is zero.',
   ],
   cautions: ['balancing', 'twisting'],

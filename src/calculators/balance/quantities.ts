@@ -1,4 +1,4 @@
-import { angle, count, length, mass, ratio } from '../quantity.ts';
+import { angle, count, length, mass, percent } from '../quantity.ts';
 
 /* What hangs on a crankpin, and where a crank is corrected. */
 
@@ -17,12 +17,12 @@ export const ringMass = mass('ringMass', 'm_rings', 'Rings of one piston', [1, 8
   demo: ['38.0 g', '23.5 g'],
   plusMinus: 0.1,
 });
-export const lockMass = mass('lockMass', 'm_locks', 'Both locks of one pin', [0, 0, 5, 25], {
+export const lockMass = mass('lockMass', 'm_locks', 'Pin locks (pair)', [0, 0, 5, 25], {
   origin: 'part',
   demo: ['0 g', '1.2 g'],
   plusMinus: 0.05,
 });
-export const shellMass = mass('shellMass', 'm_shell', 'Both shells of one rod', [2, 10, 85, 400], {
+export const shellMass = mass('shellMass', 'm_shell', 'Bearing pair of one rod', [2, 10, 85, 400], {
   origin: 'part',
   demo: ['41.0 g', '36.0 g'],
   plusMinus: 0.1,
@@ -36,24 +36,24 @@ export const rodsPerPin = count('rodsPerPin', 'n_rod', 'Rods on one crankpin', [
   origin: 'choice',
   demo: '2',
 });
-export const reciprocatingFraction = ratio(
+export const reciprocatingFraction = percent(
   'reciprocatingFraction',
   'f',
-  'Share of the reciprocating mass in the bobweight',
-  [0, 0.36, 0.55, 1],
-  { origin: 'choice', demo: '0.50' },
+  'Balance factor',
+  [0, 36, 55, 100],
+  { origin: 'choice', demo: '50 %' },
 );
 export const partnerRotating = mass(
   'partnerRotating',
   'Δm_rot',
-  "Second rod's turning parts, heavier by",
+  "Second rod's rotating mass, heavier by",
   [-500, -10, 10, 500],
   { origin: 'part', demo: '0 g', plusMinus: 0.5 },
 );
 export const partnerReciprocating = mass(
   'partnerReciprocating',
   'Δm_rec',
-  "Second rod's sliding parts, heavier by",
+  "Second rod's reciprocating mass, heavier by",
   [-500, -20, 20, 500],
   { origin: 'part', demo: '0 g', plusMinus: 0.5 },
 );
@@ -74,14 +74,14 @@ export const bobweightError = mass(
 export const rotatingMass = mass(
   'rotatingMass',
   'm_rot',
-  'Turning mass at one crankpin',
+  'Rotating mass at one crankpin',
   [0, 100, 1400, 500000],
   { origin: 'part', demo: ['928.4 g', '675.2 g'], plusMinus: 0.5 },
 );
 export const reciprocatingMass = mass(
   'reciprocatingMass',
   'm_rec',
-  'Sliding mass of one cylinder',
+  'Reciprocating mass of one cylinder',
   [1, 150, 1000, 500000],
   { origin: 'part', demo: ['756.8 g', '557.9 g'], plusMinus: 0.5 },
 );
@@ -118,3 +118,4 @@ export const bankAngle = angle('bankAngle', 'γ', 'Angle between the banks', [0,
   demo: '90 deg',
   plusMinus: 0.1,
 });
+export { crankLayout } from './crank-layout.choices.ts';

@@ -8,12 +8,30 @@ export const bearingClearanceSteps = {
     'What the housing leaves once two walls and the journal are in it.',
     { units: millimetres },
   ),
-  clearance: is(
-    'when(given(rodClearance), rodClearance, computed)',
-    'The gauge reading is believed where there is one. The sum of the parts stands in for it, and checks it.',
+  ...ringSteps,
+  fitShop: length(
+    'δ_0',
+    '2 * crushHeight / pi',
+    'The crush of both halves, as an interference on the diameter.',
     { units: millimetres },
   ),
-  gaugeDifference: is('rodClearance - computed', 'The gauge reading less that sum.', {
+  pressureShop: is(
+    'fitShop / (rodHousing * (housingGive / youngsModulus + shellGive / shellModulus))',
+    'What it presses with.',
+    { units: millimetres, source: 'ugural-fenster-1981' },
+  ),
+  opening: is(
+    'fitShop - 2 * shellBore * rodHousing^2 / (rodHousing^2 - shellBore^2) * pressureShop / shellModulus',
+    'The free shells are too large by the crush and are squeezed back by part of it. The rest opens the bore.',
+    { units: millimetres },
+  ),
+  predicted: is('computed + opening', 'So much a gauge should read.', { units: millimetres }),
+  clearance: is(
+    'when(given(rodClearance), rodClearance, predicted)',
+    'The measured oil clearance is believed where there is one. The prediction stands in for it, and checks it.',
+    { units: millimetres },
+  ),
+  gaugeDifference: is('rodClearance - predicted', 'The reading less the prediction.', {
     units: millimetres,
   }),
   leastClearance: is(
@@ -40,23 +58,6 @@ export const bearingClearanceSteps = {
     units: millimetres,
     source: 'clearance-rule-article',
   }),
-  ...ringSteps,
-  fitShop: length(
-    'δ_0',
-    '2 * crushHeight / pi',
-    'The crush of both halves, as an interference on the diameter.',
-    { units: millimetres },
-  ),
-  pressureShop: is(
-    'fitShop / (rodHousing * (housingGive / youngsModulus + shellGive / shellModulus))',
-    'What it presses with.',
-    { units: millimetres, source: 'ugural-fenster-1981' },
-  ),
-  opening: is(
-    'fitShop - 2 * shellBore * rodHousing^2 / (rodHousing^2 - shellBore^2) * pressureShop / shellModulus',
-    'The free shells are too large by the crush and are squeezed back by part of it. A gauge reads the rest as well.',
-    { units: millimetres },
-  ),
   fitHot: length(
     'δ_hot',
     'fitShop + rodHousing * (shellExpansion - rodExpansion) * (rodTemperature - assemblyTemperature)',

@@ -2,8 +2,10 @@ import {
   bearingState,
   computedClearance,
   journalTemperature,
+  predictedClearance,
 } from '../../core/bearings/bearing-clearance.ts';
 import { crushOpening, looseTemperature } from '../../core/bearings/bearing-fit.ts';
+import { difference } from '../../core/math/difference.ts';
 import { atLeast } from '../../core/refuse.ts';
 import { looseOrAbsent } from './bearing-clearance.shared.ts';
 import { bearingClearanceSteps } from './bearing-clearance.steps.ts';
@@ -40,17 +42,12 @@ import {
   temperature,
 } from '../output.ts';
 
-/** [m] More than this between the gauge and the sum of the parts is asked about. */
+/** [m] More than this between the gauge and what the parts predict is asked about. */
 const apart = 0.008e-3;
 /** Common practice: least and greatest clearance over the journal's diameter (thou per inch). */
 const practice = { low: 0.75e-3, high: 1e-3 } as const;
 /** Points of the curves, and how far past running they go [K]. */
 const sampled = { points: 61, beyond: 40 } as const;
-
-/** A difference [m] that is nothing where it is no more than the rounding of the sum: a picometre. */
-function withoutRounding(difference: number): number {
-  return Math.abs(difference) < 1e-12 ? 0 : difference;
-}
 
 /** Rod bearing clearance cold, in the shop and running, with the crush that heat takes first. */
 export const bearingClearance = defineCalculator({
@@ -95,7 +92,7 @@ export const bearingClearance = defineCalculator({
     crankpinTemperature,
   },
   outputs: {
-    clearance: length('c_0', 'Clearance in the shop, gauged if it was', {
+    clearance: length('c_0', 'Measured oil clearance in the shop, or predicted from the parts', {
       phrase: 'The clearance in the shop',
       main: true,
     }),
@@ -103,9 +100,10 @@ export const bearingClearance = defineCalculator({
     clearanceCold: length('c_cold', 'Clearance at the coldest start', {
       phrase: 'At the coldest start it',
     }),
-    computed: length('c_calc', 'Housing less two walls less journal'),
-    gaugeDifference: maybe(length('Δ_g', 'Gauged above computed')),
-    opening: length('Δ_cr', 'What the crush alone would add to a gauge reading'),
+    computed: length('c_calc', 'Housing bore less two shells less journal'),
+    opening: length('Δ_cr', 'What the crush opens the bore by'),
+    predicted: length('c_pred', 'Both together: what a gauge should read'),
+    gaugeDifference: maybe(length('Δ_g', 'Gauged, above what was predicted')),
     leastClearance: length('c_min', 'Least clearance round and along the journal'),
     greatestClearance: length('c_max', 'Greatest clearance round and along the journal'),
     perDiameter: clearanceRatio('ψ', 'Clearance over diameter', {
@@ -134,7 +132,8 @@ export const bearingClearance = defineCalculator({
   },
   compute: (input) => {
     const computed = computedClearance(input);
-    const clearance = input.rodClearance ?? computed;
+    const predicted = predictedClearance(input);
+    const clearance = input.rodClearance ?? predicted;
     const shape = (atLeast(input, 'journalOutOfRound') + atLeast(input, 'journalTaper')) / 2;
     const shop = input.assemblyTemperature;
     const running = { rod: input.rodTemperature, journal: input.crankpinTemperature };
@@ -160,8 +159,9 @@ export const bearingClearance = defineCalculator({
       gaugeDifference:
         input.rodClearance === undefined
           ? { absent: 'No gauge reading is entered.' }
-          : withoutRounding(input.rodClearance - computed),
+          : difference(input.rodClearance, predicted, input.rodHousing),
       opening: crushOpening(input),
+      predicted,
       leastClearance: clearance - shape,
       greatestClearance: clearance + shape,
       perDiameter: clearance / input.crankpinDiameter,
@@ -183,7 +183,7 @@ export const bearingClearance = defineCalculator({
       id: 'gauge-apart',
       holds: (_, { gaugeDifference }) =>
         typeof gaugeDifference !== 'number' || Math.abs(gaugeDifference) <= apart,
-      say: 'The gauge and the sum of the parts are more than 0.008 mm (0.0003 in) apart. Crush opens the bore a little; beyond that one of the readings is wrong, or a shell is in the wrong place. Measure again before choosing shells.',
+      say: 'The gauge reads more than 0.008 mm (0.0003 in) away from what the parts and their crush predict. One of the readings is wrong, the crush is not what was entered, or a shell is in the wrong place. Measure again before choosing shells.',
     },
     {
       id: 'no-clearance',
@@ -215,8 +215,8 @@ export const bearingClearance = defineCalculator({
   assumptions: [
     'The clearance is the diametral one in line with the rod. Shells are thinner towards the parting line, so that a gauge at 45° or across reads 0.01 to 0.03 mm more by design (common practice, no source).',
     'The journal’s diameter is the mean of its readings. Half the out-of-round and half the taper then come off on one side and go on at the other.',
-    'The gauge reading is believed where there is one; the sum of the parts is its check. The sum leaves out what the crush opens the bore by.',
-    'The big end counts as a closed ring, good to 30 % at best. That ± falls on what heat takes from the crush, not on the clearance in the shop.',
+    'The measured oil clearance is believed where there is one. Otherwise the sum of the parts stands in for it, with what the crush opens the bore by; that part is good to 30 %.',
+    'The big end counts as a closed ring, good to 30 % at best. That ± falls on the opening by the crush and on what heat takes from it; a measured oil clearance is free of the first.',
     'Housing and shells have one temperature, the journal its own. A journal 10 K warmer than assumed takes about 6 µm from 50 mm.',
     'Parts at rest. At speed a big end closes in by tens of µm under its own inertia, as much as the clearance, and none of that is here.',
     'Loose shells are taken to keep their round shape and to grow by themselves alone.',
@@ -224,6 +224,6 @@ export const bearingClearance = defineCalculator({
   cautions: ['bearing', 'journal'],
   sources: ['clearance-rule-article', 'ugural-fenster-1981', 'kopeliovich-crush-height'],
   sweep: { input: 'rodTemperature', output: 'clearanceHot' },
-  solve: { input: 'rodShellWall', output: 'computed' },
+  solve: { input: 'rodShellWall', output: 'predicted' },
   exercise: { ask: 'computed', tolerance: 0.01 },
 });

@@ -75,13 +75,13 @@ export const bearingCrush = defineCalculator({
       main: true,
     }),
     pressureHot: contactPressure('p_hot', 'The same, running', {
-      phrase: 'When the rod is at its running temperature it',
+      phrase: 'With the rod at its running temperature it',
     }),
     pressureCold: contactPressure('p_cold', 'The same, at the coldest start'),
     interference: length('δ_0', 'Interference on the diameter'),
     shellHoop: stress('σ_sh', 'Mean hoop stress in the shell (tension positive)'),
     jointForce: load('F_cr', 'Clamp used up by the crush, each side', {
-      phrase: 'The crush uses up a clamping force at each parting face that',
+      phrase: 'The clamping force that the crush uses up at each parting face',
     }),
     touching: length('s_N,0', 'Crush height that just touches, running'),
     loose: maybe(temperature('T_loose', 'Rod temperature at which the shells go loose')),

@@ -37,7 +37,7 @@ export const journalSizes = defineCalculator({
   },
   outputs: {
     pinSpeed: speed('u_p', 'Surface speed of the crankpin', {
-      phrase: 'At each set’s own highest speed the surface of the crankpin',
+      phrase: 'At each set’s own highest speed the surface speed of the crankpin',
       main: true,
     }),
     pinSpeedCommon: speed('u_p,com', 'The same at the common speed', {
@@ -49,7 +49,9 @@ export const journalSizes = defineCalculator({
       phrase: 'The load over the projected area',
     }),
     overlap: length('o', 'Overlap with the main journal', { phrase: 'The overlap' }),
-    bigEnd: mass('m_rot', 'Big end with its shells', { phrase: 'The big end with its shells' }),
+    bigEnd: mass('m_rot', 'Big end with its bearing pair', {
+      phrase: 'The big end with its bearing pair',
+    }),
   },
   compute: (input) => {
     const own = atLeast(input, 'maxSpeed');
@@ -76,7 +78,7 @@ export const journalSizes = defineCalculator({
     area: candidate.output.projectedArea / baseline.output.projectedArea,
   }),
   steps: {
-    pinSpeed: is('crankpinDiameter / 2 * maxSpeed', 'Half the diameter times the turning speed.'),
+    pinSpeed: is('crankpinDiameter / 2 * maxSpeed', 'Half the diameter times the angular speed.'),
     pinSpeedCommon: is(
       'crankpinDiameter / 2 * commonSpeed',
       'The same with both sets at one speed.',
@@ -84,12 +86,12 @@ export const journalSizes = defineCalculator({
     mainSpeed: is('mainDiameter / 2 * maxSpeed', 'The main journal turns as fast and is larger.'),
     projectedArea: is(
       'crankpinDiameter * rodShellWidth',
-      'The bearing’s shadow: diameter times width.',
+      'The projected area of the bearing: diameter times width.',
       { units: millimetres },
     ),
     unitLoad: is(
       'bearingLoad / projectedArea',
-      'A mean over that shadow. The film’s own pressure is many times greater in one spot.',
+      'A mean over that area. The film’s own pressure is many times greater in one spot.',
       {
         units: { force: 'N', area: 'mm2', pressure: 'MPa' },
         source: 'khurmi-gupta-machine-design-2005',

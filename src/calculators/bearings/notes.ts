@@ -47,4 +47,12 @@ export const notes: NotesOf<typeof quantities> = {
   fitDiameter: {
     measure: 'The drawing’s size, without its tolerance. It chooses the step of the table.',
   },
+  holeGrade: {
+    measure:
+      'Chosen on the drawing: the letter and figure behind the nominal diameter of the hole.',
+  },
+  shaftGrade: {
+    measure:
+      'Chosen on the drawing: the letter and figure behind the nominal diameter of the shaft.',
+  },
 };

@@ -19,7 +19,7 @@ export const crankpinDiameter = length(
 export const rodHousing = length(
   'rodHousing',
   'D_h',
-  'Rod big-end bore without shells',
+  'Rod housing bore, without shells',
   [15, 32, 62, 160],
   { origin: 'part', demo: ['55.590 mm', '49.700 mm'], plusMinus: 0.003 },
 );
@@ -33,15 +33,21 @@ export const housingOutside = length(
 export const rodShellWall = length(
   'rodShellWall',
   't_rs',
-  'Rod shell wall at the crown',
+  'Bearing shell thickness at the crown',
   [0.6, 1.2, 2.5, 8],
-  { origin: 'part', demo: ['1.7720 mm', '1.8170 mm'], plusMinus: 0.0015 },
+  { origin: 'part', demo: ['1.7767 mm', '1.8303 mm'], plusMinus: 0.0015 },
 );
-export const rodShellWidth = length('rodShellWidth', 'b_rs', 'Rod shell width', [4, 12, 24, 90], {
-  origin: 'part',
-  demo: ['19.6 mm', '18.8 mm'],
-  plusMinus: 0.05,
-});
+export const rodShellWidth = length(
+  'rodShellWidth',
+  'b_rs',
+  'Bearing shell width',
+  [4, 12, 24, 90],
+  {
+    origin: 'part',
+    demo: ['19.6 mm', '18.8 mm'],
+    plusMinus: 0.05,
+  },
+);
 export const crushHeight = length(
   'crushHeight',
   's_N',
@@ -52,7 +58,7 @@ export const crushHeight = length(
 export const rodClearance = length(
   'rodClearance',
   'c_rod',
-  'Rod bearing clearance as gauged',
+  'Measured oil clearance of the rod bearing',
   [0.005, 0.022, 0.085, 0.4],
   { origin: 'part', demo: '', plusMinus: 0.006 },
 );
@@ -124,3 +130,4 @@ export const fitDiameter = length(
   [1, 20, 100, 500],
   { origin: 'choice', demo: ['56 mm', '50 mm'] },
 );
+export { holeGrade, shaftGrade } from './iso-fit.choices.ts';

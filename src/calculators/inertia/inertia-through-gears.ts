@@ -42,7 +42,7 @@ export const inertiaThroughGears = defineCalculator({
     overrunMass: heavyMass('m_over', 'while the car drives the engine'),
     wheelMass: heavyMass('m_w', 'Four road wheels as mass on the road'),
     massFactor: ratio('γ_m', 'All that must be sped up, over the car’s mass', {
-      phrase: 'What must be sped up, measured by the car’s own mass,',
+      phrase: 'The mass that must be sped up, over the car’s own,',
     }),
     roadForce: load('F_t', 'Force at the tyres at steady speed'),
     engineRise: rateOfSpeed('α_E', 'How fast the engine’s speed rises in this gear'),

@@ -59,7 +59,7 @@ export const notes: NotesOf<typeof quantities> = {
   swingMass: { measure: 'Scale. Weigh exactly what hangs on the wires, without the platform.' },
   swingCount: {
     measure:
-      'Count whole swings, to and fro, starting with nought at the first passage through the middle.',
+      'Count whole swings, to and fro, starting with zero at the first passage through the middle.',
     note: 'Twenty or more, and no further than 10° to either side.',
   },
   swingTime: {
@@ -82,4 +82,11 @@ export const notes: NotesOf<typeof quantities> = {
   },
   bigEndTime: { measure: 'The same, turned over, hung in the big-end bore.' },
   rodSwingCount: { measure: 'Count whole swings, as many from each end.' },
+  flywheelFrom: {
+    measure:
+      'Chosen: a swing on the bench where there was one, the dimensions of the disc or ring otherwise.',
+  },
+  swingRig: {
+    measure: 'Chosen by how the part hangs while its swings are timed.',
+  },
 };

@@ -103,18 +103,18 @@ export const netTorque = torque('netTorque', 'M', 'Net torque at the crank', [1,
 });
 export const gearRatio = ratio('gearRatio', 'i_g', 'Gear ratio, lowest used', [0.4, 0.7, 4, 8], {
   origin: 'thing',
-  demo: '2.52',
+  demo: '2.20',
 });
 export const finalDrive = ratio('finalDrive', 'i_f', 'Final drive ratio', [1, 2.6, 6, 15], {
   origin: 'thing',
-  demo: '4.10',
+  demo: '3.42',
 });
 export const tyreRadius = distance(
   'tyreRadius',
   'r_t',
   'Rolling radius of the driven tyre',
   [0.15, 0.24, 0.36, 1],
-  { origin: 'thing', demo: '0.288 m', plusMinus: 0.003 },
+  { origin: 'thing', demo: '0.300 m', plusMinus: 0.003 },
 );
 export const wheelInertia = inertia(
   'wheelInertia',
@@ -128,7 +128,7 @@ export const carMass = heavyMass(
   'm_car',
   'Car with driver and fuel',
   [30, 250, 1900, 5000],
-  { origin: 'thing', demo: '940 kg', plusMinus: 5 },
+  { origin: 'thing', demo: '1120 kg', plusMinus: 5 },
 );
 export const drivelineEfficiency = ratio(
   'drivelineEfficiency',
@@ -228,3 +228,4 @@ export const rodSwingCount = count(
   [1, 10, 100, 1000],
   { origin: 'choice', demo: '50' },
 );
+export { flywheelFrom, swingRig } from './rotating-inertia.choices.ts';

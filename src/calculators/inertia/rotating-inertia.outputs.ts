@@ -24,7 +24,7 @@ export const inertiaOutputs = {
     carries: 'engineInertia',
   }),
   equivalentMass: heavyMass('m_eq', 'The same as mass on the road, in this gear', {
-    phrase: 'In the gear entered it counts as a mass on the road, which',
+    phrase: 'The mass on the road that it counts for in the gear entered',
     main: true,
   }),
   flywheelPart: engineInertia('I_F', 'of it the flywheel'),
@@ -32,15 +32,15 @@ export const inertiaOutputs = {
   reciprocatingPart: inertia('I_rec', 'What goes up and down, mean of a turn', detail),
   wheelShare: percent('s_F', 'Share of flywheel and clutch'),
   movingShare: percent('s_mov', 'Share of pistons, pins, rings and rods', {
-    phrase: 'Of that inertia, the share of pistons, pins, rings and rods',
+    phrase: 'The share of pistons, pins, rings and rods in that inertia',
   }),
   riseTime: time('t_r', 'Time of the rise, engine alone', {
     phrase: 'With the clutch open, the time of the rise',
   }),
   riseTorque: torque('M_α', 'Torque taken by the entered rate of rise'),
   risePower: power('P_α', 'Power taken by it at the end of the rise'),
-  energyHeld: energy('E', 'Energy held at the highest intended speed', {
-    phrase: 'At each set’s highest intended speed the energy held',
+  energyHeld: energy('E', 'Energy held at the redline', {
+    phrase: 'At each set’s redline the energy held',
   }),
   energyHeight: distance('h_E', 'The same as height of a 1000 kg car'),
   meanTorque: torque('M_mean', 'Mean inertia torque of a turn at steady speed'),
@@ -75,6 +75,6 @@ export const savedOutputs = {
   savedCrank: heavyMass('Δm_K', 'of it by the bare crank'),
   savedDamper: heavyMass('Δm_D', 'of it by the damper'),
   savedMoving: heavyMass('Δm_M', 'of it by pistons, pins, rings and rods', {
-    phrase: 'Of that, what pistons, pins, rings and rods save',
+    phrase: 'The part of it that pistons, pins, rings and rods save',
   }),
 } as const satisfies Readonly<Record<string, NumberOutput>>;

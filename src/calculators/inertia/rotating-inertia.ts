@@ -159,7 +159,7 @@ export const rotatingInertia = defineCalculator({
     {
       id: 'rise-below-highest',
       holds: ({ speedTo, maxSpeed }) => speedTo <= maxSpeed,
-      say: 'The rise ends above the highest intended speed.',
+      say: 'The rise ends above the redline.',
     },
     {
       id: 'rate-fits-torque',

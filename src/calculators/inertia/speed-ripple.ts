@@ -7,16 +7,20 @@ import { is } from '../step.ts';
 /** How unevenly an engine turns within a cycle. */
 export const speedRipple = defineCalculator({
   id: 'speed-ripple',
-  title: 'Speed ripple',
+  title: 'Coefficient of fluctuation of speed',
   purpose: 'How much the speed of the crank swings within a cycle: what a flywheel is for.',
   asks: ['engineInertia', 'energySwing', 'meanSpeed'],
   answers: ['coefficient', 'spread', 'highest', 'lowest'],
   inputs: { engineInertia, energySwing, meanSpeed },
   outputs: {
-    coefficient: percent('C_s', 'Speed ripple, greatest less least over the mean', {
-      phrase: 'With the same swing of energy the speed ripple',
-      main: true,
-    }),
+    coefficient: percent(
+      'C_s',
+      'Coefficient of fluctuation: greatest less least speed, over the mean',
+      {
+        phrase: 'With the same swing of energy the coefficient of fluctuation',
+        main: true,
+      },
+    ),
     spread: crankSpeed('Δn', 'Greatest less least speed'),
     highest: crankSpeed('n_hi', 'Greatest speed'),
     lowest: crankSpeed('n_lo', 'Least speed'),

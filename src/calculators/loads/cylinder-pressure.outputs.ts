@@ -4,7 +4,7 @@ const angle = { type: number, kind: 'angle' } as const;
 const energy = { type: number, kind: 'energy', metric: 'J', inch: 'ftlbf' } as const;
 const temperature = { type: number, kind: 'temperature', detail: true } as const;
 
-/** What the cylinder-pressure calculator gives, from the peak down to the books that must close. */
+/** What the cylinder-pressure calculator gives, from the peak down to the energies that must add up. */
 export const pressureOutputs = {
   peakPressure: {
     ...pressure,
@@ -18,7 +18,7 @@ export const pressureOutputs = {
     ...angle,
     label: 'Its crank angle after TDC',
     symbol: 'θ_peak',
-    phrase: 'It comes at a crank angle that',
+    phrase: 'The crank angle of the peak, after TDC,',
     carries: 'peakAngle',
   },
   worstPeak: {
@@ -82,14 +82,14 @@ export const pressureOutputs = {
     ...pressure,
     label: 'Pressure when the intake closes',
     symbol: 'p_IVC',
-    phrase: 'When the intake closes the pressure',
+    phrase: 'The pressure when the intake closes',
   },
   closingRatio: {
     type: number,
     kind: 'ratio',
     label: 'Volume ratio from intake closing',
     symbol: 'ε_IVC',
-    phrase: 'The volume ratio from there',
+    phrase: 'The volume ratio from intake closing',
   },
   motoredPressure: {
     ...pressure,

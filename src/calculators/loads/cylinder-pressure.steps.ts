@@ -48,7 +48,7 @@ export const pressureSteps = {
     'freshMass / (1 + airFuelLambda * stoichRatio)',
     'The part of the fresh charge that is fuel.',
   ),
-  trappedMass: is('freshMass / (1 - residualFraction)', 'With the old gas that stayed.'),
+  trappedMass: is('freshMass / (1 - residualFraction)', 'With the residual gas.'),
   closingPressure: is(
     'trappedMass * 287 * chargeTemperature / closingVolume',
     'The gas law gives the pressure when the intake closes. Manifold pressure has no part in it.',
@@ -126,7 +126,7 @@ export const pressureSteps = {
   topNumber: ratio('N_max', '30 * maxSpeed / (1000 * pi)', 'The highest speed in the same way.'),
   frictionPublished: is(
     '100000 * (0.97 + 0.15 * speedNumber + 0.05 * speedNumber^2)',
-    'A published quadratic for petrol engines of 845 to 2000 cm³ below 6000 a minute, as a second opinion.',
+    'A published quadratic for petrol engines of 845 to 2000 cm³ below 6000 rpm, as a second opinion.',
     { source: 'heywood-1988' },
   ),
   frictionTop: pressure(

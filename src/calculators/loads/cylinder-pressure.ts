@@ -144,12 +144,12 @@ export const cylinderPressure = defineCalculator({
     {
       id: 'friction-shape',
       holds: ({ maxSpeed: top }) => top <= (6000 * Math.PI) / 30,
-      say: 'The shape of the friction over speed was fitted below 6000 a minute and is drawn out beyond that here. Set friction so that the torque agrees with a measured one.',
+      say: 'The shape of the friction over speed was fitted below 6000 rpm and is drawn out beyond that here. Set friction so that the torque agrees with a measured one.',
     },
     {
       id: 'torque-below-top',
       holds: (input) => input.torqueSpeed <= input.maxSpeed,
-      say: 'The speed of greatest torque lies above the highest intended speed.',
+      say: 'The speed of greatest torque lies above the redline.',
     },
     {
       id: 'hot',
@@ -184,7 +184,7 @@ export const cylinderPressure = defineCalculator({
   assumptions: [
     'One zone: the gas has one temperature and one composition at a time. Burnt and unburnt gas really differ by more than 1000 K; for the pressure this matters little, for temperatures much.',
     'The charge counts as air. A rich petrol charge has a gas constant about 5 % below that of air, so that the pressure at intake closing is up to 5 % too high for the same mass.',
-    'What the exponents say about heat is booked as heat to the walls, so that the energy closes. With one ratio of specific heats for cold and hot gas this book can show heat coming from the walls; it is then the price of a simple gas, not a warm wall.',
+    'What the exponents say about heat is counted as heat to the walls, so that the energy adds up. With one ratio of specific heats for cold and hot gas this sum can show heat coming from the walls; that comes of the simple gas, not of a warm wall.',
     'After the exhaust opens, the excess over the exhaust pressure fades out by half a cosine, ending as far past BDC as the valve opened before it. Ending it at BDC instead takes 0.1 to 0.2 bar off the net mean pressure of the example engines.',
     'Exhaust and intake stroke run at the two mean pressures entered; between BDC and intake closing the pressure goes over into that of the trapped mass on a straight line of log pressure over log volume. Pressure waves are left out.',
     'The mean cycle. Single cycles scatter, and the peak at three standard deviations takes the peaks as spread like errors of measurement. Knock is not in it: a knocking cycle can go well beyond.',

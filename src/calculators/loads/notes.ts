@@ -52,7 +52,9 @@ export const notes: NotesOf<typeof quantities> = {
     note: 'In a rich charge only the fuel for which there is air counts as burnable.',
   },
   residualFraction: { measure: 'Assumed: a few hundredths at full throttle.' },
-  chargeTemperature: { measure: 'Assumed; warmer than the port by what walls and old gas give.' },
+  chargeTemperature: {
+    measure: 'Assumed; warmer than the port by what walls and residual gas give.',
+  },
   peakVariation: {
     measure: 'Standard deviation over mean of the peaks of a hundred cycles or more.',
   },

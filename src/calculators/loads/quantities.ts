@@ -45,14 +45,14 @@ export const crankcasePressure = gasPressure(
 export const overrunPressure = gasPressure(
   'overrunPressure',
   'p_ov',
-  'Closed-throttle pressure above the piston (absolute)',
+  'Overrun vacuum: closed-throttle pressure above the piston (absolute)',
   [5, 20, 45, 100],
   { origin: 'assumption', demo: ['28 kPa', '25 kPa'], plusMinus: 2 },
 );
 export const shankSection = length(
   'shankSection',
   'y_s',
-  'Shank section, from the pin centre',
+  'Beam section, from the pin centre',
   [5, 15, 80, 300],
   { origin: 'part', demo: '28 mm', plusMinus: 0.5 },
 );
@@ -195,7 +195,7 @@ export const combustionEfficiency = ratio(
 export const residualFraction = ratio(
   'residualFraction',
   'x_r',
-  'Old gas in the charge',
+  'Residual gas in the charge',
   [0, 0.02, 0.1, 0.6],
   { origin: 'assumption', demo: '0.04', plusMinus: 0.02 },
 );
@@ -209,7 +209,7 @@ export const chargeTemperature = temperature(
 export const peakVariation = percent(
   'peakVariation',
   'CoV_p',
-  'Spread of the peak from cycle to cycle (1 s)',
+  'Peak pressure from cycle to cycle: standard deviation',
   [0, 4, 12, 50],
   { origin: 'assumption', demo: ['6 %', '7 %'] },
 );

@@ -24,13 +24,13 @@ export const reversalSteps = {
   ),
   eyePull: is('bossPull + pinMass * accelerationTop', 'On the eye hangs the wrist pin as well.'),
   shankAcceleration: acceleration(
-    'a_shank',
+    'a_beam',
     'crankpinAcceleration * (1 + throwRatio * (1 - shankSection / (2 * rodLength)))',
     'Along the rod the acceleration falls evenly from the pin’s to the crankpin’s; this is its value half way from the pin to the section.',
   ),
   shankPull: is(
     'eyePull + rodMassAbove * shankAcceleration',
-    'On the shank section hangs the rod metal above it as well.',
+    'On the beam section hangs the rod metal above it as well.',
   ),
   reciprocating: is(
     'pistonMass + ringMass + lockMass + pinMass + smallEndMass',
@@ -57,7 +57,7 @@ export const reversalSteps = {
   ),
   missedShiftPull: is(
     '(reciprocating * (1 + throwRatio) + bigEndMass + shellMass - capMass) * crankRadius * missedShiftSpeed^2',
-    'And at the missed-shift speed.',
+    'And at the over-rev speed.',
   ),
   missedShiftExcess: is(
     '(missedShiftSpeed / maxSpeed)^2 - 1',

@@ -93,28 +93,32 @@ export const reversalLoad = defineCalculator({
     overrunPressure,
   },
   outputs: {
-    partingPull: load('F_part', 'Pull across the parting line, both bolts', {
-      phrase: 'At each set’s own highest speed the pull across the parting line',
-      main: true,
-    }),
+    partingPull: load(
+      'F_part',
+      'Joint load: pull across the parting line (rod-bolt load, both bolts)',
+      {
+        phrase: 'At each set’s own highest speed the pull across the parting line',
+        main: true,
+      },
+    ),
     commonPull: load('F_com', 'The same at the common speed', {
       phrase: 'With both sets at the common speed it',
     }),
-    missedShiftPull: load('F_miss', 'The same at the missed-shift speed', {
-      phrase: 'At the missed-shift speed it',
+    missedShiftPull: load('F_miss', 'The same at the over-rev speed', {
+      phrase: 'At the over-rev speed it',
     }),
-    missedShiftExcess: maybe(percent('e_miss', 'What the missed shift adds')),
+    missedShiftExcess: maybe(percent('e_miss', 'What the over-rev adds')),
     bossPull: load('F_boss', 'Pull on the piston bosses'),
     eyePull: load('F_eye', 'Pull on the small-end eye', {
       phrase: 'The pull on the small-end eye, each set at its own highest speed,',
     }),
-    shankPull: load('F_shank', 'Pull through the shank section'),
+    shankPull: load('F_beam', 'Pull through the beam section'),
     reciprocatingPull: load('F_rec', 'Pull of the reciprocating mass'),
     crankpinPull: load('F_pin', 'Pull on the crankpin'),
-    suction: load('F_suc', 'What a closed throttle adds'),
+    suction: load('F_suc', 'What the overrun vacuum adds'),
     suctionShare: maybe(percent('s_suc', 'The same as a share of the eye pull', detail)),
-    eyePullClosed: load('F_eye,cl', 'Eye pull with the throttle closed'),
-    partingPullClosed: load('F_part,cl', 'Parting-line pull with the throttle closed'),
+    eyePullClosed: load('F_eye,cl', 'Eye pull on the overrun'),
+    partingPullClosed: load('F_part,cl', 'Joint load on the overrun'),
     bottomPush: load('F_BDC', 'Push of the reciprocating mass at BDC'),
     reciprocating: mass('m_rec', 'Reciprocating mass', { phrase: 'The reciprocating mass' }),
     accelerationTop: acceleration('a_TDC', 'Piston acceleration at TDC', {
@@ -147,9 +151,7 @@ export const reversalLoad = defineCalculator({
       commonPull: perSquare.parting * common ** 2,
       missedShiftPull: perSquare.parting * missed ** 2,
       missedShiftExcess:
-        input.maxSpeed > 0
-          ? (missed / input.maxSpeed) ** 2 - 1
-          : { absent: 'the highest intended speed is zero' },
+        input.maxSpeed > 0 ? (missed / input.maxSpeed) ** 2 - 1 : { absent: 'the redline is zero' },
       bossPull: perSquare.boss * square,
       eyePull,
       shankPull: perSquare.shank * square,
@@ -197,7 +199,7 @@ export const reversalLoad = defineCalculator({
     {
       id: 'missed-shift-above',
       holds: ({ maxSpeed, missedShiftSpeed }) => missedShiftSpeed >= maxSpeed,
-      say: 'The missed-shift speed is below the highest intended speed, so it is not the worst case.',
+      say: 'The over-rev speed is below the redline, so it is not the worst case.',
     },
     {
       id: 'suction-pulls',
@@ -207,7 +209,7 @@ export const reversalLoad = defineCalculator({
     {
       id: 'section-in-upper-half',
       holds: ({ shankSection, rodLength }) => shankSection <= rodLength / 2,
-      say: 'The shank section lies in the lower half of the rod, where taking the metal above it at half way is too rough.',
+      say: 'The beam section lies in the lower half of the rod, where taking the metal above it at half way is too rough.',
     },
     {
       id: 'rod-metal-fits',
@@ -232,9 +234,9 @@ export const reversalLoad = defineCalculator({
     'Closed throttle: the whole difference between crankcase and cylinder acts at TDC. While the exhaust valve is still open the cylinder is fuller than that, so the true addition lies between nothing and this.',
     'The rod counts as its two weighed ends. For the force on the crankpin this is exact.',
     'The cap counts as lying at the crankpin’s centre. Its own centre lies beyond, so that the parting line carries about 0.8 % more than shown for 30 mm on a rod of 142 mm.',
-    'The rod metal above the shank section counts as lying half way from the pin to it. Anywhere else between the two it changes its own part by at most about 2 %, and the shank pull by less than half a per cent in the example engines.',
+    'The rod metal above the beam section counts as lying half way from the pin to it. Anywhere else between the two it changes its own part by at most about 2 %, and the beam pull by less than half a per cent in the example engines.',
     'Stiff parts: no ringing of rod, crank or valve train, no friction of rings and skirt, no weight. The drag of a ring pack is 15 to 140 N (common practice, no source).',
-    'The two bolts share the parting-line pull evenly here. The rod’s bend at full load does not let them do so exactly.',
+    'The joint load is what pulls the joint apart, shared evenly by both sides here; the rod’s bend at full load does not let them do so exactly. It is not the load in the bolts: while the joint stays closed a tightened bolt gains only a small share of it.',
   ],
   cautions: ['reversal', 'running', 'twisting'],
   sources: ['khurmi-gupta-machine-design-2005', 'kolchin-demidov-1984'],

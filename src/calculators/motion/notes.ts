@@ -27,7 +27,7 @@ export const notes: NotesOf<typeof quantities> = {
   maxSpeed: { measure: 'Chosen, then confirmed by the log.' },
   missedShiftSpeed: {
     measure:
-      'The highest speed in the log of a missed shift, or an assumed margin above the highest intended speed.',
+      'The highest speed in the log of a missed shift, or an assumed margin above the redline.',
   },
   commonSpeed: { measure: 'Chosen: one speed at which both sets are compared.' },
   crankAngle: {

@@ -144,7 +144,7 @@ export const pistonMotion = defineCalculator({
     },
   ],
   assumptions: [
-    'Rigid parts: crank, rod and piston do not bend or stretch. Near TDC at speed a rod stretches by a few hundredths of a millimetre; the piston then stands that much higher than shown.',
+    'Rigid parts: crank, rod and piston do not bend or stretch. Near TDC at speed the rod stretches and the clearances are taken up, together by 0.1 to 0.2 mm in the example engines; the piston then stands that much higher than shown.',
     'No clearances, and the piston does not rock. The pin is taken to move exactly along its line.',
     'Extremes and dead-centre values hold for a steady crank speed. The crank of a real engine swings about its mean speed within each turn; values at the chosen angle take the crank’s angular acceleration you give.',
     'The stroke entered is twice the throw. With an offset the piston travels a little further; the gain is shown.',

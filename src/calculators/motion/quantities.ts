@@ -34,14 +34,14 @@ export const boreOffset = length(
 export const maxSpeed = crankSpeed(
   'maxSpeed',
   'n_max',
-  'Highest intended speed',
+  'Redline (highest intended speed)',
   [500, 5000, 13500, 25000],
   { origin: 'choice', demo: ['6400 rpm', '8400 rpm'] },
 );
 export const missedShiftSpeed = crankSpeed(
   'missedShiftSpeed',
   'n_miss',
-  'Missed-shift speed',
+  'Over-rev speed (missed shift)',
   [500, 5000, 15000, 30000],
   { origin: 'choice', demo: ['6900 rpm', '8900 rpm'] },
 );

@@ -10,6 +10,7 @@ import {
   percent,
   ratio,
   smallVolume,
+  stress,
 } from '../output.ts';
 
 /** Results of the wrist pin, in the order of the page. */
@@ -22,7 +23,7 @@ export const pinOutputs = {
   pushLoad: load('P', 'Push at the peak pressure, at the speed of greatest torque', {
     phrase: 'The push at the peak pressure',
   }),
-  bending: contactPressure('σ_b', 'Bending in the middle, boss pressure falling outward', {
+  bending: stress('σ_b', 'Bending in the middle, boss pressure falling outward', {
     phrase: 'The bending stress under that push',
     main: true,
   }),
@@ -38,9 +39,9 @@ export const pinOutputs = {
   bossPressure: contactPressure('q_b', 'Bearing pressure in the bosses', {
     phrase: 'The bearing pressure in the bosses',
   }),
-  shear: contactPressure('τ', 'Greatest shear between eye and boss'),
-  bendingMiddle: contactPressure('σ_m', 'Bending, supported at the middles of the bosses'),
-  bendingPull: contactPressure('σ_pull', 'Bending in the pull at the highest speed'),
+  shear: stress('τ', 'Greatest shear between eye and boss'),
+  bendingMiddle: stress('σ_m', 'Bending, supported at the middles of the bosses'),
+  bendingPull: stress('σ_pull', 'Bending in the pull at the highest speed'),
   gasLoad: load('P_0', 'Push with nothing taken off: low speed'),
   pullLoad: load('P_pull', 'Pull at overlap TDC, at the highest speed'),
   pullShare: percent('q_P', 'Pull over push'),

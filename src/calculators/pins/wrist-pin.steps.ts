@@ -50,12 +50,12 @@ export const pinSteps = {
   pullShare: is('pullLoad / pushLoad', 'The pull beside the push.'),
   smallEndPressure: is(
     'pushLoad / (pinDiameter * smallEndWidth)',
-    'Load over the shadow of the eye on the pin.',
+    'Load over the projected area of the eye on the pin.',
     { source: 'khurmi-gupta-machine-design-2005' },
   ),
   bossPressure: is(
     'pushLoad / (pinDiameter * (pinLength - bossGap))',
-    'Load over the shadow of both bosses.',
+    'Load over the projected area of both bosses.',
   ),
   bending: is(
     'pushLoad * (pinLength + 2 * bossGap - 1.5 * smallEndWidth) / (1.2 * (1 - boreRatio^4) * pinDiameter^3)',

@@ -8,8 +8,8 @@ export const portKind = {
   label: 'Gas ports are',
   symbol: 'K_po',
   options: {
-    crown: 'holes from crown',
-    lateral: 'half-round slots',
+    crown: 'vertical, from the crown',
+    lateral: 'lateral, half-round slots',
   },
   demo: { baseline: 'crown', candidate: 'crown' },
 } as const satisfies ChoiceEntry<PortKind>;

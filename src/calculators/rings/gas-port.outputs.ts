@@ -18,7 +18,7 @@ import {
 /** The numbers of the gas port, from what the ports are for to how well the sum closes. */
 export const gasPortOutputs = {
   shortfall: pressure('Δp', 'Greatest shortfall behind the ring, ports as entered', {
-    phrase: 'At most the pressure behind the top ring falls short of the cylinder’s by',
+    phrase: 'The greatest shortfall of the pressure behind the top ring from the cylinder’s',
     main: true,
   }),
   shortfallUnported: pressure('Δp_0', 'The same with no ports', { phrase: 'With no ports it' }),
@@ -53,11 +53,11 @@ export const gasPortOutputs = {
   liftAngle: maybe(angle('θ_lift', 'The ring first leaves its lower flank at')),
   landingAngle: maybe(angle('θ_land', 'It is back on its lower flank at')),
   tensionPressure: pressure('p_t', 'Pressure on the bore from tension', {
-    phrase: 'Of its own spring the ring presses on the bore with',
+    phrase: 'The pressure of the ring on the bore by its own spring',
   }),
   gasCompression: pressure('p_g,c', 'Mean net gas pressure on the bore, compression'),
   gasPower: pressure('p_g,p', 'Mean net gas pressure, power', {
-    phrase: 'Over the power stroke gas adds on average',
+    phrase: 'The mean gas pressure on the bore that comes on top over the power stroke',
   }),
   gasExhaust: pressure('p_g,e', 'Mean net gas pressure, exhaust'),
   gasIntake: pressure('p_g,i', 'Mean net gas pressure, intake'),

@@ -19,7 +19,7 @@ export const gasPortSteps = {
   ),
   sideDoor: is(
     'pi * (bore - ring1Radial) * ringSideClearance',
-    'The side clearance runs all the way round, and so even a few hundredths make a big door.',
+    'The side clearance runs all the way round, and so even a few hundredths of a millimetre make a large open area.',
     { units: millimetres },
   ),
   portDoor: is(

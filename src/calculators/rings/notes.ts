@@ -21,7 +21,7 @@ export const notes: NotesOf<typeof quantities> = {
     note: 'Called F_t in ISO 6621.',
   },
   ring1FreeGap: {
-    measure: 'Caliper between the ends of the relaxed ring, at the middle of the radial thickness.',
+    measure: 'Caliper between the ends of the relaxed ring, at the middle of the radial wall.',
     note: 'Called the total free gap m in ISO 6621. A ring that was spread too far has kept some of it.',
   },
   ring1Gap: {
@@ -31,7 +31,7 @@ export const notes: NotesOf<typeof quantities> = {
   ringOpening: {
     measure:
       'The stop of the ring expander, or a caliper on the gap while the ring passes the piston.',
-    note: 'Eight to nine radial thicknesses by hand, less with a tool (common practice, no source).',
+    note: 'Eight to nine radial walls by hand, less with a tool (common practice, no source).',
   },
   ring2Height: { measure: "Micrometer on the ring's flanks, at three places." },
   ring2Radial: {
@@ -42,7 +42,7 @@ export const notes: NotesOf<typeof quantities> = {
     measure: 'Ring-tension scale with a band of the bore size, or the value of the maker.',
   },
   ring2FreeGap: {
-    measure: 'Caliper between the ends of the relaxed ring, at the middle of the radial thickness.',
+    measure: 'Caliper between the ends of the relaxed ring, at the middle of the radial wall.',
   },
   ring2Gap: { measure: 'Feeler, with the ring squared in its own bore.' },
   oilRingTension: {
@@ -64,11 +64,11 @@ export const notes: NotesOf<typeof quantities> = {
     note: 'About 0.13 in an oiled bore at the speed of a hand (common practice, no source).',
   },
   ringSideClearance: {
-    measure: 'Feeler between ring and groove all round, or groove gauge less ring height.',
+    measure: 'Feeler between ring and groove all round, or groove gauge less ring width.',
     note: 'A ring thicker than its groove has none: it is refused.',
   },
   ringBackClearance: {
-    measure: 'Groove depth less radial thickness plus half the land’s clearance.',
+    measure: 'Groove depth less radial wall plus half the land’s clearance.',
   },
   topLandHeight: { measure: 'Caliper from the crown’s edge to the top groove.' },
   topLandClearance: { measure: 'Bore gauge and micrometer, cold.' },
@@ -83,7 +83,7 @@ export const notes: NotesOf<typeof quantities> = {
   portPlugged: { measure: 'Supposed: how far carbon may have closed the holes.' },
   dischargeCoefficient: { measure: 'From the literature.' },
   faceFactor: {
-    measure: 'From the profile of the face: the share of its height below the line of contact.',
+    measure: 'From the profile of the face: the share of its width below the line of contact.',
   },
   flankFactor: {
     measure:
@@ -104,4 +104,12 @@ export const notes: NotesOf<typeof quantities> = {
   orificeArea: { measure: 'A drilled hole has π/4 of its diameter squared.' },
   vesselVolume: { measure: 'Filled with a liquid and weighed, or calculated.' },
   pressureShare: { measure: 'Chosen.' },
+  portKind: {
+    measure:
+      'Look into the piston’s crown and at the flank of the top groove: drilled holes, or half-round slots.',
+  },
+  ringSeat: {
+    measure:
+      'Chosen: free as in an engine. The other two show what the model does with the ring held.',
+  },
 };

@@ -64,7 +64,7 @@ export const orificeFlow = defineCalculator({
   },
   outputs: {
     massFlow: mass('q_m', 'Mass that passes in one second', {
-      phrase: 'In one second the hole passes',
+      phrase: 'The mass of gas that passes the hole in one second',
       main: true,
     }),
     chokedFlow: mass('q_max', 'The most it would pass, choked'),
@@ -125,7 +125,7 @@ export const orificeFlow = defineCalculator({
     },
     {
       id: 'heat-ratio',
-      label: 'Ratio of the gas’s heats',
+      label: 'Ratio of specific heats',
       symbol: 'γ',
       kind: 'ratio',
       of: (input) => input.heatRatio,
@@ -133,7 +133,7 @@ export const orificeFlow = defineCalculator({
     },
   ],
   assumptions: [
-    'A perfect gas with one ratio of heats, at rest before the hole.',
+    'A perfect gas with one ratio of specific heats, at rest before the hole.',
     'No friction and no heat up to the throat. What friction and contraction take is the discharge coefficient.',
     'The vessel’s times hold while the hole is choked and the vessel’s temperature is the one before the hole.',
     'The coefficient is one number. In truth it changes with the pressure ratio: a sharp edge passes more when it chokes hard.',

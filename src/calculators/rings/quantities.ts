@@ -18,14 +18,14 @@ import {
 export const ring1Height = length(
   'ring1Height',
   'h_1',
-  'Axial height of the top ring',
+  'Top ring width (axial)',
   [0.3, 0.6, 2, 6],
   { origin: 'part', demo: ['1.50 mm', '0.90 mm'], plusMinus: 0.003 },
 );
 export const ring1Radial = length(
   'ring1Radial',
   'a_1',
-  'Radial thickness of the top ring',
+  'Top ring radial wall',
   [0.8, 2.2, 4.3, 12],
   { origin: 'part', demo: ['3.50 mm', '2.90 mm'], plusMinus: 0.01 },
 );
@@ -67,14 +67,14 @@ export const ringOpening = length(
 export const ring2Height = length(
   'ring2Height',
   'h_2',
-  'Axial height of the second ring',
+  'Second ring width (axial)',
   [0.3, 0.7, 2.4, 6],
   { origin: 'part', demo: ['1.50 mm', '1.00 mm'], plusMinus: 0.003 },
 );
 export const ring2Radial = length(
   'ring2Radial',
   'a_2',
-  'Radial thickness of the second ring',
+  'Second ring radial wall',
   [0.8, 2.4, 4.5, 12],
   { origin: 'part', demo: ['3.80 mm', '3.20 mm'], plusMinus: 0.01 },
 );
@@ -116,7 +116,7 @@ export const oilRingTension = force(
 export const packDrag = force(
   'packDrag',
   'F_drag',
-  'Bench pull on the ringed piston in an oiled bore',
+  'Ring drag: bench pull on the ringed piston, oiled bore',
   [3, 15, 140, 700],
   { origin: 'part', demo: ['47 N', '24 N'], plusMinus: 6 },
 );
@@ -272,7 +272,7 @@ export const gasTemperature = temperature(
 export const heatRatio = ratio(
   'heatRatio',
   'γ',
-  'Ratio of the gas’s heats',
+  'Ratio of specific heats',
   [1.01, 1.25, 1.4, 1.7],
   { origin: 'thing', demo: '1.35' },
 );
@@ -301,3 +301,4 @@ export const pressureShare = ratio(
   [0.001, 0.05, 1, 1],
   { origin: 'choice', demo: '0.5' },
 );
+export { portKind, ringSeat } from './gas-port.choices.ts';

@@ -14,7 +14,7 @@ import { is } from '../step.ts';
 /** What a whole ring pack presses and drags on the bench, from measured tensions. */
 export const ringPack = defineCalculator({
   id: 'ring-pack',
-  title: 'Ring pack: tension and bench pull',
+  title: 'Ring pack: tension and ring drag',
   purpose: 'The sum of the measured tensions, and the pull it takes to move the ringed piston.',
   asks: ['ring1Tension', 'ring2Tension', 'oilRingTension', 'benchFriction', 'packDrag'],
   answers: ['pull', 'tensionSum', 'wallForce', 'oilShare', 'impliedFriction'],
@@ -26,8 +26,8 @@ export const ringPack = defineCalculator({
     packDrag: optional(packDrag),
   },
   outputs: {
-    pull: force('F_pull', 'Pull expected on the bench', {
-      phrase: 'The pull expected on the bench',
+    pull: force('F_pull', 'Ring drag expected on the bench', {
+      phrase: 'The ring drag expected on the bench',
       main: true,
     }),
     tensionSum: force('ΣF_t', 'Sum of the tangential forces', {
@@ -55,7 +55,7 @@ export const ringPack = defineCalculator({
     ),
     wallForce: is(
       '2 * pi * tensionSum',
-      'Each ring presses 2F_t/(d h) on the area π d h: diameter and height cancel.',
+      'Each ring presses 2F_t/(d h) on the area π d h: diameter and width cancel.',
     ),
     pull: is('benchFriction * wallForce', 'Friction takes its share of that force.'),
     oilShare: is('oilRingTension / tensionSum', 'Of all tension, the oil ring’s.'),

@@ -54,7 +54,7 @@ export const ringSecond = defineCalculator({
     {
       id: 'thin',
       holds: (_, { thickness }) => thickness >= 20,
-      say: 'The radial thickness is more than a twentieth of the bore. A thin bar is a rough picture of such a ring: stress at its back is more than 3.5 % greater than shown.',
+      say: 'The radial wall is more than a twentieth of the bore. A thin bar is a rough picture of such a ring: stress at its back is more than 3.5 % greater than shown.',
     },
     {
       id: 'opened',
@@ -65,7 +65,7 @@ export const ringSecond = defineCalculator({
   validity: [
     {
       id: 'thickness',
-      label: 'Bore over radial thickness',
+      label: 'Bore over radial wall',
       symbol: 'q_a',
       kind: 'ratio',
       of: (_, { thickness }) => thickness,

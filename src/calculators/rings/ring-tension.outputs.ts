@@ -8,7 +8,7 @@ import {
   type RingName,
 } from '../../core/rings/ring-tension.ts';
 import { followedFreeGap } from '../../core/rings/ring-shape.ts';
-import { contactPressure, detail, fineLength, force, length, ratio } from '../output.ts';
+import { contactPressure, detail, fineLength, force, length, ratio, stress } from '../output.ts';
 
 /** What is worked out for any one-piece ring; the top and the second ring share it. */
 export const ringOutputs = {
@@ -21,18 +21,18 @@ export const ringOutputs = {
     main: true,
   }),
   closure: length('m_c', 'Gap closure: free gap less installed gap'),
-  placeStress: contactPressure('σ_b', 'Greatest bending stress in the bore', {
+  placeStress: stress('σ_b', 'Greatest bending stress in the bore', {
     phrase: 'The greatest stress in the bore',
   }),
-  fittingStress: contactPressure('σ_o', 'Greatest bending stress when opened over the piston', {
+  fittingStress: stress('σ_o', 'Greatest bending stress when opened over the piston', {
     phrase: 'Opened over the piston it',
   }),
   conformability: ratio('K', 'Conformability (ring parameter)', { phrase: 'The conformability' }),
   followedOval: fineLength('U_2', 'Oval of the bore it follows by its spring (amplitude)'),
   followedFour: fineLength('U_4', 'Four-lobed waviness it follows by its spring (amplitude)'),
-  thickness: ratio('q_a', 'Bore over radial thickness', detail),
-  gapRatio: ratio('q_m', 'Free gap over radial thickness', detail),
-  openingRatio: ratio('q_o', 'Opening over radial thickness', detail),
+  thickness: ratio('q_a', 'Bore over radial wall', detail),
+  gapRatio: ratio('q_m', 'Free gap over radial wall', detail),
+  openingRatio: ratio('q_o', 'Opening over radial wall', detail),
   followedGap: length(
     'm_f',
     'Free gap of this tension with the ends followed on their way',
@@ -63,9 +63,9 @@ export function ringResults<N extends RingName>(
 /** Sentences on what the model leaves out, the same for both rings. */
 export const ringAssumptions = [
   'The free shape is the one that presses evenly all round. Rings with more pressure at the ends, or less, have another curve, and the numbers are then a mean.',
-  'A thin bar: the neutral line lies in the middle of the section and shear is left out. For a radial thickness of a twenty-fifth of the bore the true stress at the back face is about 3 % greater and at the running face about 3 % smaller.',
+  'A thin bar: the neutral line lies in the middle of the section and shear is left out. For a radial wall of a twenty-fifth of the bore the true stress at the back face is about 3 % greater and at the running face about 3 % smaller.',
   'A small bend: the ends are taken to move straight towards each other. Their real way is longer, so that a given tension goes with a free gap about 2 to 3 % greater than shown. The last line of the further results follows the ends.',
-  'A rectangular section. Chamfers, barrel, taper, an inner bevel and a coating with another modulus change stiffness a little; a keystone ring is taken at its mean height.',
+  'A rectangular section. Chamfers, barrel, taper, an inner bevel and a coating with another modulus change stiffness a little; a keystone ring is taken at its mean width.',
   'Force along the ring from the wall’s friction is left out. It shows on the bench: turn the ring a little and read again.',
   'No gas. In a running engine the pressure behind the ring adds to the spring and is far greater while the charge burns.',
 ] as const;

@@ -28,7 +28,7 @@ export function ringSteps(name: RingName) {
     sectionMoment: secondMoment(
       'I',
       `${height} * ${radial}^3 / 12`,
-      'How hard the section is to bend: height once, radial thickness three times.',
+      'How hard the section is to bend: width once, radial wall three times.',
       inMillimetres,
     ),
     tangentialForce: is(
@@ -38,7 +38,7 @@ export function ringSteps(name: RingName) {
     ),
     contactPressure: is(
       `2 * tangentialForce / (bore * ${height})`,
-      'Half a ring is pushed off the wall by pressure on its shadow, d times h, and held by the force at both its cut faces.',
+      'Half a ring is pushed off the wall by pressure on its projected area, d times h, and held by the force at both its cut faces.',
       { units: millimetres, source: 'piston-ring-manual-2008' },
     ),
     placeStress: is(
@@ -65,14 +65,10 @@ export function ringSteps(name: RingName) {
       'Four head bolts pull four lobes: (4² − 1)².',
     ),
     thickness: is(`bore / ${radial}`, 'How slender the ring is across its radius.', inMillimetres),
-    gapRatio: is(
-      `${freeGap} / ${radial}`,
-      'The free gap counted in radial thicknesses.',
-      inMillimetres,
-    ),
+    gapRatio: is(`${freeGap} / ${radial}`, 'The free gap counted in radial walls.', inMillimetres),
     openingRatio: is(
       `ringOpening / ${radial}`,
-      'The opening counted in radial thicknesses.',
+      'The opening counted in radial walls.',
       inMillimetres,
     ),
     wantedFreeGap: is(

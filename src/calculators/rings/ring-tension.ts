@@ -58,7 +58,7 @@ export const ringTension = defineCalculator({
     {
       id: 'thin',
       holds: (_, { thickness }) => thickness >= 20,
-      say: 'The radial thickness is more than a twentieth of the bore. A thin bar is a rough picture of such a ring: stress at its back is more than 3.5 % greater than shown.',
+      say: 'The radial wall is more than a twentieth of the bore. A thin bar is a rough picture of such a ring: stress at its back is more than 3.5 % greater than shown.',
     },
     {
       id: 'opened',
@@ -68,7 +68,7 @@ export const ringTension = defineCalculator({
     {
       id: 'passes',
       holds: ({ ringOpening, ring1Radial }) => ringOpening >= 6 * ring1Radial,
-      say: 'To pass over the piston a ring’s gap is opened by about six radial thicknesses at the very least. Check the opening.',
+      say: 'To pass over the piston a ring’s gap is opened by about six radial walls at the very least. Check the opening.',
     },
     {
       id: 'measured',
@@ -80,7 +80,7 @@ export const ringTension = defineCalculator({
   validity: [
     {
       id: 'thickness',
-      label: 'Bore over radial thickness',
+      label: 'Bore over radial wall',
       symbol: 'q_a',
       kind: 'ratio',
       of: (_, { thickness }) => thickness,

@@ -119,7 +119,7 @@ export const columnBuckling = defineCalculator({
   assumptions: [
     'A straight bar, a push through its middle, one section. A push a tenth of the height off the middle can cost half of the load of a stout bar.',
     'Yield in compression is taken as that in tension.',
-    'The area is that of the shank field, which here stands for any section.',
+    'The area is that of the beam field, which here stands for any section.',
   ],
   cautions: [],
   sources: ['budynas-nisbett-2011', 'khurmi-gupta-machine-design-2005', 'hibbeler-columns'],

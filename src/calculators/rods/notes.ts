@@ -47,7 +47,7 @@ export const notes: NotesOf<typeof quantities> = {
   batchCount: { measure: 'Count.', note: 'Ten is usual for locks.' },
   shankHeight: {
     measure:
-      'Caliper at the thinnest place of the shank. The height lies in the plane in which the crank turns, for an I and for an H alike.',
+      'Caliper at the thinnest place of the beam. The height lies in the plane in which the crank turns, for an I and for an H alike.',
   },
   shankWidth: { measure: 'Caliper at the same place, across the plane in which the crank turns.' },
   flangeThickness: {
@@ -64,7 +64,7 @@ export const notes: NotesOf<typeof quantities> = {
   },
   stretchFactor: {
     measure:
-      'From the rod maker’s pull figure over that of the shank alone, or measured on a pull rig.',
+      'From the rod maker’s pull figure over that of the beam alone, or measured on a pull rig.',
   },
   youngsModulus: { measure: 'From the material table.' },
   rodDensity: { measure: 'From the material table.' },
@@ -77,7 +77,7 @@ export const notes: NotesOf<typeof quantities> = {
     measure: 'Thermometer beside the parts, which have lain together long enough to agree.',
   },
   rodNotchFactor: {
-    measure: 'From the geometry and the finish. One for a polished shank with no step.',
+    measure: 'From the geometry and the finish. One for a polished beam with no step.',
   },
   rodMargin: { measure: 'A choice: what the design code, the rule book or the maker asks for.' },
   stretchWanted: { measure: 'A choice: what the clearance to the head can spare.' },
@@ -92,5 +92,16 @@ export const notes: NotesOf<typeof quantities> = {
   rankineDivisor: {
     measure:
       'From the textbook: 7500 for mild steel, 9000 for wrought iron, 1600 for cast iron in textbooks.',
+  },
+  rodMaterial: {
+    measure:
+      'Read from the drawing or the order of the rod. A look at it does not tell steels apart.',
+  },
+  areaFrom: {
+    measure: 'Chosen: as given where the area was measured or taken from a model with its fillets.',
+  },
+  shankShape: {
+    measure:
+      'Look at the shank from the end of the crankshaft: the flanges of an I lie at its left and right edges, those of an H face you.',
   },
 };

@@ -17,7 +17,7 @@ import {
 export const rodMass = mass(
   'rodMass',
   'm_rod',
-  'Rod with bolts, without shells',
+  'Rod with bolts, without bearings',
   [25, 160, 900, 5000],
   { origin: 'part', demo: ['592.0 g', '438.0 g'], plusMinus: 0.1 },
 );
@@ -43,7 +43,7 @@ export const capMass = mass(
 export const bigEndReadings = weighings(
   'bigEndReadings',
   'm_be,i',
-  'Big end on the scale, each lift',
+  'Big end on the scale, every reading',
   [15, 105, 660, 4000],
   {
     origin: 'part',
@@ -54,7 +54,7 @@ export const bigEndReadings = weighings(
 export const smallEndReadings = weighings(
   'smallEndReadings',
   'm_se,i',
-  'Small end on the scale, each lift',
+  'Small end on the scale, every reading',
   [8, 50, 250, 1500],
   {
     origin: 'part',
@@ -72,7 +72,7 @@ export const scaleResolution = mass(
 export const fixtureRepeat = mass(
   'fixtureRepeat',
   's_rep',
-  'Spread of repeated end weighings (1 s)',
+  'Repeated end weighings: standard deviation',
   [0, 0.1, 1, 20],
   { origin: 'thing', demo: '0.3 g' },
 );
@@ -114,49 +114,49 @@ export const batchCount = count(
 export const shankHeight = length(
   'shankHeight',
   'H_s',
-  'Shank section, height in the plane of motion',
+  'Beam section, height in the plane of motion',
   [5, 14, 34, 90],
   { origin: 'part', demo: ['20.0 mm', '27.0 mm'], plusMinus: 0.1 },
 );
 export const shankWidth = length(
   'shankWidth',
   'B_s',
-  'Shank section, width across that plane',
+  'Beam section, width across that plane',
   [4, 10, 24, 70],
   { origin: 'part', demo: ['15.5 mm', '19.0 mm'], plusMinus: 0.1 },
 );
 export const flangeThickness = length(
   'flangeThickness',
   't_f',
-  'Flange thickness of the shank',
+  'Flange thickness of the beam',
   [1, 2.4, 7, 20],
   { origin: 'part', demo: ['4.0 mm', '6.0 mm'], plusMinus: 0.1 },
 );
 export const webThickness = length(
   'webThickness',
   't_w',
-  'Web thickness of the shank',
+  'Web thickness of the beam',
   [1, 2.2, 8, 25],
   { origin: 'part', demo: ['3.6 mm', '7.0 mm'], plusMinus: 0.1 },
 );
 export const shankArea = area(
   'shankArea',
   'A_s',
-  'Least area of the shank, where it is known',
+  'Least area of the beam, where it is known',
   [15, 55, 450, 2000],
   { origin: 'part', demo: ['167.2 mm2', '333.0 mm2'], plusMinus: 5 },
 );
 export const shankLength = length(
   'shankLength',
   'l_s',
-  'Length of the shank between the two eyes',
+  'Length of the beam between the two eyes',
   [15, 60, 140, 350],
   { origin: 'part', demo: ['100 mm', '106 mm'], plusMinus: 2 },
 );
 export const stretchFactor = ratio(
   'stretchFactor',
   'k_st',
-  'Stretch of the whole rod over that of the shank',
+  'Stretch of the whole rod over that of the beam',
   [1, 1.3, 2.5, 5],
   { origin: 'assumption', demo: '1.6', plusMinus: 0.4 },
 );
@@ -205,7 +205,7 @@ export const assemblyTemperature = temperature(
 export const rodNotchFactor = ratio(
   'rodNotchFactor',
   'K_f',
-  'Fatigue notch factor of the shank',
+  'Fatigue notch factor of the beam',
   [1, 1.1, 2.5, 6],
   { origin: 'assumption', demo: ['1.3', '1.2'], plusMinus: 0.2 },
 );
@@ -242,3 +242,5 @@ export const rankineDivisor = ratio(
   [100, 1000, 10000, 50000],
   { origin: 'assumption', demo: '7500' },
 );
+export { rodMaterial } from './rod-materials.choices.ts';
+export { areaFrom, shankShape } from './rod-shank.choices.ts';

@@ -1,4 +1,4 @@
-import type { NumberOutput, OutputEntry } from '../define.ts';
+import type { MaybeOutput, NumberOutput, OutputEntry } from '../define.ts';
 import {
   area,
   density,
@@ -15,15 +15,15 @@ import {
 
 /** What each set's duty asks of each set's metal. */
 export const materialOutputs = {
-  marginMass: mass('m_j', 'Shank mass at the margin', {
-    phrase: 'With the section that gives the margin, the shank',
+  marginMass: mass('m_j', 'Beam mass at the margin', {
+    phrase: 'The mass of the beam with the section that gives the margin',
     main: true,
   }),
-  stretchMass: mass('m_δ', 'Shank mass at the stretch', {
+  stretchMass: mass('m_δ', 'Beam mass at the stretch', {
     phrase: 'With the section that holds the stretch it',
     main: true,
   }),
-  bothMass: mass('m_both', 'Shank mass that meets both', { main: true }),
+  bothMass: mass('m_both', 'Beam mass that meets both', { main: true }),
   marginArea: area('A_j', 'Section for the margin'),
   stretchArea: area('A_δ', 'Section for the stretch'),
   bothArea: area('A_both', 'Section that meets both'),
@@ -36,7 +36,7 @@ export const materialOutputs = {
   pull: load('F_pull', 'Pull at overlap TDC'),
   push: load('F_push', 'Push at peak pressure, low speed'),
   amplitudeForce: load('F_a', 'Amplitude'),
-  sectionMass: mass('m_s', 'Shank mass at the section entered'),
+  sectionMass: mass('m_s', 'Beam mass at the section entered'),
   sectionStretch: length('δ_s', 'Stretch at the section entered'),
   sectionMargin: maybe(
     ratio('j_s', 'Margin at the section entered, the lesser of fatigue and yield'),
@@ -54,19 +54,25 @@ export const materialOutputs = {
 export const materialComparisons = {
   sectionMassRatio: percent(
     'q_m,A',
-    'Equal section, the naive look: mass, candidate’s metal over baseline’s',
+    'Equal section, a first look: mass, candidate’s metal over baseline’s',
   ),
   sectionStretchRatio: ratio('q_δ,A', 'Equal section: stretch, candidate’s metal over baseline’s'),
-  marginAreaRatio: ratio('q_A,j', 'Equal margin: section, candidate’s metal over baseline’s'),
-  marginMassRatio: percent('q_m,j', 'Equal margin: mass, candidate’s metal over baseline’s', {
-    phrase:
-      'On the baseline’s duty and at equal margin the candidate’s metal weighs, as a share of the baseline’s,',
-    main: true,
-  }),
-  marginStretchRatio: ratio('q_δ,j', 'Equal margin: stretch, candidate’s metal over baseline’s'),
+  marginAreaRatio: maybe(
+    ratio('q_A,j', 'Equal margin: section, candidate’s metal over baseline’s'),
+  ),
+  marginMassRatio: maybe(
+    percent('q_m,j', 'Equal margin: mass, candidate’s metal over baseline’s', {
+      phrase:
+        'On the baseline’s duty and at equal margin the mass of the candidate’s metal, as a share of the baseline’s,',
+      main: true,
+    }),
+  ),
+  marginStretchRatio: maybe(
+    ratio('q_δ,j', 'Equal margin: stretch, candidate’s metal over baseline’s'),
+  ),
   stretchAreaRatio: ratio('q_A,δ', 'Equal stretch: section, candidate’s metal over baseline’s'),
   stretchMassRatio: percent('q_m,δ', 'Equal stretch: mass, candidate’s metal over baseline’s', {
-    phrase: 'On the baseline’s duty and at equal stretch it weighs, as a share of the baseline’s,',
+    phrase: 'On the baseline’s duty and at equal stretch that share',
     main: true,
   }),
-} as const satisfies Readonly<Record<string, NumberOutput>>;
+} as const satisfies Readonly<Record<string, NumberOutput | MaybeOutput>>;

@@ -4,7 +4,7 @@ import { is, millimetres } from '../step.ts';
 export const materialSteps = {
   pull: is(
     'reciprocatingMass * stroke / 2 * maxSpeed^2 * (1 + stroke / (2 * rodLength))',
-    'The sliding mass times its acceleration at TDC.',
+    'The reciprocating mass times its acceleration at TDC.',
     { source: 'khurmi-gupta-machine-design-2005' },
   ),
   push: is(
@@ -47,7 +47,7 @@ export const materialSteps = {
     'materialExpansion * rodLength * (rodTemperature - assemblyTemperature)',
     'Expansion times length times rise of temperature.',
   ),
-  sectionMass: is('materialDensity * shankArea * rodLength', 'The shank as it was entered.'),
+  sectionMass: is('materialDensity * shankArea * rodLength', 'The beam as it was entered.'),
   sectionStretch: is(
     'stretchFactor * pull * shankLength / (materialModulus * shankArea)',
     'Its stretch.',

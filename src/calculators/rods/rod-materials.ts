@@ -1,6 +1,6 @@
 import { rodAreas, rodForces, stretchOf } from '../../core/rods/rod-materials.ts';
 import { above } from '../../core/refuse.ts';
-import { defineCalculator } from '../define.ts';
+import { defineCalculator, type Absent } from '../define.ts';
 import {
   assemblyTemperature,
   bore,
@@ -22,11 +22,13 @@ import { hotYieldShare, metalOf, rodMaterial } from './rod-materials.choices.ts'
 import { materialComparisons, materialOutputs } from './rod-materials.outputs.ts';
 import { materialSteps } from './rod-materials.steps.ts';
 
+const unloaded: Absent = { absent: 'nothing pulls or pushes' };
+
 export const rodMaterials = defineCalculator({
   id: 'rod-materials',
   title: 'Rod materials',
   purpose:
-    'How thick and how heavy the shank has to be in one metal or another, for the same margin or the same stretch.',
+    'How thick and how heavy the beam has to be in one metal or another, for the same margin or the same stretch.',
   asks: ['rodMaterial', 'maxSpeed', 'stroke', 'rodLength', 'reciprocatingMass', 'peakPressure'],
   answers: [
     'marginMass',
@@ -75,10 +77,7 @@ export const rodMaterials = defineCalculator({
       amplitudeForce: forces.amplitude,
       sectionMass: massOf(own),
       sectionStretch: stretchOf(own, forces, metal, input),
-      sectionMargin:
-        areas.marginArea > 0
-          ? (input.rodMargin * own) / areas.marginArea
-          : { absent: 'nothing pulls or pushes' },
+      sectionMargin: areas.marginArea > 0 ? (input.rodMargin * own) / areas.marginArea : unloaded,
       materialModulus: metal.youngsModulus,
       materialDensity: metal.density,
       materialYield: metal.yieldStrength,
@@ -100,13 +99,14 @@ export const rodMaterials = defineCalculator({
     const to = rodAreas(forces, after, baseline.input);
     const density = after.density / before.density;
     const softness = before.youngsModulus / after.youngsModulus;
+    const loaded = from.marginArea > 0 && to.marginArea > 0;
     const marginAreaRatio = to.marginArea / from.marginArea;
     return {
       sectionMassRatio: density,
       sectionStretchRatio: softness,
-      marginAreaRatio,
-      marginMassRatio: density * marginAreaRatio,
-      marginStretchRatio: softness / marginAreaRatio,
+      marginAreaRatio: loaded ? marginAreaRatio : unloaded,
+      marginMassRatio: loaded ? density * marginAreaRatio : unloaded,
+      marginStretchRatio: loaded ? softness / marginAreaRatio : unloaded,
       stretchAreaRatio: softness,
       stretchMassRatio: density * softness,
     };
@@ -123,7 +123,7 @@ export const rodMaterials = defineCalculator({
     {
       id: 'shank-within-rod',
       holds: ({ shankLength, rodLength }) => shankLength < rodLength,
-      say: 'The shank between the eyes is as long as the rod from centre to centre, or longer. Measure between the rings of the two eyes.',
+      say: 'The beam between the eyes is as long as the rod from centre to centre, or longer. Measure between the rings of the two eyes.',
     },
     {
       id: 'margin-above-one',
@@ -137,15 +137,17 @@ export const rodMaterials = defineCalculator({
       label: 'Young’s modulus of the metal',
       symbol: 'E',
       kind: 'pressure',
+      metric: 'GPa',
+      inch: 'Mpsi',
       of: (_, { materialModulus }) => materialModulus,
       possible: [40e9, 220e9],
     },
   ],
   assumptions: [
-    'A shank of one section from centre to centre stands for the rod: eyes, cap and bolts follow other rules and often make up more than half of the mass. The ratios are those of the shank.',
+    'A beam of one section from centre to centre stands for the rod: eyes, cap and bolts follow other rules and often make up more than half of the mass. The ratios are those of the beam.',
     'The duty is held while the metal changes. A lighter small end would lower the pull a little further; a heavier one would raise it.',
     'The amplitude, half the swing from the pull at the highest speed to the push at low speed, is set against the fatigue strength for complete reversal at the life stated in the table. The push is the greater of the two, and its mean is given no credit.',
-    'Table strengths are of smooth small specimens, most of them bent while turning. The notch factor stands for the shank’s own notches and finish; size, forging skin, fretting and corrosion are not in it.',
+    'Table strengths are of smooth small specimens, most of them bent while turning. The notch factor stands for the beam’s own notches and finish; size, forging skin, fretting and corrosion are not in it.',
     'Typical values are what half of the bars exceed. Minimum values are what nearly all do. One set against the other flatters the typical one; the table says which is which.',
     'Fatigue strength is that of the cold metal. Aluminium loses some of it at the rod’s temperature; the table has no sourced number for that.',
     'Fatigue strengths of most steels here come from a rule, half of the tensile strength times 0.85 for a straight pull. It is good to perhaps a quarter. Those of aluminium were measured in rotating bending and count times 0.85 as well.',

@@ -5,7 +5,7 @@ import type { ChoiceEntry } from '../define.ts';
 export const shankShape: ChoiceEntry<SectionShape> = {
   type: 'choice',
   name: 'shankShape',
-  label: 'Shape of the shank',
+  label: 'Shape of the beam',
   symbol: 'I or H',
   options: {
     i: 'I: flanges across the plane of motion',

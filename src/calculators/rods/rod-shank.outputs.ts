@@ -17,7 +17,7 @@ import {
 /** Everything the shank of a rod answers with. */
 export const shankOutputs = {
   pullStress: stress('σ_pull', 'Pull stress at overlap TDC', {
-    phrase: 'At overlap TDC, each set at its own highest speed, the pull stress in the shank',
+    phrase: 'At overlap TDC, each set at its own highest speed, the pull stress in the beam',
     main: true,
   }),
   lowSpeedStress: stress('σ_low', 'Push stress at peak pressure, low speed', {
@@ -26,7 +26,7 @@ export const shankOutputs = {
   }),
   pushStress: stress('σ_push', 'Push stress at peak pressure, highest speed'),
   whipStress: stress('σ_whip', 'Whip stress at the highest speed', {
-    phrase: 'The whip of the rod’s own mass bends it with a stress that',
+    phrase: 'The bending stress by the whip of the rod’s own mass',
   }),
   amplitude: stress('σ_a', 'Stress amplitude, pull to low-speed push'),
   meanStress: stress('σ_m', 'Mean of the two, pull positive'),
@@ -34,15 +34,14 @@ export const shankOutputs = {
     'c_left',
     'Left of the set clearance after this rod’s stretch and growth alone',
     {
-      phrase:
-        'Of the clearance set to the head, this rod’s stretch and growth alone leave an amount that',
+      phrase: 'What this rod’s stretch and growth alone leave of the clearance set to the head',
       main: true,
     },
   ),
   rodStretch: length('δ_rod', 'Stretch of the whole rod', {
     phrase: 'The stretch of the whole rod',
   }),
-  shankStretch: length('δ_s', 'Stretch of the shank alone'),
+  shankStretch: length('δ_s', 'Stretch of the beam alone'),
   growth: length('Δ_T', 'Thermal growth, centre to centre', { phrase: 'Its thermal growth' }),
   bucklingShare: percent('q_J', 'Johnson’s buckling stress over yield', {
     phrase: 'Johnson’s buckling stress as a share of yield',
@@ -53,7 +52,7 @@ export const shankOutputs = {
   bucklingMargin: maybe(ratio('j_J', 'Johnson’s load over the low-speed push')),
   slendernessX: ratio('s_x', 'Slenderness in the plane of motion'),
   slendernessY: ratio('s_y', 'Slenderness across it, ends held'),
-  pull: load('F_pull', 'Pull through the shank at overlap TDC'),
+  pull: load('F_pull', 'Pull through the beam at overlap TDC'),
   push: load('F_push', 'Push at peak pressure, highest speed'),
   lowSpeedPush: load('F_low', 'Push at peak pressure, low speed'),
   area: area('A', 'Area of the section'),

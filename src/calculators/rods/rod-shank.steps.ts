@@ -99,7 +99,7 @@ export const shankSteps = {
   pushStress: is('push / area', 'The same for the push at the highest speed.'),
   lowSpeedStress: is(
     'lowSpeedPush / area',
-    'And for the push at low speed, the greatest the shank sees.',
+    'And for the push at low speed, the greatest the beam sees.',
   ),
   amplitude: is(
     '(pullStress + lowSpeedStress) / 2',
@@ -111,7 +111,7 @@ export const shankSteps = {
   ),
   shankMass: is(
     'rodDensity * area * rodLength',
-    'The shank as a bar of one section from centre to centre.',
+    'The beam as a bar of one section from centre to centre.',
   ),
   whipMoment: is(
     'shankMass * maxSpeed^2 * crankRadius * rodLength / (9 * sqrt(3))',

@@ -38,9 +38,9 @@ import { shankSteps } from './rod-shank.steps.ts';
 
 export const rodShank = defineCalculator({
   id: 'rod-shank',
-  title: 'Rod shank',
+  title: 'Rod beam',
   purpose:
-    'What the shank of a rod carries in pull, push and whip, how near it is to buckling, and how much longer it gets.',
+    'What the beam of a rod carries in pull, push and whip, how near it is to buckling, and how much longer it gets.',
   asks: [
     'shankHeight',
     'shankWidth',
@@ -158,7 +158,7 @@ export const rodShank = defineCalculator({
     {
       id: 'shank-within-rod',
       holds: ({ shankLength, rodLength }) => shankLength < rodLength,
-      say: 'The shank between the eyes is as long as the rod from centre to centre, or longer. Measure between the rings of the two eyes.',
+      say: 'The beam between the eyes is as long as the rod from centre to centre, or longer. Measure between the rings of the two eyes.',
     },
     {
       id: 'area-fits-section',
@@ -188,13 +188,13 @@ export const rodShank = defineCalculator({
     },
   ],
   assumptions: [
-    'One section from eye to eye, with sharp corners. Fillets add 3 to 8 % of area (common practice, no source); the shank of most rods grows towards the big end, so the least section is the one to enter.',
+    'One section from eye to eye, with sharp corners. Fillets add 3 to 8 % of area (common practice, no source); the beam of most rods grows towards the big end, so the least section is the one to enter.',
     'The stresses are means over the section. At the run-out of a fillet, at an oil drilling, at a forging mark or at the bolt seat the metal carries 1.1 to 2.5 times as much (common practice, no source), and that is where rods crack.',
-    'Push at low speed: peak pressure straight down the rod, with no inertia. It is a full-throttle case at the bottom of the speed range; a rod sees it on every gear change up a hill.',
+    'Push at low speed: peak pressure straight down the rod, with no inertia. That is the most it can be: the peak follows the filling, which is poorer at the bottom of the speed range, so the hardest push comes somewhere from there to the speed of greatest torque.',
     'Amplitude: greatest pull at the highest speed against greatest push at low speed. The two do not follow each other in one turn of the crank, so this is the widest swing, not the commonest.',
     'Mean of one cycle’s peak pressure. Single cycles reach a fifth more.',
     'Whip: a uniform bar held at both ends. The two eyes lie at the supports and hardly bend it.',
-    'Stretch: the shank between the eyes, times a factor for eyes, cap, pin and bore. The factor runs from 1.3 to 2.5 (common practice, no source); a maker’s pull figure is better.',
+    'Stretch: the beam between the eyes, times a factor for eyes, cap, pin and bore. The factor runs from 1.3 to 2.5 (common practice, no source); a maker’s pull figure is better.',
     'The clearance left counts this rod alone. The piston’s rock and growth, the bearing clearances, the crank’s own give, the gasket’s crush and the block’s growth are not in it. The block’s growth opens the gap, all the others close it.',
   ],
   cautions: ['rod', 'reversal', 'running'],

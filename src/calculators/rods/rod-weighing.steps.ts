@@ -38,8 +38,8 @@ export const steps = {
     units: grams,
   }),
   closureTolerance: is(
-    '2 * sqrt(2 * fixtureRepeat^2 + scaleResolution^2 / 12)',
-    'Twice the scatter of two lifts and one rounded digit, combined as squares.',
+    '2 * sqrt(fixtureRepeat^2 / bigEndLifts + fixtureRepeat^2 / smallEndLifts + 3 * scaleResolution^2 / 12)',
+    'Twice the scatter of the two means and of three rounded readings, both ends and the whole rod, combined as squares.',
     { units: grams, source: 'jcgm-100-2008' },
   ),
   closureRatio: is(

@@ -28,7 +28,7 @@ const oneReading: Absent = {
   absent: 'One reading has no spread. Lift the rod off and weigh the end again.',
 };
 
-/** The ends of a rod on the scale: mean, scatter, whether the sum closes, and what the sum cannot show. */
+/** The ends of a rod on the scale: mean, scatter, whether the sum fits the rod, and what the sum cannot show. */
 export const rodWeighing = defineCalculator({
   id: 'rod-weighing',
   title: 'Weighing the parts',
@@ -65,14 +65,14 @@ export const rodWeighing = defineCalculator({
       phrase: 'The small end',
       carries: 'smallEndMass',
     }),
-    bigEndSpread: maybe(mass('s_be', 'Spread of the big-end lifts (1 s)')),
-    smallEndSpread: maybe(mass('s_se', 'Spread of the small-end lifts (1 s)')),
-    bigEndPlusMinus: mass('u_be', 'Big end repeats to ± (2 s of the mean)', detail),
-    smallEndPlusMinus: mass('u_se', 'Small end repeats to ± (2 s of the mean)', detail),
+    bigEndSpread: maybe(mass('s_be', 'Big-end lifts: standard deviation')),
+    smallEndSpread: maybe(mass('s_se', 'Small-end lifts: standard deviation')),
+    bigEndPlusMinus: mass('u_be', 'Big end, ± of the mean (two standard deviations)', detail),
+    smallEndPlusMinus: mass('u_se', 'Small end, ± of the mean (two standard deviations)', detail),
     endSum: mass('m_sum', 'Both ends together'),
-    closure: mass('m_miss', 'Both ends less the whole rod'),
-    closureTolerance: mass('m_tol', 'What that difference may be'),
-    closureRatio: ratio('q_miss', 'Difference over what it may be', detail),
+    closure: mass('m_miss', 'Misfit: both ends less the whole rod'),
+    closureTolerance: mass('m_tol', 'What the misfit may be'),
+    closureRatio: ratio('q_miss', 'Misfit over what it may be', detail),
     centreFromBigEnd: length('x_cm', 'Centre of mass, from the big-end centre', {
       phrase: 'The balance point, from the big-end centre,',
     }),
@@ -103,7 +103,10 @@ export const rodWeighing = defineCalculator({
       rodLength: input.rodLength,
     };
     const ends = weighedEnds(rod);
-    const tolerance = closureTolerance(input);
+    const tolerance = closureTolerance(input, {
+      bigEnd: input.bigEndReadings.length,
+      smallEnd: input.smallEndReadings.length,
+    });
     const shift = supportShift({ ...rod, supportOffset: input.supportOffset });
     return {
       bigEndMass: bigEnd.mean,
@@ -138,7 +141,7 @@ export const rodWeighing = defineCalculator({
         [bigEndSpread, smallEndSpread].every(
           (spread) => typeof spread !== 'number' || spread <= 2 * input.fixtureRepeat,
         ),
-      say: 'The lifts scatter more than twice the spread entered for the fixture. Use the larger spread, or find what moves.',
+      say: 'The lifts scatter more than twice the standard deviation entered for the fixture. Use the larger one, or find what moves.',
     },
     {
       id: 'small-offset',
@@ -160,7 +163,7 @@ export const rodWeighing = defineCalculator({
     'The line between the eye centres is level. Held at the eye centres, a slight tilt changes nothing; held above or below them, it moves mass from one end to the other.',
     'The rod is weighed with its bolts in and its small-end bush in, wiped dry, without bearing shells. Shells left in are counted again in the bobweight.',
     'The supports pull straight up. Friction and side pull show in the sum; supports off the centres do not.',
-    'The two ends always add up to the rod, wherever the supports sit. A sum that closes therefore says nothing about an off-centre support: it takes from one end what it gives to the other.',
+    'The two ends always add up to the rod, wherever the supports sit. A sum that fits the rod therefore says nothing about an off-centre support: it takes from one end what it gives to the other.',
     'Two masses at the eye centres keep the mass and the centre of mass of the rod, so forces come out right. They do not keep its moment of inertia, so moments about the rod do not.',
     'Air buoyancy is left out. Steel parts and a steel check mass lose alike; an aluminium rod reads about 0.03 % too light, a tenth of a gram on 440 g.',
   ],

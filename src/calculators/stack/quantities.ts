@@ -12,7 +12,7 @@ export const compressionRatio = ratio(
 export const pistonToHead = length(
   'pistonToHead',
   'c_ph',
-  'Piston to head, set cold',
+  'Piston-to-head (squish) clearance, set cold',
   [-2, 0.75, 2, 15],
   { origin: 'part', demo: ['1.50 mm', '1.55 mm'], plusMinus: 0.04 },
 );

@@ -1,7 +1,7 @@
 import type { AnyCalculator, Result, SetId, Value } from '../../calculators/define.ts';
 import { unitFor } from '../../calculators/output-unit.ts';
-import { formatQuantity } from '../../units/format.ts';
-import type { Kind, System } from '../../units/kinds.ts';
+import { formatResult } from '../../units/result.ts';
+import type { System } from '../../units/kinds.ts';
 import type { Block } from '../waking/on-screen.ts';
 
 type Strip = AnyCalculator['validity'][number];
@@ -49,8 +49,8 @@ export function stripWords({ possible, tested }: Span, value: number): string {
 }
 
 /** A number of a strip as it is printed. */
-export function stripNumber(value: number, kind: Kind, system: System): string {
-  return formatQuantity(value, unitFor({ kind }, system), { significant: 3 });
+export function stripNumber(value: number, strip: Strip, system: System): string {
+  return formatResult(value, unitFor(strip, system));
 }
 
 /** Inputs and outputs of one set, in SI. */
@@ -110,22 +110,26 @@ export class Strips {
   /**
    * Moves the reader's marks on the strips and says in words where they stand.
    *
-   * @param sets sets without numbers are left out; their marks stay as they are
+   * @param sets one without a result, or without a place on a strip, has no mark there
    * @param isWanted picks the strips by where they stand
    */
   mark(
-    sets: Readonly<Partial<Record<SetId, StripSet>>>,
+    sets: Readonly<Record<SetId, StripSet | undefined>>,
     system: System,
     isWanted: (block: Block) => boolean,
   ): void {
     for (const { strip, span, block, bounds, marks, places } of this.#drawn) {
       if (!isWanted(block)) continue;
-      for (const { si, node } of bounds) write(node, stripNumber(si, strip.kind, system));
+      for (const { si, node } of bounds) write(node, stripNumber(si, strip, system));
       for (const [id, set] of Object.entries(sets)) {
-        const value = stripValue(strip, set);
-        if (value === undefined) continue;
+        const value = set && stripValue(strip, set);
+        marks[id]?.setAttribute('visibility', value === undefined ? 'hidden' : 'visible');
+        if (value === undefined) {
+          write(places[id], '—');
+          continue;
+        }
         marks[id]?.setAttribute('transform', `translate(${stripPlace(span, value)} 0)`);
-        write(places[id], `${stripNumber(value, strip.kind, system)}, ${stripWords(span, value)}`);
+        write(places[id], `${stripNumber(value, strip, system)}, ${stripWords(span, value)}`);
       }
     }
   }

@@ -1,5 +1,6 @@
 import type { Result, SetId, Value } from '../../calculators/define.ts';
 import { fromSI } from '../../units/units.ts';
+import { lastForWords, reasonWords } from '../../notebook/standing.ts';
 import type { Points } from '../chart/curve.ts';
 import type { FigureWork } from './types.ts';
 
@@ -31,9 +32,25 @@ export function pointsOf(
   };
 }
 
-/** The remark under a figure whose numbers are older than what stands in the fields. */
-export function staleNote(work: FigureWork): string {
-  const old = setIds.filter((id) => work.sets[id].stale);
+/** The remark above a figure whose numbers are older than what stands in the fields; empty for any other. */
+export function staleNote({ sets, system }: FigureWork): string {
+  const old = setIds.filter((id) => sets[id].stale);
   if (old.length === 0) return '';
-  return `Drawn for the last readable numbers of the ${old.join(' and the ')}.`;
+  const named = old.map((id) => {
+    const { standing } = sets[id];
+    const last = standing === undefined ? '' : lastForWords(standing, system);
+    return last === '' ? `the ${id}` : `the ${id} (${last})`;
+  });
+  return `Drawn for the last good numbers of ${named.join(' and ')}, not for those in the fields.`;
+}
+
+/** Why there is nothing to draw; empty where both sets have a result, if only the last good one. */
+export function nothingNote({ sets }: FigureWork): string {
+  const without = setIds.filter((id) => sets[id].output === undefined);
+  if (without.length === 0) return '';
+  const reasons = without.map((id) => {
+    const { standing } = sets[id];
+    return standing === undefined ? '' : ` ${reasonWords(standing)}`;
+  });
+  return `There is nothing to draw: the ${without.join(' and the ')} ${without.length === 1 ? 'has' : 'have'} no result.${[...new Set(reasons)].join('')}`;
 }

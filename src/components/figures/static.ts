@@ -1,4 +1,4 @@
-import { isFileOf, type FigureModule, type FigureProps } from './types.ts';
+import { isFileOf, type FigureModule } from './types.ts';
 
 const files = import.meta.glob<FigureModule>('./*/*.svelte', { eager: true });
 
@@ -15,9 +15,4 @@ export const figureIds: readonly string[] = Object.keys(files)
 /** The figure of an id, for the server, which draws them all and sends none of their code. */
 export function figureOf(id: string): FigureModule | undefined {
   return Object.entries(files).find(([path]) => isFileOf(id, path))?.[1];
-}
-
-/** A figure as an .astro file sees it: a function of its props. */
-export function drawn({ default: part }: FigureModule): (props: FigureProps) => unknown {
-  return part as unknown as (props: FigureProps) => unknown;
 }

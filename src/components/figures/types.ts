@@ -1,5 +1,6 @@
 import type { Component } from 'svelte';
 import type { Absent, Result, SetId, Value } from '../../calculators/define.ts';
+import type { Standing } from '../../notebook/standing.ts';
 import type { System } from '../../units/kinds.ts';
 
 /** One set as a figure sees it: the last numbers that gave a result, in SI. */
@@ -8,6 +9,8 @@ export interface FigureSet {
   readonly output: Readonly<Record<string, Result>> | undefined;
   /** True when the result is older than what stands in the fields. */
   readonly stale: boolean;
+  /** Of a set that is stale: what stops it, and what the result still shown was for. */
+  readonly standing?: Standing | undefined;
 }
 
 /** What a figure needs of the page's state. `Work` of the notebook fits it; a test gives a plain object. */

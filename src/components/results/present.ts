@@ -6,15 +6,19 @@ import type {
   Result,
 } from '../../calculators/define.ts';
 import { unitFor } from '../../calculators/output-unit.ts';
-import { decimalsFor, formatNumber, formatQuantity, withUnit } from '../../units/format.ts';
+import { formatNumber, withUnit } from '../../units/format.ts';
+import {
+  formatResult,
+  formatTo,
+  placesBeside,
+  resultPlaces,
+  withoutFalseZeros,
+} from '../../units/result.ts';
 import type { System } from '../../units/kinds.ts';
 import { differenceFromSI, fromSI } from '../../units/units.ts';
 import type { Pair } from './both.ts';
 
 export type Shown = NumberOutput | MaybeOutput;
-
-/** Figures shown when no ± says how many are justified. */
-const plainFigures = 4;
 
 /** True for outputs that stand in the results table; series are drawn, not listed. */
 export function isShown(output: OutputEntry): output is Shown {
@@ -39,9 +43,8 @@ export function present(
   if (isAbsent(result)) return result.absent;
   if (typeof result !== 'number') return '—';
   const unit = unitFor(output, system);
-  if (plusMinus === undefined || plusMinus === 0)
-    return formatQuantity(result, unit, { significant: plainFigures });
-  if (!sure) return formatQuantity(result, unit, { plusMinus });
+  if (!sure || plusMinus === undefined || plusMinus === 0)
+    return formatResult(result, unit, plusMinus);
   return spread(fromSI(result, unit), differenceFromSI(plusMinus, unit), unit);
 }
 
@@ -50,11 +53,14 @@ export function formatDifference(si: number, unit: string): string {
   return withUnit(formatNumber(differenceFromSI(si, unit), { significant: 2 }), unit);
 }
 
-/** A value and its ±, both in the unit, to the same decimals: "1685.2 ± 2.3 g". */
+/**
+ * A value and its ±, both in the unit, to the same decimals: "1685.2 ± 2.3 g". A ± too small for the figures of a
+ * result is rounded up to their last place.
+ */
 function spread(value: number, plusMinus: number, unit: string): string {
-  const decimals = decimalsFor(value, plusMinus);
-  const digits = (number: number): string => formatNumber(number, { decimals });
-  return withUnit(`${digits(value)} ± ${digits(plusMinus)}`, unit);
+  const places = placesBeside(value, plusMinus, unit);
+  const shown = Math.max(plusMinus, 10 ** -places);
+  return withUnit(`${formatTo(value, places)} ± ${formatTo(shown, places)}`, unit);
 }
 
 /** The result in multiples of standard gravity, for the accelerations that say so. */
@@ -79,12 +85,25 @@ export function difference(
       sign + spread(differenceFromSI(change, unit), differenceFromSI(doubt.plusMinus, unit), unit)
     );
   // Two results that differ by rounding alone are the same result.
-  if (Math.abs(change) <= 1e-12 * Math.max(Math.abs(baseline), Math.abs(candidate))) return 'none';
-  const justified = doubt !== undefined && doubt.plusMinus > 0;
-  return (
-    sign +
-    formatQuantity(change, unit, justified ? { plusMinus: doubt.plusMinus } : { significant: 3 })
+  if (Math.abs(change) <= 1e-10 * Math.max(Math.abs(baseline), Math.abs(candidate))) return 'none';
+  const size = differenceFromSI(change, unit);
+  if (doubt !== undefined && doubt.plusMinus > 0) {
+    const justified = placesBeside(size, differenceFromSI(doubt.plusMinus, unit), unit);
+    return withUnit(sign + formatTo(size, justified), unit);
+  }
+  const places = Math.min(
+    resultPlaces(fromSI(baseline, unit), unit),
+    resultPlaces(fromSI(candidate, unit), unit),
   );
+  // To the last place that both results have; two figures where they are nearer to each other than that.
+  const decimals = Math.max(
+    places,
+    Math.min(resultPlaces(size, unit), 1 - Math.floor(Math.log10(Math.abs(size)))),
+  );
+  const full = formatTo(size, decimals);
+  const digits = unit === 'g' && decimals === 1 ? full : withoutFalseZeros(full);
+  if (Number.parseFloat(digits.replace('−', '-')) === 0) return 'none';
+  return withUnit(change > 0 ? `+${digits}` : digits, unit);
 }
 
 /** Candidate over baseline, with its own ± where it has one; undefined where a quotient would say nothing. */

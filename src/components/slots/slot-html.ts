@@ -1,4 +1,5 @@
 import type { AnyCalculator, SetId } from '../../calculators/define.ts';
+import type { PropagatedOutputs } from '../../calculators/uncertainty.ts';
 import type { System } from '../../units/kinds.ts';
 import { slotContent, type SlotMarks, type SlotValues, valueOnTheWay } from './slots.ts';
 
@@ -26,6 +27,7 @@ export function slotHtml(
   values: SlotValues,
   tag: 'span' | 'mtext' = 'span',
   system: System = 'metric',
+  plusMinus?: PropagatedOutputs,
 ): string {
   const { name, set, postfix, unit, figures, guarded, zero, brief, also } = slot;
   // A list is as long as its readings; it may break between them.
@@ -36,7 +38,7 @@ export function slotHtml(
       value === '' ? ` data-${key}` : ` data-${key}="${escaped(value ?? '')}"`,
     )
     .join('');
-  const text = escaped(slotContent(slot, name, calculator, values, system));
+  const text = escaped(slotContent(slot, name, calculator, values, system, plusMinus));
   return `<${tag} data-v="${calculator.id}.${name}.${set}"${marks}>${text}</${tag}>`;
 }
 

@@ -7,18 +7,28 @@ import type {
   Value,
 } from '../../calculators/define.ts';
 import { unitFor } from '../../calculators/output-unit.ts';
+import type { PropagatedOutputs } from '../../calculators/uncertainty.ts';
 import { formatQuantity } from '../../units/format.ts';
+import { formatResult, withoutFalseZeros } from '../../units/result.ts';
 import type { Kind, System } from '../../units/kinds.ts';
 import { workPostfix } from './postfix.ts';
 import { type Block, watchScreen } from '../waking/on-screen.ts';
 import { Strips, type StripSet } from '../evidence/strips.ts';
 
-/** Inputs and outputs of one set together, in SI; empty while the set has none. */
+/** Inputs and outputs of one set together, in SI; empty while the set has no result. */
 export type SlotValues = Readonly<Record<string, Value | Result>>;
-export type SlotSets = Readonly<Record<SetId, SlotValues>>;
 
-/** Figures of a slot that asks for no other number; the results table shows as many. */
-const slotFigures = 4;
+/** What the slots of one set hold. */
+export interface SlotSet {
+  readonly values: SlotValues;
+  /** Of a last good result, what it was for: `for 398.6 g`. Absent where the result is of the numbers in the fields. */
+  readonly stale?: string | undefined;
+  /** The ± of the set's results, as far as it is worked out: it sets their figures, as in the table. */
+  readonly plusMinus?: PropagatedOutputs | undefined;
+}
+/** Those of both sets, and of what compares them. */
+export type SlotSets = Readonly<Record<SetId | 'both', SlotSet>>;
+
 /** Stands where there is no number. */
 export const noNumber = '—';
 
@@ -39,21 +49,29 @@ function isList(value: Value | Result): value is readonly number[] {
   return Array.isArray(value);
 }
 
-function withoutTrailingZeros(text: string): string {
-  return text.replace(/(\.\d*?)0+(?!\d)/u, '$1').replace(/\.(?!\d)/u, '');
-}
-
-/** One value as a slot prints it; a list with its readings one after the other. */
+/**
+ * One value as a slot prints it; a list with its readings one after the other. As many figures as the results
+ * table shows, unless the slot stands in a line of the working and asks for its own.
+ */
 export function slotText(
   value: Exclude<Value | Result, Series>,
   unit: string,
-  how: { readonly figures?: number; readonly guarded?: boolean; readonly brief?: boolean } = {},
+  how: {
+    readonly figures?: number;
+    readonly guarded?: boolean;
+    readonly brief?: boolean;
+    /** [SI] How well a result is known: it has no more figures than that. */
+    readonly plusMinus?: number;
+  } = {},
 ): string {
-  const { figures = slotFigures, guarded = false, brief = false } = how;
+  const { figures, guarded = false, brief = false, plusMinus } = how;
   function one(number: number): string {
     const isWhole = unit === 'count' && Number.isInteger(number);
-    const full = formatQuantity(number, unit, isWhole ? { decimals: 0 } : { significant: figures });
-    const text = brief ? withoutTrailingZeros(full) : full;
+    const full =
+      isWhole || figures !== undefined
+        ? formatQuantity(number, unit, isWhole ? { decimals: 0 } : { significant: figures ?? 0 })
+        : formatResult(number, unit, plusMinus);
+    const text = brief ? withoutFalseZeros(full) : full;
     return guarded && number < 0 ? `(${text})` : text;
   }
   if (isList(value)) return value.map(one).join('; ');
@@ -77,6 +95,7 @@ export interface SlotMarks {
  *
  * @param calculator the declaration that the slot's first word names
  * @param values inputs, outputs and values on the way, of the slot's set, in SI
+ * @param plusMinus the ± of the set's outputs, which sets the figures that a slot keeps
  */
 export function slotContent(
   marks: SlotMarks,
@@ -84,6 +103,7 @@ export function slotContent(
   calculator: AnyCalculator,
   values: SlotValues,
   system: System,
+  plusMinus?: PropagatedOutputs,
 ): string {
   const entry = declared(calculator, name);
   const value = values[name] ?? (marks.zero === undefined ? undefined : 0);
@@ -92,9 +112,10 @@ export function slotContent(
   const unit = marks.unit ?? (entry === undefined ? undefined : unitFor(entry, system));
   if (unit === undefined || (typeof value === 'object' && 'x' in value)) return noNumber;
   if (unit === marks.also) return '';
-  const figures = Number(marks.figures ?? slotFigures);
   const text = slotText(value, unit, {
-    figures,
+    ...(marks.figures === undefined
+      ? { plusMinus: plusMinus?.[name]?.plusMinus ?? 0 }
+      : { figures: Number(marks.figures) }),
     guarded: marks.guarded !== undefined,
     brief: marks.brief !== undefined,
   });
@@ -166,17 +187,21 @@ function fill(
   places: readonly Place[],
   isWanted: (place: Place) => boolean,
   calculator: AnyCalculator,
-  sets: Readonly<Record<string, SlotValues>>,
+  sets: Readonly<Record<string, SlotSet>>,
   system: System,
 ): void {
-  const all: Record<string, SlotValues> = { ...sets };
+  const all: Record<string, SlotValues> = Object.fromEntries(
+    Object.entries(sets).map(([set, { values }]) => [set, values]),
+  );
   for (const place of places) {
     const { marks, name, set, slot, text: node } = place;
     const { postfix } = marks;
     if (postfix === undefined && !isWanted(place)) continue;
     let values = all[set] ?? {};
-    if (isEmpty(values)) continue;
-    if (marks.if !== undefined) slot.hidden = valueOnTheWay(marks.if, values) !== 1;
+    // Asked of the set itself: a value on the way that could not be worked is none.
+    const isWithout = isEmpty(sets[set]?.values ?? {});
+    // Without a result the case that was shown stays, and its numbers are dashes.
+    if (marks.if !== undefined && !isWithout) slot.hidden = valueOnTheWay(marks.if, values) !== 1;
     if (postfix !== undefined) {
       const value = valueOnTheWay(postfix, values);
       values = { ...values, [name]: value };
@@ -184,9 +209,24 @@ function fill(
       if (!isWanted(place)) continue;
     }
     if (node === undefined) continue;
-    const text = slotContent(marks, name, calculator, values, system);
+    markStale(slot, sets[set]?.stale);
+    const text = isWithout
+      ? emptySlot(marks)
+      : slotContent(marks, name, calculator, values, system, sets[set]?.plusMinus);
     if (node.data !== text) node.data = text;
   }
+}
+
+/** What stands in a slot of a set without a result. */
+function emptySlot({ also }: SlotMarks): string {
+  return also === undefined ? noNumber : '';
+}
+
+/** Marks a slot whose number is of a last good result with what that was for; the style sheet prints it. */
+function markStale(slot: HTMLElement, stale: string | undefined): void {
+  if (slot.dataset['stale'] === stale) return;
+  if (stale === undefined) delete slot.dataset['stale'];
+  else slot.dataset['stale'] = stale;
 }
 
 /** A slot, how it is marked, and what hides it. */
@@ -279,24 +319,21 @@ export class Slots {
    * is folded away or off the screen follows when it is opened or approached, when the page is printed, or once
    * the keys are quiet.
    *
-   * @param sets SI values of inputs and outputs; an empty set leaves its slots as they are
+   * @param sets SI values of inputs, outputs and comparisons; a set without a result leaves a dash in its slots
    */
   fill(sets: SlotSets, system: System): void {
     const calculator = this.#calculator;
-    const baseline = isEmpty(sets.baseline) ? undefined : parted(calculator, sets.baseline);
-    const candidate = isEmpty(sets.candidate) ? undefined : parted(calculator, sets.candidate);
-    const isWhole = baseline !== undefined && candidate !== undefined;
-    const both = isWhole ? calculator.compare?.({ baseline, candidate }) : undefined;
-    const all = { ...sets, both: both ?? {} };
-    const strips = { ...(baseline && { baseline }), ...(candidate && { candidate }) };
+    const stripOf = ({ values }: SlotSet): StripSet | undefined =>
+      isEmpty(values) ? undefined : parted(calculator, values);
+    const strips = { baseline: stripOf(sets.baseline), candidate: stripOf(sets.candidate) };
     const isSeen = ({ block, folds }: Place): boolean =>
       block.seen && folds.every((fold) => fold.open);
-    fill(this.#places, isSeen, calculator, all, system);
+    fill(this.#places, isSeen, calculator, sets, system);
     this.#strips.mark(strips, system, ({ seen }) => seen);
     waiting.delete(calculator.id);
     if (this.#places.every(isSeen) && this.#strips.every(({ seen }) => seen)) return;
     fillLater(calculator.id, () => {
-      fill(this.#places, () => true, calculator, all, system);
+      fill(this.#places, () => true, calculator, sets, system);
       this.#strips.mark(strips, system, () => true);
     });
   }

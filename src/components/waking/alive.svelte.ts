@@ -2,7 +2,10 @@ import { flushSync, hydrate, type Component } from 'svelte';
 import type { AnyCalculator, Entry } from '../../calculators/define.ts';
 import { notebook, opened } from '../../notebook/notebook.svelte.ts';
 import { catchUpAll, Pace, PacedWork } from '../../notebook/paced.svelte.ts';
-import { Work } from '../../notebook/work.svelte.ts';
+import { lastGoodMark } from '../../notebook/standing.ts';
+import { Work, type SetView, type WorkView } from '../../notebook/work.svelte.ts';
+import type { SlotSet, SlotSets } from '../slots/slots.ts';
+import type { System } from '../../units/kinds.ts';
 import { watchScreen } from './on-screen.ts';
 
 export { flushSync };
@@ -18,6 +21,11 @@ const declarations = import.meta.glob<Readonly<Record<string, AnyCalculator>>>([
   '!../../calculators/*/*.*.ts',
 ]);
 
+/** Calls what it is given when fetching is worth another try. */
+type Later = (again: () => void) => void;
+
+/** The calculators whose numbers in prose could not be fetched yet. */
+const unfilled = new Set<string>();
 const works = new Map<string, Promise<Work>>();
 let fillProse = (): void => undefined;
 
@@ -52,6 +60,21 @@ async function make(id: string): Promise<Work> {
   return work;
 }
 
+/** What the numbers in prose show of one set. */
+function slotSet({ input, output, standing, uncertainty }: SetView, system: System): SlotSet {
+  if (output === undefined) return { values: {} };
+  const shown = { values: { ...input, ...output }, plusMinus: uncertainty };
+  return standing === undefined ? shown : { ...shown, stale: lastGoodMark(standing, system) };
+}
+
+/** What they show of both, and of what compares them. */
+function slotSets({ sets, comparison, system }: WorkView): SlotSets {
+  const baseline = slotSet(sets.baseline, system);
+  const candidate = slotSet(sets.candidate, system);
+  const both = { values: comparison ?? {}, stale: baseline.stale ?? candidate.stale };
+  return { baseline, candidate, both };
+}
+
 /** Lets the numbers in prose and the validity strips of one calculator follow it. */
 async function fill(id: string): Promise<void> {
   const [{ fillWaiting, Slots }, work] = await Promise.all([
@@ -63,24 +86,32 @@ async function fill(id: string): Promise<void> {
   const slots = new Slots(document, work.calculator, (seen) => {
     pace.seen = seen;
   });
-  const { baseline, candidate } = new PacedWork(work, pace).sets;
+  const paced = new PacedWork(work, pace);
   $effect.root(() => {
     $effect(() => {
-      slots.fill(
-        {
-          baseline: { ...baseline.input, ...baseline.output },
-          candidate: { ...candidate.input, ...candidate.output },
-        },
-        notebook.system,
-      );
+      slots.fill(slotSets(paced), notebook.system);
     });
   });
+}
+
+/** The same, tried again as often as it must be; until then the page marks its numbers as not the reader's. */
+async function fillOrLater(id: string, later: Later): Promise<void> {
+  try {
+    await fill(id);
+    unfilled.delete(id);
+  } catch {
+    unfilled.add(id);
+    later(() => void fillOrLater(id, later));
+  }
+  document.documentElement.toggleAttribute('data-unfollowed', unfilled.size > 0);
 }
 
 /** One calculator with both sets, shared by all parts of the page. */
 function workOf(id: string): Promise<Work> {
   const known = works.get(id) ?? make(id);
   works.set(id, known);
+  // What could not be fetched is asked for anew.
+  known.catch(() => works.delete(id));
   return known;
 }
 
@@ -133,12 +164,13 @@ export async function prepare(target: HTMLElement): Promise<() => void> {
   }
   if (figure !== undefined) {
     const { loadFigure } = await import('../figures/index.ts');
-    const [{ default: part }, work] = await Promise.all([
+    const [{ default: Part }, { default: drawn }, work] = await Promise.all([
       loadFigure(figure),
+      import('../figures/Drawn.svelte'),
       pacedWorkOf(of ?? '', target),
     ]);
     return () => {
-      bring(part, target, { work });
+      bring(drawn, target, { Part, work });
     };
   }
   const ids = (notebookBar ?? '').split(' ').filter((id) => id !== '');
@@ -157,13 +189,19 @@ export async function prepare(target: HTMLElement): Promise<() => void> {
  *
  * @param ids the calculators that the page has numbers of in its prose or strips
  * @param already true when the numbers on the page are not the reader's from the start
+ * @param later calls what it is given when fetching what failed is worth another try
  */
-export function atFirstChange(ids: Iterable<string>, already: boolean, then: () => void): void {
+export function atFirstChange(
+  ids: Iterable<string>,
+  already: boolean,
+  then: () => void,
+  later: Later,
+): void {
   const before = notebook.revision;
   const stop = $effect.root(() => {
     $effect(() => {
       if (!already && notebook.revision === before) return;
-      for (const id of ids) void fill(id);
+      for (const id of ids) void fillOrLater(id, later);
       then();
       queueMicrotask(stop);
     });

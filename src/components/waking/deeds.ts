@@ -11,6 +11,8 @@ export interface Deed {
   readonly steps: boolean;
   /** The number that it changes, as `set/name`; undefined when it changes none that the notebook keeps. */
   readonly number: string | undefined;
+  /** What stands in that number's field now, and the unit beside it. */
+  readonly value?: () => { readonly text: string; readonly unit: string };
 }
 
 type Typed = HTMLInputElement | HTMLTextAreaElement;
@@ -119,6 +121,14 @@ function numberOf(field: Element): string | undefined {
   return named ? `${named.dataset['set'] ?? ''}/${named.dataset['name'] ?? ''}` : undefined;
 }
 
+/** What stands in the field of a number, and the unit beside it; empty for its usual one. */
+function standing(field: Element): { readonly text: string; readonly unit: string } {
+  const cell = field.closest('.cell');
+  const box = cell?.querySelector<Typed | HTMLSelectElement>('[data-name]');
+  const unit = cell?.querySelector<HTMLSelectElement>('.cell-unit');
+  return { text: box?.value ?? '', unit: unit?.value ?? '' };
+}
+
 /**
  * The deed that an event tells of; undefined when it tells of none that the code would hear.
  *
@@ -149,7 +159,8 @@ export function deedOf(
   if (type === 'change') {
     if (!(seen instanceof HTMLSelectElement && own instanceof HTMLSelectElement)) return undefined;
     const { value } = seen;
-    return { back: nothing, again: () => choose(own, value), steps: true, number };
+    const again = (): void => choose(own, value);
+    return { back: nothing, again, steps: true, number, value: () => standing(own) };
   }
   if (!isTyped(seen) && !isSlider(seen)) return undefined;
   if (type.startsWith('composition')) {
@@ -157,7 +168,12 @@ export function deedOf(
     return undefined;
   }
   if (type === 'input')
-    return { ...write(seen, ownOf(seen), stepped), steps: isSlider(seen), number };
+    return {
+      ...write(seen, ownOf(seen), stepped),
+      steps: isSlider(seen),
+      number,
+      value: () => standing(own),
+    };
   stood = { ...selectedIn(seen), field: seen };
   const again = event instanceof KeyboardEvent ? strike(event, seen, own) : undefined;
   return again && { back: nothing, again, steps: true, number };

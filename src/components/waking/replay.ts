@@ -33,6 +33,18 @@ export function remember(part: Element, event: Event): void {
   if (deed !== undefined) deeds.set(part, [...known, deed]);
 }
 
+/** The numbers that were changed in a part which has no code yet, as `set/name`, as they stand now. */
+export function numbersOf(
+  part: Element,
+): readonly (readonly [number: string, value: { readonly text: string; readonly unit: string }])[] {
+  return (deeds.get(part) ?? []).flatMap((deed) => {
+    const { number, value } = deed;
+    return number === undefined || value === undefined || overtaken.has(deed)
+      ? []
+      : [[number, value()] as const];
+  });
+}
+
 /**
  * Numbers have come from elsewhere: what was done to the same ones before is older, and must not be said after them.
  *

@@ -1,3 +1,4 @@
+import type * as Lost from './lost.ts';
 import { partOf, partSelector } from './parts.ts';
 import { overtake, remember, replay, telling } from './replay.ts';
 
@@ -29,32 +30,58 @@ function idle(run: () => void): void {
   else setTimeout(run, 200);
 }
 
-let told = false;
-/** A browser does not fetch the same code twice for one page, so only loading the page again helps. */
-function tellUnfetched(part: Element): void {
-  if (told) return;
-  told = true;
+/** What is done where fetching fails; fetched once the page has loaded, to be there when the connection is not. */
+let lost: typeof Lost | undefined;
+async function fetchLost(): Promise<void> {
+  try {
+    lost = await import('./lost.ts');
+  } catch {
+    window.addEventListener('online', () => void fetchLost(), { once: true });
+  }
+}
+if (document.readyState === 'complete') idle(() => void fetchLost());
+else window.addEventListener('load', () => idle(() => void fetchLost()));
+
+/** Calls `again` when fetching is worth another try. */
+function later(again: () => void): void {
+  if (lost === undefined) window.addEventListener('online', again, { once: true });
+  else lost.later(again);
+}
+
+/** Says before a part why it does not answer. */
+function tell(part: Element, sentence: string): void {
   const words = document.createElement('p');
   words.className = 'stale-note';
   words.setAttribute('role', 'alert');
-  words.textContent =
-    'A part of this page could not be fetched, so its numbers stay as they are. Check the connection and load the page again.';
+  words.textContent = sentence;
   part.before(words);
 }
 
 let followed = false;
 async function wake(part: HTMLElement): Promise<void> {
   if (!asleep.delete(part)) return;
+  lost?.putBack(part);
+  let ready;
   try {
     const { atFirstChange, flushSync, prepare } = await alive();
-    if (!followed) atFirstChange(numbered, isReaders, () => idle(wakeAll));
+    if (!followed) atFirstChange(numbered, isReaders, () => idle(wakeAll), later);
     followed = true;
-    const bring = await prepare(part);
-    mute.delete(part);
-    replay(part, bring, flushSync);
+    ready = { bring: await prepare(part), flushSync };
   } catch {
-    mute.delete(part);
-    tellUnfetched(part);
+    asleep.add(part);
+    const again = (): void => void wake(part);
+    if (lost === undefined) later(again);
+    else void lost.lose(part, again);
+    return;
+  }
+  lost?.regain(part);
+  mute.delete(part);
+  try {
+    replay(part, ready.bring, ready.flushSync);
+  } catch (error) {
+    // Its code is here: no connection is to blame, and fetching it again would not help.
+    tell(part, 'This part of the page does not work with these numbers. The other parts do.');
+    reportError(error);
   }
 }
 
@@ -77,7 +104,7 @@ function wakeAll(): void {
 for (const kind of ['pointerover', 'pointerdown', 'focusin']) {
   document.addEventListener(kind, ({ target }) => {
     const part = partOf(target);
-    if (part !== undefined) void wake(part);
+    if (part !== undefined && lost?.isLost(part) !== true) void wake(part);
   });
 }
 for (const kind of telling) {
@@ -86,7 +113,9 @@ for (const kind of telling) {
     kind,
     (event) => {
       const part = partOf(event.target);
-      if (part !== undefined && mute.has(part)) remember(part, event);
+      if (part === undefined || !mute.has(part)) return;
+      remember(part, event);
+      if (lost?.isLost(part) === true) lost.keepTyped(part);
     },
     { capture: true },
   );

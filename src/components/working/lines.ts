@@ -141,10 +141,10 @@ function resultOf(line: Line, set: SetId, values: Values, postfix: string | unde
     return slotHtml({ name, set, ...marks }, calculator, values);
   }
   if (expression === undefined || unit === undefined)
-    return slotHtml({ name, set, figures: '4' }, calculator, values);
+    return slotHtml({ name, set, figures: workingFigures, brief: '' }, calculator, values);
   return (
-    slotHtml({ name, set, unit, figures: '4' }, calculator, values) +
-    slotHtml({ name, set, also: unit, figures: '4' }, calculator, values)
+    slotHtml({ name, set, unit, figures: workingFigures, brief: '' }, calculator, values) +
+    slotHtml({ name, set, also: unit, figures: workingFigures, brief: '' }, calculator, values)
   );
 }
 

@@ -3,6 +3,9 @@ import katex from 'katex';
 /** The only links a formula may hold: marks of symbols, which become attributes below. */
 const mark = /^#q:[A-Za-z][A-Za-z0-9]*$/u;
 
+/** The room between the name of a function and the bracket behind it. */
+export const thinSpace = '<mspace width="0.1em"></mspace>';
+
 /**
  * TeX as one MathML element, at build.
  *
@@ -22,8 +25,14 @@ export function mathML(tex: string, display: boolean): string {
   });
   const element = /<math[\s\S]*<\/math>/u.exec(html)?.[0];
   if (element === undefined) throw new Error(`No formula came out of ${tex}`);
-  return element
-    .replace(/<annotation[\s\S]*?<\/annotation>/gu, '')
-    .replace(/<\/?semantics>/gu, '')
-    .replace(/ href="#q:([A-Za-z0-9]+)"/gu, ' data-q="$1"');
+  return (
+    element
+      .replace(/<annotation[\s\S]*?<\/annotation>/gu, '')
+      .replace(/<\/?semantics>/gu, '')
+      // An index that is a word, such as max, brings the sign of a function along, and that is one part too many.
+      .replace(/<mo>\u2061<\/mo>(?=<\/m(?:sub|sup|subsup)>)/gu, '')
+      // A bracket behind such a word would touch it where an engine leaves no room of its own.
+      .replace(/(<mo>\u2061<\/mo>)(?=(?:<mrow>)?<mo\b[^>]*>[([])/gu, `$1${thinSpace}`)
+      .replace(/ href="#q:([A-Za-z0-9]+)"/gu, ' data-q="$1"')
+  );
 }

@@ -1,4 +1,5 @@
 import type { SetId } from '../../calculators/define.ts';
+import { thinSpace } from './mathml.ts';
 import { type Expression, functions, namesIn, partsOf, ungrouped } from './parse.ts';
 
 /** How a name shows inside a formula. */
@@ -59,7 +60,11 @@ export function numbersHtml(
   };
   const inMath: Pen = {
     text: (words) =>
-      /^[0-9.]+$/u.test(words) ? `<mn>${words}</mn>` : `<mo stretchy="false">${words}</mo>`,
+      /^[0-9.]+$/u.test(words)
+        ? `<mn>${words}</mn>`
+        : /^[a-z]{2,}$/u.test(words)
+          ? `<mi>${words}</mi>${thinSpace}`
+          : `<mo stretchy="false">${words}</mo>`,
     sign: (sign) => `<mo lspace="0.25em" rspace="0.25em">${sign}</mo>`,
     slot: (slot) => slotHtml(slot, 'mtext'),
     raised: (base, exponent) => `<msup><mrow>${base}</mrow><mrow>${exponent}</mrow></msup>`,

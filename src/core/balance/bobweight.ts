@@ -16,11 +16,11 @@ export interface PinParts {
   /** Oil allowance, once for the crankpin. */
   readonly oilMass: number;
   readonly rodsPerPin: number;
-  /** Share f of the sliding mass that the bobweight carries, 0 to 1. */
+  /** Balance factor f, of the reciprocating mass that the bobweight carries, 0 to 1. */
   readonly reciprocatingFraction: number;
-  /** By how much the second rod's turning parts are heavier; may be negative; unused with one rod. */
+  /** By how much the second rod's rotating parts are heavier; may be negative; unused with one rod. */
   readonly partnerRotating?: number | undefined;
-  /** By how much the second rod's sliding parts are heavier; may be negative; unused with one rod. */
+  /** By how much the second rod's reciprocating parts are heavier; may be negative; unused with one rod. */
   readonly partnerReciprocating?: number | undefined;
 }
 
@@ -96,16 +96,16 @@ function partnerOf(parts: PinParts): {
   // Rods that nobody said differ are alike.
   const { partnerRotating = 0, partnerReciprocating = 0 } = parts;
   const partner = { partnerRotating, partnerReciprocating };
-  const turning = parts.bigEndMass + parts.shellMass;
-  const sliding =
+  const rotating = parts.bigEndMass + parts.shellMass;
+  const reciprocating =
     parts.smallEndMass + parts.pinMass + parts.lockMass + parts.pistonMass + parts.ringMass;
   return {
-    rotating: above(partner, 'partnerRotating', -turning, "minus the first rod's turning parts"),
+    rotating: above(partner, 'partnerRotating', -rotating, "minus the first rod's rotating parts"),
     reciprocating: above(
       partner,
       'partnerReciprocating',
-      -sliding,
-      "minus the first rod's sliding parts",
+      -reciprocating,
+      "minus the first rod's reciprocating parts",
     ),
   };
 }
@@ -141,12 +141,12 @@ export function impliedEnds(
     'one, where the split of the rod no longer shows in the bobweight',
   );
   const rod = above(heard, 'rodMass');
-  const sliding =
+  const reciprocating =
     above(heard, 'pistonMass') +
     atLeast(heard, 'pinMass') +
     atLeast(heard, 'ringMass') +
     atLeast(heard, 'lockMass');
   const perRod = (above(heard, 'bobweight') - atLeast(heard, 'oilMass')) / n;
-  const bigEndMass = (perRod - atLeast(heard, 'shellMass') - f * (rod + sliding)) / (1 - f);
+  const bigEndMass = (perRod - atLeast(heard, 'shellMass') - f * (rod + reciprocating)) / (1 - f);
   return { bigEndMass, smallEndMass: rod - bigEndMass, bigEndShare: bigEndMass / rod };
 }

@@ -39,7 +39,7 @@ export function throwSums(throws: readonly Throw[]): { force: Vector; couple: Ve
 
 /**
  * The primary shaking of equal cylinders, in F₁ = m_rec r ω² and F₁ times the pin spacing. Each rod's
- * straight-line force is ½ turning with the crank and ½ turning against it; the forward parts add at the
+ * straight-line force is ½ rotating with the crank and ½ rotating against it; the forward parts add at the
  * throw's own angle θ, the backward ones at 2β − θ, β being the rod's bank.
  *
  * Rods on one pin are taken in one plane. Counterweights are absent.

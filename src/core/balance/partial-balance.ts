@@ -3,11 +3,11 @@ import { above, atLeast, finite, fraction } from '../refuse.ts';
 
 /** One crankpin with one rod, or with two rods in a V. */
 export interface PartialBalance {
-  /** [kg] Sliding mass of one cylinder. */
+  /** [kg] Reciprocating mass of one cylinder. */
   readonly reciprocatingMass: number;
   /** [kg] Everything that turns with the pin. */
   readonly rotatingMass: number;
-  /** Share f of the sliding mass that the counterweight takes, 0 to 1. */
+  /** Balance factor f, of the reciprocating mass that the counterweight takes, 0 to 1. */
   readonly reciprocatingFraction: number;
   /** [m] Twice the throw. */
   readonly stroke: number;
@@ -27,11 +27,11 @@ export interface PartialBalanceResult {
   readonly balanceMass: number;
   /** F₁ = m r ω² of one cylinder. */
   readonly inertiaForce: number;
-  /** Turning with the crank, before the counterweight. */
+  /** Rotating with the crank, before the counterweight. */
   readonly forward: number;
-  /** The part of F₁ that turns backward, signed along the middle of the banks. */
+  /** The part of F₁ that rotates backward, signed along the middle of the banks. */
   readonly backwardShare: number;
-  /** Turning against the crank; no counterweight on the crank can reach it. */
+  /** Rotating against the crank; no counterweight on the crank can reach it. */
   readonly backward: number;
   /** What the counterweight leaves of the forward part; negative once f exceeds ½. */
   readonly forwardLeft: number;
@@ -41,8 +41,8 @@ export interface PartialBalanceResult {
 }
 
 /**
- * Partial balance of the primary force. A straight-line force F₁cosθ is ½F₁ turning with the crank and ½F₁
- * turning against it. The counterweight takes f n F₁ of the forward part n F₁/2; the backward parts of two
+ * Partial balance of the primary force. A straight-line force F₁cosθ is ½F₁ rotating with the crank and ½F₁
+ * rotating against it. The counterweight takes f n F₁ of the forward part n F₁/2; the backward parts of two
  * rods on one pin add up to F₁cosγ.
  *
  * B b = (m_rot + f n m_rec) r. One cylinder leaves F₁√[(1−f)²cos²θ + f²sin²θ].
@@ -79,7 +79,7 @@ export function partialBalance(pin: PartialBalance): PartialBalanceResult {
 }
 
 /**
- * The part that turns backward, in units of F₁, signed along the middle of the banks: ½ for one rod, cosγ
+ * The part that rotates backward, in units of F₁, signed along the middle of the banks: ½ for one rod, cosγ
  * for two. A right angle between the banks gives a zero that floating point would miss by 6e-17.
  */
 function reverseShare(rodsPerPin: number, bankAngle: number): number {

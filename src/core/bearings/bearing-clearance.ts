@@ -1,8 +1,10 @@
 import {
   compliance,
+  crushOpening,
   interference,
   interferenceAt,
   shellPressure,
+  type ShellFit,
   type WarmFit,
 } from './bearing-fit.ts';
 import { above, below, finite } from '../refuse.ts';
@@ -48,6 +50,14 @@ export function computedClearance(fit: {
   const gap = (D - journal) / 2;
   const wall = below(fit, 'rodShellWall', gap, 'half the gap between housing and journal');
   return D - 2 * wall - journal;
+}
+
+/**
+ * The clearance in the shop that the parts predict for a gauge [m]: housing less two walls less journal, and
+ * what the crush opens the bore by. Throws OutOfDomain as {@link computedClearance} and {@link compliance} do.
+ */
+export function predictedClearance(fit: ShellFit & { readonly crankpinDiameter: number }): number {
+  return computedClearance(fit) + crushOpening(fit);
 }
 
 /**

@@ -114,7 +114,7 @@ export function peakTemperature(model: PressureModel): number {
 /**
  * Total friction [Pa] of the quadratic in speed of R. E. Barnes-Moss for four-stroke petrol engines of 845 to
  * 2000 cm³ at full throttle: 0.97 + 0.15 N + 0.05 N² bar with N in thousands a minute (in J. B. Heywood, Internal
- * Combustion Engine Fundamentals, 1988, §13.5). Fitted below 6000 a minute; at 8400 it gives 5.8 bar, about twice
+ * Combustion Engine Fundamentals, 1988, §13.5). Fitted below 6000 rpm; at 8400 it gives 5.8 bar, about twice
  * what good engines show.
  *
  * `speed` is the crank speed [rad/s]. Throws OutOfDomain unless speed ≥ 0.

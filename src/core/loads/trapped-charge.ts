@@ -10,7 +10,7 @@ export interface ChargeInput {
   /** [Pa] absolute, [K]. */
   readonly ambientPressure: number;
   readonly ambientTemperature: number;
-  /** Share of old gas in the trapped mass. */
+  /** Share of residual gas in the trapped mass. */
   readonly residualFraction: number;
   /** Air over fuel, as a multiple of the stoichiometric ratio. */
   readonly airFuelLambda: number;
@@ -26,7 +26,7 @@ export interface ChargeInput {
 export interface Charge {
   readonly air: number;
   readonly fuel: number;
-  /** Air, fuel and old gas. */
+  /** Air, fuel and residual gas. */
   readonly trapped: number;
   /** Heat if all that can burn burns: what air or fuel allows, whichever is short, times the efficiency. */
   readonly heat: number;
@@ -34,7 +34,7 @@ export interface Charge {
 
 /**
  * The charge shut in at intake closing: fresh charge m = η_v p_a V_s/(R T_a), of which 1/(1 + λ AFR) is fuel;
- * with the old gas m/(1 − x_r). A rich charge burns only as much fuel as its air allows: heat
+ * with the residual gas m/(1 − x_r). A rich charge burns only as much fuel as its air allows: heat
  * η_c H_u m_fuel min(1, λ).
  *
  * Neglected: the charge counts as air throughout. A rich petrol charge has a gas constant about 5 % below

@@ -93,7 +93,8 @@ export function halfStrokeAngle(geometry: SliderCrank): number {
 /**
  * Crank angle [rad after true TDC] on the downstroke at which the piston's acceleration is zero, with the
  * crank gaining `crankAcceleration` [rad/s²] at the speed `crankSpeed` [rad/s]. At constant speed this is
- * the angle of greatest speed. With both at zero the answer is that of constant speed.
+ * the angle of greatest speed. With both at zero the answer is that of constant speed; as the gain comes to
+ * outweigh the speed the place nears a dead centre, BDC for a crank that gains, and is there at speed zero.
  * Throws OutOfDomain for a bad linkage or speed.
  */
 export function zeroAccelerationAngle(
@@ -105,11 +106,13 @@ export function zeroAccelerationAngle(
   const { bottomAngle } = deadCentres(geometry);
   const omega = atLeast({ maxSpeed: crankSpeed }, 'maxSpeed');
   const alpha = finite({ crankAcceleration }, 'crankAcceleration');
-  const square = omega === 0 && alpha === 0 ? 1 : omega * omega;
+  const square = omega * omega === 0 && alpha === 0 ? 1 : omega * omega;
+  if (square === 0) return alpha > 0 ? bottomAngle : 0;
   return bracketedRoot(
     (theta) => {
       const { bend, slope } = postureAt(link, theta);
-      return square * bend + alpha * slope;
+      // At a dead centre the slope is zero; what rounding leaves of it may outweigh a very low speed.
+      return theta === 0 || theta === bottomAngle ? square * bend : square * bend + alpha * slope;
     },
     0,
     bottomAngle,

@@ -21,6 +21,15 @@ function solved(system: readonly (readonly number[])[]): readonly number[] {
 }
 
 /**
+ * {@link lobeMovement} without a bore, in closed form: (1 + ν)/2 [1/(n − 1) + κ/(n + 1)], κ = (3 − ν)/(1 + ν). Narrow
+ * lobes press on the skin alone, so that it is the limit of a ring for many lobes too.
+ */
+export function solidLobeMovement(n: number, ν: number): number {
+  const κ = (3 - ν) / (1 + ν);
+  return ((1 + ν) / 2) * (1 / (n - 1) + κ / (n + 1));
+}
+
+/**
  * Inward movement of the outer face of a hollow cylinder at the middle of a lobe, in units of pressure times
  * outer radius over E, when the outer face is pressed by cos(n θ) and the inner face is free; plane stress.
  *

@@ -1,6 +1,6 @@
 import { above, atLeast, atMost } from '../refuse.ts';
 
-/** A gas that is taken as perfect: R [J/(kg·K)], the ratio of its heats, its temperature [K] at rest. */
+/** A gas that is taken as perfect: R [J/(kg·K)], the ratio of its specific heats, its temperature [K] at rest. */
 export interface RestingGas {
   readonly gasConstant: number;
   readonly heatRatio: number;
@@ -15,7 +15,7 @@ export interface Orifice {
   readonly downstreamPressure: number;
 }
 
-/** The ratio of heats is refused where it first counts, in {@link criticalRatio}. */
+/** The ratio of specific heats is refused where it first counts, in {@link criticalRatio}. */
 function checkGas(gas: RestingGas): void {
   above(gas, 'gasConstant');
   above(gas, 'gasTemperature');
@@ -23,7 +23,7 @@ function checkGas(gas: RestingGas): void {
 
 /**
  * Downstream over upstream pressure below which a hole passes no more: (2/(γ+1))^(γ/(γ−1)).
- * Throws OutOfDomain unless the ratio of heats is above one.
+ * Throws OutOfDomain unless the ratio of specific heats is above one.
  * Source: NACA Report 1135 (1953), isentropic flow; from memory, derived on the page.
  */
 export function criticalRatio(heatRatio: number): number {

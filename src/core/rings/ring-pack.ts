@@ -1,7 +1,7 @@
 import { airViscosity } from './orifice-flow.ts';
 import { above, atLeast, atMost, below, fraction, refusal } from '../refuse.ts';
 
-/** Gas constant of air [J/(kg·K)] and the ratio of heats of the gas between the rings. */
+/** Gas constant of air [J/(kg·K)] and the ratio of specific heats of the gas between the rings. */
 export const ringGas = { gasConstant: 287, heatRatio: 1.35 } as const;
 
 /** How the top ring may move, or where it is held. */

@@ -1,3 +1,4 @@
+import { difference } from '../math/difference.ts';
 import { above, atLeast, below, finite, OutOfDomain } from '../refuse.ts';
 
 /** Mean and scatter of repeated readings. `spread` is absent when there is only one reading. */
@@ -63,27 +64,38 @@ export function weighedEnds(rod: {
   const endSum = bigEnd + smallEnd;
   return {
     endSum,
-    closure: endSum - whole,
+    closure: difference(endSum, whole),
     centreFromBigEnd: (L * smallEnd) / endSum,
     bigEndShare: bigEnd / endSum,
   };
 }
 
+/** What a scale and its fixture are worth: the spread of repeated lifts, and the scale's division [kg]. */
+export interface Scale {
+  readonly fixtureRepeat: number;
+  readonly scaleResolution: number;
+}
+
+/** How often each end was lifted and read. */
+export interface Lifts {
+  readonly bigEnd: number;
+  readonly smallEnd: number;
+}
+
 /**
- * [kg] How far the sum of the ends may miss the whole rod: 2 √(2 s² + d²/12), about two standard
- * deviations of two end weighings that each repeat to s and one division d rounded off.
+ * [kg] How far the sum of the two means may miss the whole rod: 2 √(s²/n_be + s²/n_se + 3 d²/12), about two
+ * standard deviations. Each end repeats to s and its mean to s/√n. Three numbers were rounded to a division
+ * d: either end, and the whole rod, read once on the same scale, lying freely so that it has no s of its own.
  *
- * For one lift of each end; the mean of several lifts does better, which is left unused here.
+ * The rounding is not averaged away by lifting, as in {@link meanPlusMinus}.
  * @throws OutOfDomain for a negative spread, or a division that is not above zero
  * Source: own derivation; combination and the rectangular d²/12 as JCGM 100:2008, 4.3.7 and 5.1.2.
  */
-export function closureTolerance(scale: {
-  readonly fixtureRepeat: number;
-  readonly scaleResolution: number;
-}): number {
+export function closureTolerance(scale: Scale, lifts: Lifts): number {
   const s = atLeast(scale, 'fixtureRepeat');
   const d = above(scale, 'scaleResolution');
-  return 2 * Math.sqrt(2 * s ** 2 + d ** 2 / 12);
+  const roundings = 3;
+  return 2 * Math.sqrt(s ** 2 / lifts.bigEnd + s ** 2 / lifts.smallEnd + (roundings * d ** 2) / 12);
 }
 
 /** [kg] What misplaced supports do to the ends. One end gains exactly what the other loses. */
@@ -140,7 +152,7 @@ export function scaleError(check: {
   readonly checkMass: number;
   readonly checkReading: number;
 }): number {
-  return finite(check, 'checkReading') - above(check, 'checkMass');
+  return difference(finite(check, 'checkReading'), above(check, 'checkMass'));
 }
 
 /**
@@ -150,10 +162,7 @@ export function scaleError(check: {
  * @throws OutOfDomain for a negative spread or a division that is not above zero
  * Source: JCGM 100:2008, 4.2.3 and 4.3.7.
  */
-export function meanPlusMinus(
-  scale: { readonly fixtureRepeat: number; readonly scaleResolution: number },
-  count: number,
-): number {
+export function meanPlusMinus(scale: Scale, count: number): number {
   const s = atLeast(scale, 'fixtureRepeat');
   const d = above(scale, 'scaleResolution');
   return 2 * Math.sqrt(s ** 2 / count + d ** 2 / 12);

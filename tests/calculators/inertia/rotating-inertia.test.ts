@@ -40,7 +40,7 @@ describe('the example engines', () => {
     ['reciprocatingPart', 0.0041, 0.00302, 5],
     ['energyHeld', 57.2e3, 48.2e3, -2],
     ['riseTorque', 18.7, 14.4, 1],
-    ['equivalentMass', 327.6, 160.4, 1],
+    ['equivalentMass', 160.1, 78.4, 1],
     ['riseTime', 0.195, 0.116, 3],
   ])('%s is %f and %f', (name, before, after, digits) => {
     expect(own.baseline.output[name]).toBeCloseTo(before, digits);
@@ -57,12 +57,12 @@ describe('the example engines', () => {
   test('what is saved, part by part, adds up', () => {
     const saved = inertia.compare?.(own) ?? {};
     const value = (name: string): number => Number(saved[name]);
-    expect(value('savedRoad')).toBeCloseTo(167.2, 1);
-    expect(value('savedFlywheel')).toBeCloseTo(88.8, 1);
-    expect(value('savedClutch')).toBeCloseTo(59.2, 1);
-    expect(value('savedCrank')).toBeCloseTo(12.6, 1);
-    expect(value('savedDamper')).toBeCloseTo(3.5, 1);
-    expect(value('savedMoving')).toBeCloseTo(3.1, 1);
+    expect(value('savedRoad')).toBeCloseTo(81.7, 1);
+    expect(value('savedFlywheel')).toBeCloseTo(43.4, 1);
+    expect(value('savedClutch')).toBeCloseTo(28.9, 1);
+    expect(value('savedCrank')).toBeCloseTo(6.2, 1);
+    expect(value('savedDamper')).toBeCloseTo(1.7, 1);
+    expect(value('savedMoving')).toBeCloseTo(1.5, 1);
     const parts = ['savedFlywheel', 'savedClutch', 'savedCrank', 'savedDamper', 'savedMoving'];
     const sum = parts.reduce((total, name) => total + value(name), 0);
     expect(sum).toBeCloseTo(value('savedRoad'), 9);
@@ -82,7 +82,10 @@ describe('the example engines', () => {
 
   test('in gear and at idle', () => {
     const gears = both(inertiaThroughGears);
-    expect(gears.baseline.output['equivalentMass']).toBeCloseTo(327.5, 1);
+    expect(gears.baseline.output['equivalentMass']).toBeCloseTo(160.1, 1);
+    // A road tyre holds about 1 g at best, and not all of the car stands on the driven wheels.
+    for (const { output } of Object.values(gears))
+      expect(Number(output['acceleration']) / 9.80665).toBeLessThan(0.75);
     const ripple = both(speedRipple);
     const share =
       Number(ripple.candidate.output['coefficient']) /

@@ -103,7 +103,7 @@ describe('speed', () => {
       commonSpeed: 0,
     });
     expect(still.partingPull).toBe(0);
-    expect(still.missedShiftExcess).toEqual({ absent: 'the highest intended speed is zero' });
+    expect(still.missedShiftExcess).toEqual({ absent: 'the redline is zero' });
     expect(still.suctionShare).toHaveProperty('absent');
     const { x, y } = still.pullCurve;
     expect(x[x.length - 1]).toBeGreaterThan(0);

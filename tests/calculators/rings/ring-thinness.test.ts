@@ -43,6 +43,19 @@ describe('thinness shared out', () => {
 });
 
 describe('what is not there is said', () => {
+  test('a radial thickness that does not go into the baseline’s bore', () => {
+    const small = { ...road, bore: 0.02, ring1Radial: 0.001, ring1FreeGap: 0.004 };
+    const by = thinness(small, { ...hill, ring1Radial: 0.011 });
+    for (const name of [
+      'tensionByRadial',
+      'tensionByRest',
+      'pressureByRadial',
+      'pressureByRest',
+      'followByRadial',
+    ] as const)
+      expect(by[name]).toHaveProperty('absent');
+    expect(by.tensionByHeight).toBeCloseTo(0.6, 12);
+  });
   test('no measured tension, no wanted free gap; no measured pull, no implied friction', () => {
     const { wantedFreeGap } = ringTension.compute({ ...road, ringOpening: 0.03 });
     expect(wantedFreeGap).toHaveProperty('absent');

@@ -9,7 +9,7 @@ import {
   pointPlace,
 } from '../../../src/components/chart/curve.ts';
 import { csvText } from '../../../src/components/chart/download.ts';
-import { chartRows, thinned } from '../../../src/components/chart/rows.ts';
+import { chartRows, gapsOf, thinned } from '../../../src/components/chart/rows.ts';
 import { ticks } from '../../../src/components/chart/ticks.ts';
 import { affine, niceDomain, tickDecimals } from '../../../src/components/chart/scale.ts';
 
@@ -210,4 +210,14 @@ test('a cell with a comma, a quote or a line break is quoted as RFC 4180 asks', 
   expect(csvText([['a', 'speed, m/s', 'say "TDC"', 'two\nlines']])).toBe(
     'a,"speed, m/s","say ""TDC""","two\nlines"\r\n',
   );
+});
+
+test('the gaps of a curve, from the first to the last place of each', () => {
+  const x = [0, 1, 2, 3, 4, 5];
+  expect(gapsOf({ x, y: [undefined, undefined, 5, undefined, 6, undefined] })).toEqual([
+    [0, 1],
+    [3, 3],
+    [5, 5],
+  ]);
+  expect(gapsOf({ x, y: [1, 2, 3, 4, 5, 6] })).toEqual([]);
 });

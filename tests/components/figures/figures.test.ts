@@ -91,9 +91,9 @@ describe('the bar of a bobweight', () => {
     expect(segments[0]?.from).toBe(0);
     for (const [i, segment] of segments.entries())
       if (i > 0) expect(segment.from).toBe(segments[i - 1]?.to);
-    const { turning, sliding } = halves(segments);
-    expect(turning).toBeCloseTo(0.06, 12);
-    expect(sliding).toBeCloseTo(0.3, 12);
+    const { rotating, reciprocating } = halves(segments);
+    expect(rotating).toBeCloseTo(0.06, 12);
+    expect(reciprocating).toBeCloseTo(0.3, 12);
     expect(segments.at(-1)?.to ?? 0).toBeCloseTo(0.36, 12);
   });
 

@@ -4,7 +4,7 @@ import {
   type CrankLayout,
   crankLayouts,
   throwsOf,
-} from '../../../src/calculators/balance/crank-layout.ts';
+} from '../../../src/calculators/balance/crank-layout.choices.ts';
 import {
   length,
   planeUnbalance,
@@ -83,7 +83,7 @@ describe('closed forms', () => {
   test('a V6 at 90° with split pins: (√3 − 1)/2 makes forward and backward alike', () => {
     const { forward, backward } = primaryParts(throwsOf('v6-90-split'));
     const f = (Math.sqrt(3) - 1) / 2;
-    // Of each rod's forward half the counterweight takes the share f.
+    // Of each rod's forward half the counterweight takes the balance factor f.
     expect(forward.couple * (1 - 2 * f)).toBeCloseTo(backward.couple, 12);
   });
 

@@ -37,8 +37,8 @@ export const balance: Tables = {
       ['pistonMass', 'greater than', 0],
       ['ringMass', 'at least', 0],
       ['oilMass', 'at least', 0],
-      ['partnerRotating', 'greater than', -0.46, "minus the first rod's turning parts"],
-      ['partnerReciprocating', 'greater than', -0.732, "minus the first rod's sliding parts"],
+      ['partnerRotating', 'greater than', -0.46, "minus the first rod's rotating parts"],
+      ['partnerReciprocating', 'greater than', -0.732, "minus the first rod's reciprocating parts"],
     ]),
     guarded({ ...parts, bobweight: 1.7, rodMass: 0.59 }, impliedEnds, [
       ['reciprocatingFraction', 'at least', 0],

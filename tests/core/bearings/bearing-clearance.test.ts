@@ -4,9 +4,14 @@ import {
   bearingState,
   computedClearance,
   journalTemperature,
+  predictedClearance,
   type RunningFit,
 } from '../../../src/core/bearings/bearing-clearance.ts';
-import { interferenceAt, looseTemperature } from '../../../src/core/bearings/bearing-fit.ts';
+import {
+  interference,
+  interferenceAt,
+  looseTemperature,
+} from '../../../src/core/bearings/bearing-fit.ts';
 import { must } from '../../calculators/must.ts';
 import { routes } from '../../../content/topics/bearing-clearance/routes.ts';
 import { proves } from '../../proves.ts';
@@ -73,6 +78,20 @@ describe('the invented engines', () => {
     const [D, outside] = [hill.rodHousing, hill.housingOutside];
     const gives = ((outside ** 2 + D ** 2) / (outside ** 2 - D ** 2) + 0.33) / 71.7e9;
     expect((state.free - (shop.pressure - state.pressure) * D * gives) / mm).toBeCloseTo(0.0893, 4);
+  });
+});
+
+describe('what a gauge should read', () => {
+  it(proves(routes.stiffShellsOpen), () => {
+    const stiff = { ...road, shellModulus: 1e22 };
+    expect(predictedClearance(stiff)).toBeCloseTo(computedClearance(road) + interference(road), 12);
+    // A wall of a micrometre in an eye that does not give: squeezed back to where the eye is.
+    const thin = { ...road, youngsModulus: 1e18, rodShellWall: 1e-6 };
+    expect(predictedClearance(thin)).toBeCloseTo(computedClearance(thin), 8);
+  });
+
+  it('is the sum of the parts where there is no crush', () => {
+    expect(predictedClearance({ ...road, crushHeight: 0 })).toBe(computedClearance(road));
   });
 });
 

@@ -207,6 +207,14 @@ describe('closed forms and limits', () => {
     expect(peaks.down.angle).toBe(motionPeaks(geometry, 600).down.angle);
     expect(zeroAccelerationAngle(geometry, 0)).toBe(peaks.down.angle);
   });
+  it('nears a dead centre as a gain of speed outweighs the speed, and is there at speed zero', () => {
+    const crank = { ...geometry, pinOffset: 0.0008 };
+    const { bottomAngle } = deadCentres(crank);
+    for (const speed of [1e-9, 1e-12, 1e-160, 1e-200, 0]) {
+      near(zeroAccelerationAngle(crank, speed, 500), bottomAngle, 1e-9);
+      expect(Math.abs(zeroAccelerationAngle(crank, speed, -500))).toBeLessThan(1e-9);
+    }
+  });
   it('gives the ends of the rod for the points at its ends', () => {
     const e = { ...geometry, boreOffset: 0.004, pinOffset: 0.001 };
     const at = pistonMotion(e, 2, omega, 900);

@@ -122,7 +122,7 @@ export const rods: Tables = {
       ['rodMass', 'greater than', 0],
       ['rodLength', 'greater than', 0],
     ]),
-    guarded(scale, closureTolerance, [
+    guarded(scale, (own) => closureTolerance(own, { bigEnd: 1, smallEnd: 1 }), [
       ['fixtureRepeat', 'at least', 0],
       ['scaleResolution', 'greater than', 0],
     ]),

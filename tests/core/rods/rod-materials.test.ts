@@ -101,6 +101,27 @@ describe('properties', () => {
     );
   });
 
+  it('compares no sections for a duty without load', () => {
+    const still = {
+      ...duty,
+      ...targets,
+      maxSpeed: 0,
+      peakPressure: 1e5,
+      crankcasePressure: 1e5,
+      shankArea: 167.2e-6,
+      rodTemperature: 378,
+      assemblyTemperature: 293,
+      rodMaterial: 'c70s6' as const,
+    };
+    const set = { input: still, output: calculator.compute(still) };
+    expect(calculator.compare?.({ baseline: set, candidate: set })).toMatchObject({
+      sectionMassRatio: 1,
+      marginAreaRatio: { absent: 'nothing pulls or pushes' },
+      marginMassRatio: { absent: 'nothing pulls or pushes' },
+      marginStretchRatio: { absent: 'nothing pulls or pushes' },
+    });
+  });
+
   it(proves(routes.pageComparesOne), () => {
     const common = {
       ...duty,

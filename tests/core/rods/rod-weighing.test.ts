@@ -10,6 +10,7 @@ import {
   weighedEnds,
 } from '../../../src/core/rods/rod-weighing.ts';
 import { routes } from '../../../content/topics/rod-weighing/routes.ts';
+import { seededRandom } from '../../../src/core/math/random.ts';
 import { proves } from '../../proves.ts';
 
 const mass = fc.double({ min: 0.02, max: 5, noNaN: true });
@@ -69,16 +70,53 @@ describe('repeats', () => {
 });
 
 describe('the sum of the ends', () => {
-  test('may miss by 0.85 g with 0.3 g of scatter and a 0.1 g division', () => {
-    // By hand: 2 √(2 × 0.09 + 0.01/12) g.
-    const tolerance = closureTolerance({ fixtureRepeat: 3e-4, scaleResolution: 1e-4 });
-    expect(tolerance * 1e3).toBeCloseTo(0.8505, 4);
+  const scale = { fixtureRepeat: 3e-4, scaleResolution: 1e-4 };
+  const once = { bigEnd: 1, smallEnd: 1 };
+
+  test('may miss by 0.85 g with one lift each, 0.3 g of scatter and a 0.1 g division', () => {
+    // By hand: 2 √(0.09 + 0.09 + 3 × 0.01/12) g.
+    expect(closureTolerance(scale, once) * 1e3).toBeCloseTo(0.8544, 4);
   });
 
-  test('is no worse for the mean of one lift than the closure of two', () => {
-    const scale = { fixtureRepeat: 3e-4, scaleResolution: 1e-4 };
-    expect(meanPlusMinus(scale, 1)).toBeLessThan(closureTolerance(scale));
-    expect(meanPlusMinus(scale, 5)).toBeLessThan(meanPlusMinus(scale, 1));
+  test('may miss by 0.39 g with five lifts each', () => {
+    // By hand: 2 √(0.018 + 0.018 + 3 × 0.01/12) g.
+    expect(closureTolerance(scale, { bigEnd: 5, smallEnd: 5 }) * 1e3).toBeCloseTo(0.3924, 4);
+  });
+
+  test('is three roundings where nothing scatters: both ends, and the whole rod', () => {
+    const still = { fixtureRepeat: 0, scaleResolution: 1e-3 };
+    expect(closureTolerance(still, once)).toBeCloseTo(2 * Math.sqrt(3 / 12) * 1e-3, 15);
+  });
+
+  test('is the ± of the two means and of one more rounded reading', () => {
+    const lifts = fc.integer({ min: 1, max: 20 });
+    fc.assert(
+      fc.property(lifts, lifts, (bigEnd, smallEnd) => {
+        const parts = [
+          meanPlusMinus(scale, bigEnd),
+          meanPlusMinus(scale, smallEnd),
+          2e-4 / Math.sqrt(12),
+        ];
+        const tolerance = closureTolerance(scale, { bigEnd, smallEnd });
+        expect(tolerance / Math.hypot(...parts)).toBeCloseTo(1, 12);
+      }),
+    );
+  });
+
+  test('covers 95 of 100 honest weighings', () => {
+    // Second route: draw scatter and rounding, and count. The sum of normal and even errors is near normal.
+    const random = seededRandom(11);
+    const normal = () => Math.sqrt(-2 * Math.log(1 - random())) * Math.cos(2 * Math.PI * random());
+    const read = (mass: number, s: number) => Math.round((mass + s * normal()) / 1e-4) * 1e-4;
+    const trials = 4000;
+    let inside = 0;
+    for (let i = 0; i < trials; i++) {
+      const [big, small] = [0.42 + 1e-3 * random(), 0.17 + 1e-3 * random()];
+      const miss = read(big, 3e-4) + read(small, 3e-4) - read(big + small, 0);
+      if (Math.abs(miss) <= closureTolerance(scale, once)) inside++;
+    }
+    // 0.9545 for two standard deviations; three standard errors of 4000 draws are 0.01.
+    expect(Math.abs(inside / trials - 0.9545)).toBeLessThan(0.01);
   });
 
   test(proves(routes.alwaysEqualsRod), () => {

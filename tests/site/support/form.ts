@@ -106,6 +106,12 @@ export interface Printed {
   readonly half: number;
 }
 
+/** Zeros that a whole number may have been rounded to: 35 300 stands for a number between 35 250 and 35 350. */
+function roundedZeros(whole: string): number {
+  const zeros = /0*$/.exec(whole)?.[0].length ?? 0;
+  return Math.max(0, Math.min(zeros, whole.replace('-', '').length - 1));
+}
+
 /** Reads a number as the site prints it: `1685.2 ± 2.3 g`, `43 210 N`, `−0.16 %`. */
 export function printed(text: string): Printed {
   const plain = text.replace(/\u2212/g, '-').replace(/(?<=\d)[\u202f\u00a0 ](?=\d{3}(?!\d))/g, '');
@@ -116,7 +122,7 @@ export function printed(text: string): Printed {
     value: Number(value),
     ...(spread === undefined ? {} : { plusMinus: Number(spread) }),
     unit: unit.replace(/\s+/g, ' '),
-    half: 0.5 * 10 ** -decimals.length,
+    half: 0.5 * 10 ** (decimals === '' ? roundedZeros(value) : -decimals.length),
   };
 }
 

@@ -1,8 +1,18 @@
 import type { BrowserContext, Page } from 'playwright-core';
+import { expect } from 'vitest';
 
 /** The two widths that everything on a page is tried at. */
 export const phone = { viewport: { width: 390, height: 844 }, hasTouch: true };
 export const desk = { viewport: { width: 1280, height: 720 } };
+
+/** Says whether what a page does without a connection has been fetched: it comes last, when the page is idle. */
+export const isReadyForLoss = `performance.getEntriesByType('resource').some(
+  ({ name, responseEnd }) => /\\/lost\\.[^/]*\\.js$/.test(name) && responseEnd > 0)`;
+
+/** Waits for it. */
+export async function readyForLoss(page: Page): Promise<void> {
+  await expect.poll(() => page.evaluate(isReadyForLoss)).toBe(true);
+}
 
 /** Parts of the page that have not come to life. */
 export async function asleep(page: Page): Promise<number> {

@@ -11,7 +11,7 @@ export const sections: readonly {
 }[] = [
   { id: 'boss', label: 'piston bosses', place: 'on the piston bosses' },
   { id: 'eye', label: 'small-end eye', place: 'on the small-end eye' },
-  { id: 'shank', label: 'shank section', place: 'through the shank section' },
+  { id: 'shank', label: 'beam section', place: 'through the beam section' },
   { id: 'parting', label: 'parting line', place: 'across the parting line' },
   { id: 'crankpin', label: 'crankpin', place: 'on the crankpin' },
 ];

@@ -1,4 +1,5 @@
 import { endAngle, freeShape, ringHalf, type RingPoint } from '../../../core/rings/ring-shape.ts';
+import { isRefusal } from '../../../calculators/evaluate.ts';
 import { numberOf } from '../read.ts';
 import type { FigureSet } from '../types.ts';
 
@@ -13,7 +14,7 @@ export interface DrawnRing {
   readonly relaxed: readonly RingPoint[];
 }
 
-/** The top ring of a set, or `undefined` while it has none. */
+/** The top ring of a set, or `undefined` while it has none, or none that can be drawn. */
 export function drawnRing(set: FigureSet): DrawnRing | undefined {
   const size = (name: string): number | undefined => numberOf(set.input, name);
   const [bore, height, radial, freeGap, gap, modulus] = [
@@ -42,15 +43,14 @@ export function drawnRing(set: FigureSet): DrawnRing | undefined {
     ring1FreeGap: freeGap,
     ring1Gap: gap,
   };
-  return {
-    bore,
-    height,
-    radial,
-    freeGap,
-    gap,
-    closed: ringHalf(radius, 0, endAngle(radius, gap), 41),
-    relaxed: freeShape(ring, 'ring1'),
-  };
+  try {
+    const closed = ringHalf(radius, 0, endAngle(radius, gap), 41);
+    return { bore, height, radial, freeGap, gap, closed, relaxed: freeShape(ring, 'ring1') };
+  } catch (error) {
+    // A ring may be worked that no shape can be found for: one that opens wider than it is long.
+    if (isRefusal(error)) return undefined;
+    throw error;
+  }
 }
 
 /** Path of a ring's outline from half of its middle line; x to the right, the gap at the top (y upward is minus). */

@@ -1,7 +1,7 @@
-import type { NumberEntry } from '../../calculators/define.ts';
-import type { Shown } from '../../units/settle.ts';
-import { takeApart, takeApartAs } from '../../units/take-apart.ts';
-import { withUnit } from '../../units/format.ts';
+import type { NumberEntry } from '../calculators/define.ts';
+import type { Shown } from '../units/settle.ts';
+import { takeApart, takeApartAs } from '../units/take-apart.ts';
+import { withUnit } from '../units/format.ts';
 
 /**
  * A number with the digits and the unit it was typed in, and its ± likewise: `432.5 ± 0.5 g`. The unit stands

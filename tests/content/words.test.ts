@@ -1,0 +1,100 @@
+import { globSync, readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { calculators } from '../../src/calculators/index.ts';
+
+/**
+ * Words that no shop uses, or that mean several things, each with what is said instead. They are looked for in
+ * all that a page shows: labels, sentences and lines of the working, prose, glossary, cautions and tables.
+ */
+const unwanted: readonly (readonly [RegExp, string])[] = [
+  [/\bslid(?:es|ing) (?:mass|parts?|forces?|ones)\b/iu, 'reciprocating'],
+  [/\bwhat slides\b/iu, 'what reciprocates'],
+  [/\bturning (?:mass|parts?|couple)\b/iu, 'rotating'],
+  [/\bthe share f\b|\bfor 0\.01 more\b/iu, 'balance factor, in per cent'],
+  [/\breciprocating fraction\b/iu, 'balance factor'],
+  [/\(1 s\)/u, 'standard deviation'],
+  [/\bhearsay\b|\bheard of\b/iu, 'quoted'],
+  [/(?<![-/])\bshanks?\b(?! of the drill)/iu, 'beam'],
+  [/\bmissed-shift speed\b/iu, 'over-rev speed'],
+  [/\bhighest intended speed\b(?!\))/iu, 'redline'],
+  [/\bold gas\b/iu, 'residual gas'],
+  [/\bgas’s heats\b/iu, 'ratio of specific heats'],
+  [/\bV2\b/u, 'V-twin'],
+  [/(?<!gap |loop )\bclosure\b/iu, 'gap closure, loop closure, misfit'],
+  [/(?<![A-Za-z/])1\/min\b/u, 'rpm'],
+  [/\baxial height\b|\bradial thickness\b/iu, 'ring width, radial wall'],
+  [/\bboth locks\b/iu, 'pin locks (pair)'],
+];
+
+/** Where a word may stand: another name given once in the glossary, a heading of a table's column. */
+const allowed = [/^\s*also: (?:shank|sliding|speed ripple)/u, /\/ \(1\/min\)|^\s*1\/min; drag/u];
+
+/** Only what is read: no attributes of components, no addresses, no formulas, no code. */
+function prose(text: string): string {
+  return text
+    .replace(/^(?:calculators|import|order):?.*$/gmu, '')
+    .replace(/<(?:V|Figure|Calculator|Checked|Working|SymbolList|Cite|Caution)\b[^>]*>/gu, '')
+    .replace(/\]\([^)]*\)/gu, ']')
+    .replace(/\$\$[\s\S]*?\$\$|\$[^$\n]*\$/gu, '')
+    .replace(/\bid[:=]\s*"?[\w-]+"?|\bsee: \[[^\]]*\]/gu, '');
+}
+
+/** All strings of a declaration, but for its ids, symbols and formulas. */
+function strings(value: unknown, key = ''): string[] {
+  if (typeof value === 'string')
+    return ['id', 'name', 'symbol', 'formula', 'of', 'source'].includes(key) ? [] : [value];
+  if (Array.isArray(value))
+    return key === 'cautions' || key === 'sources' ? [] : value.flatMap((one) => strings(one));
+  if (typeof value !== 'object' || value === null) return [];
+  return Object.entries(value).flatMap(([inner, one]) =>
+    inner === 'text' && key === 'tex' ? [] : strings(one, inner),
+  );
+}
+
+const files = globSync([
+  'content/topics/*/index.mdx',
+  'content/glossary.yaml',
+  'content/cautions.yaml',
+  'content/tables/crank-layouts.json',
+]);
+const shown: readonly (readonly [string, string])[] = [
+  ...Object.entries(calculators).map(([id, one]) => [id, strings(one).join('\n')] as const),
+  ...files.map((file) => [file, prose(readFileSync(file, 'utf8'))] as const),
+];
+
+it('looks at what is shown', () => {
+  expect(shown.length).toBeGreaterThan(35);
+  for (const [, text] of shown) expect(text.length).toBeGreaterThan(200);
+});
+
+describe.each(shown)('the words of %s', (_, text) => {
+  it.each(unwanted)('%s: say %s', (word) => {
+    const lines = text.split('\n').filter((line) => word.test(line));
+    expect(lines.filter((line) => !allowed.some((place) => place.test(line)))).toEqual([]);
+  });
+});
+
+it('finds each of them in a sentence that has it', () => {
+  const faults = [
+    'the sliding mass',
+    'half of what slides',
+    'the turning parts',
+    'the share f',
+    'the reciprocating fraction',
+    'Spread (1 s)',
+    'weighing hearsay',
+    'Shape of the shank',
+    'at the missed-shift speed',
+    'the highest intended speed',
+    'old gas',
+    'the gas’s heats',
+    'a V2 keeps it',
+    'a sum and its closure',
+    '6400 1/min',
+    'the radial thickness',
+    'both locks',
+  ];
+  expect(faults.map((fault) => unwanted.findIndex(([word]) => word.test(fault)))).toEqual(
+    unwanted.map((_, place) => place),
+  );
+});

@@ -1,0 +1,191 @@
+import { cpSync, mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, afterEach, beforeAll, describe, expect, inject, it } from 'vitest';
+import { serve } from '../../src/build/serve.js';
+import { builtPages, topicPages } from './support/build.ts';
+import { enginesHere } from './support/engines.ts';
+import { siteAddress } from './support/site.ts';
+import type { Running, Tab } from './support/tab.ts';
+import { isReadyForLoss } from './support/waking.ts';
+
+/*
+ * What engines do each in their own way: keys, storage, a fresh profile, the sizes in formulas, boxes that stand out,
+ * the copy on the device, and code that could not be fetched. All else is tried in one.
+ */
+
+const mass = '#bobweight-pistonMass-baseline';
+const total = '[data-calculator="bobweight"] tr[data-output="bobweight"] td[data-set="baseline"]';
+
+function textOf(selector: string): string {
+  return `return document.querySelector(${JSON.stringify(selector)})?.textContent.replace(/\\s+/g, ' ') ?? ''`;
+}
+const openAll = `for (const fold of document.querySelectorAll('details')) fold.open = true;`;
+
+/** Leaf elements of formulas whose size or place is wrong, as one line each; and how many there are in all. */
+const judgeFormulas = `${openAll}
+  const size = (element) => parseFloat(getComputedStyle(element).fontSize);
+  const letters = [...document.querySelectorAll('math :is(mi, mn, mo, mtext)')].filter(
+    (each) => each.textContent.replace(/[\\u2061\\s]/g, '') !== '' && each.getClientRects().length > 0);
+  const wrong = [];
+  const tell = (what, element) => wrong.push(what + ': ' + element.textContent + ' in ' + element.closest('math').textContent.slice(0, 50));
+  for (const each of letters) if (size(each) < 11) tell('too small', each);
+  const letterOf = (part) => part.matches('mi, mn, mo, mtext') ? part : part.querySelector('mi, mn, mo, mtext') ?? part;
+  const raised = [...document.querySelectorAll('math :is(msub, msup, msubsup)')];
+  for (const each of raised) {
+    const [base, ...scripts] = [...each.children].map(letterOf);
+    for (const script of scripts)
+      if (size(script) > Math.max(0.8 * size(base), 11.1)) tell('full size', script);
+  }
+  letters.forEach((each, at) => {
+    const next = letters[at + 1];
+    if (!/^[([]$/.test(next?.textContent ?? '') || !/^[a-z]{3,}$/.test(each.textContent)) return;
+    if (each.closest('msub, msup') !== null || each.closest('math') !== next.closest('math')) return;
+    const [word, bracket] = [each, next].map((one) => one.getBoundingClientRect());
+    if (bracket.left < word.right + 1) tell('meets its bracket', each);
+  });
+  for (const formula of document.querySelectorAll('math'))
+    if (/\\d\\s*e\\s*[-−]\\s*\\d/.test(formula.textContent)) tell('not a power of ten', formula);
+  return { wrong, count: letters.length, raised: raised.length };`;
+
+/** What stands out of a page where everything is open. */
+const judgeWidth = `${openAll}
+  const { scrollWidth, clientWidth } = document.documentElement;
+  if (scrollWidth <= clientWidth) return [];
+  return [...document.querySelectorAll('main *')]
+    .filter((each) => each.getBoundingClientRect().right > clientWidth + 0.5)
+    .map((each) => each.outerHTML.slice(0, 90)).slice(0, 5).concat(scrollWidth + ' px');`;
+
+/** What can be pressed, and is less than 24 px wide or high; links within a sentence are as high as its line. */
+const judgeTargets = `${openAll}
+  const inSentence = (each) => each.matches('a') && getComputedStyle(each).display === 'inline' &&
+    each.parentElement.textContent.trim() !== each.textContent.trim();
+  return [...document.querySelectorAll('a[href], button, input, select, textarea, summary')]
+    .filter((each) => each.checkVisibility() && !inSentence(each) && !each.matches('.skip'))
+    .filter((each) => [each.getBoundingClientRect()].some(({ width, height }) => width < 23.9 || height < 23.9))
+    .map((each) => each.outerHTML.slice(0, 110));`;
+
+/** Brings every part of the page to life. */
+const wake = `for (const part of document.querySelectorAll('[data-calculator], [data-figure], [data-notebook-bar]'))
+  part.dispatchEvent(new PointerEvent('pointerover', { bubbles: true }));`;
+const unwoken = `return document.querySelectorAll(':is([data-calculator], [data-figure], [data-notebook-bar]):not([data-alive])').length`;
+
+async function awake(tab: Tab): Promise<void> {
+  await tab.run(wake);
+  await expect.poll(() => tab.run(unwoken)).toBe(0);
+}
+
+describe.each(enginesHere())('in $name', ({ start }) => {
+  let engine: Running;
+  const cleaning: (() => unknown)[] = [];
+  beforeAll(async () => {
+    engine = await start();
+  });
+  afterEach(async () => {
+    for (const clean of cleaning.splice(0).reverse()) await clean();
+  });
+  afterAll(async () => {
+    await engine.close();
+  });
+  async function fresh(): Promise<Tab> {
+    const tab = await engine.tab();
+    cleaning.push(() => tab.close());
+    return tab;
+  }
+
+  it('a number is typed, stays, and travels by link to another reader', async () => {
+    const tab = await fresh();
+    await tab.goto(`${siteAddress()}bobweight/`);
+    await tab.type(mass, '500');
+    await expect.poll(() => tab.run<string>(textOf(total))).toMatch(/1757/);
+    await tab.reload();
+    await expect.poll(() => tab.run<string>(textOf(total))).toMatch(/1757/);
+    expect(await tab.run(`return document.querySelector('${mass}').value`)).toBe('500');
+
+    await awake(tab);
+    await tab.run(
+      `[...document.querySelectorAll('button')].find((each) => each.textContent === 'QR code').click()`,
+    );
+    const link = (): Promise<string> =>
+      tab.run(`return document.querySelector('.link-label textarea')?.value ?? ''`);
+    await expect.poll(link).toContain('pistonMass=500');
+    const href = await link();
+    await tab.close();
+    cleaning.pop();
+
+    const other = await fresh();
+    await other.goto(href);
+    await expect.poll(() => other.run<string>(textOf('.visit'))).toContain('numbers of a link');
+    await expect.poll(() => other.run<string>(textOf(total))).toMatch(/1757/);
+    expect(
+      await other.run(`return Object.keys(localStorage).filter((key) => /baseline/.test(key))`),
+    ).toEqual([]);
+  });
+
+  it('formulas can be read: nothing below 11 px, indices smaller than what they belong to', async () => {
+    const tab = await fresh();
+    for (const { path } of topicPages()) {
+      await tab.goto(siteAddress() + path);
+      const { wrong, count, raised } = await tab.run<{
+        wrong: string[];
+        count: number;
+        raised: number;
+      }>(judgeFormulas);
+      expect(count, path).toBeGreaterThan(10);
+      expect(raised, path).toBeGreaterThan(5);
+      expect.soft([...new Set(wrong)].slice(0, 5), path).toEqual([]);
+    }
+  });
+
+  it('nothing scrolls sideways, and everything can be hit', async () => {
+    const tab = await fresh();
+    await tab.widen(640);
+    for (const { path } of builtPages()) {
+      await tab.goto(siteAddress() + path);
+      expect.soft(await tab.run(judgeWidth), path).toEqual([]);
+      expect.soft((await tab.run<string[]>(judgeTargets)).slice(0, 5), path).toEqual([]);
+    }
+  });
+
+  it('after one visit the site is there without a connection', async () => {
+    const server = await serve(inject('folder'), 0);
+    cleaning.push(server.close);
+    const tab = await fresh();
+    await tab.goto(`${server.address}topics/`);
+    await expect
+      .poll(() => tab.run(`return navigator.serviceWorker.controller !== null`))
+      .toBe(true);
+    await server.close();
+    await tab.goto(`${server.address}bobweight/`);
+    await tab.type(mass, '500');
+    await expect.poll(() => tab.run<string>(textOf(total))).toMatch(/1757/);
+  });
+
+  it('what is typed while the connection is lost goes on when it is back', async () => {
+    // Without the worker, as on the very first page.
+    const folder = mkdtempSync(join(tmpdir(), 'throwbook-lost-'));
+    cpSync(inject('folder'), folder, { recursive: true });
+    rmSync(join(folder, 'offline.js'));
+    cleaning.push(() => {
+      rmSync(folder, { recursive: true });
+    });
+    const server = await serve(folder, 0);
+    const tab = await fresh();
+    // So narrow that no pointer stands over the page.
+    await tab.widen(640);
+    await tab.goto(`${server.address}bobweight/`);
+    await expect.poll(() => tab.run(`return ${isReadyForLoss}`)).toBe(true);
+    await server.close();
+    await tab.type(mass, '500');
+    await expect
+      .poll(() => tab.run<string>(textOf('.stale-note')))
+      .toContain('the connection is lost');
+    const again = await serve(folder, server.port);
+    cleaning.push(again.close);
+    expect(again.port).toBe(server.port);
+    await tab.run(`window.dispatchEvent(new Event('online'))`);
+    await expect.poll(() => tab.run<string>(textOf(total))).toMatch(/1757/);
+    expect(await tab.run(`return document.querySelector('${mass}').value`)).toBe('500');
+    await expect.poll(() => tab.run<string>(textOf('.stale-note'))).toBe('');
+  });
+});
