@@ -47,20 +47,18 @@ export function resultPlaces(value: number, unitId: string): number {
 
 /**
  * A result [SI] as the page prints it: to the places that its ± [SI, a difference] justifies, without printing
- * the ±. With none, figures as {@link resultPlaces} has them,
- * zeros at the end dropped, which claim a precision that nobody gave. A gram keeps its tenth.
+ * the ±; with none, as {@link resultPlaces} has them. Zeros at the end are dropped, which would claim a
+ * precision that nobody sees a reason for. A gram keeps its tenth.
  * Throws RangeError for a value that is not finite.
  */
 export function formatResult(si: number, unitId: string, plusMinus = 0): string {
   refuseNonFinite(si);
   const exact = fromSI(si, unitId);
   const value = Math.abs(exact) < nothing ? 0 : exact;
-  if (plusMinus > 0 && Number.isFinite(plusMinus))
-    return withUnit(
-      formatTo(value, placesBeside(value, differenceFromSI(plusMinus, unitId), unitId)),
-      unitId,
-    );
-  const places = resultPlaces(value, unitId);
+  const places =
+    plusMinus > 0 && Number.isFinite(plusMinus)
+      ? placesBeside(value, differenceFromSI(plusMinus, unitId), unitId)
+      : resultPlaces(value, unitId);
   // A number too small for a row of zeros is written in powers of ten.
   const text =
     value !== 0 && places > 9

@@ -44,7 +44,9 @@ function strings(value: unknown, key = ''): string[] {
   if (typeof value === 'string')
     return ['id', 'name', 'symbol', 'formula', 'of', 'source'].includes(key) ? [] : [value];
   if (Array.isArray(value))
-    return key === 'cautions' || key === 'sources' ? [] : value.flatMap((one) => strings(one));
+    return ['cautions', 'sources', 'asks', 'answers'].includes(key)
+      ? []
+      : value.flatMap((one) => strings(one));
   if (typeof value !== 'object' || value === null) return [];
   return Object.entries(value).flatMap(([inner, one]) =>
     inner === 'text' && key === 'tex' ? [] : strings(one, inner),

@@ -62,8 +62,8 @@ describe('a result beside its ±', () => {
     expect(placesBeside(value, plusMinus, unit)).toBe(places);
   });
 
-  test('keeps the zeros that its ± justifies', () => {
-    expect(formatResult(toSI(20.5, 'kN'), 'kN', toSI(0.04, 'kN'))).toBe(`20.50${space}kN`);
+  test('is rounded by a ± that is not printed, without zeros that nobody sees a reason for', () => {
+    expect(formatResult(toSI(20.5, 'kN'), 'kN', toSI(0.04, 'kN'))).toBe(`20.5${space}kN`);
     expect(formatResult(toSI(35304, 'N'), 'N', toSI(552, 'N'))).toBe(`35${thin}300${space}N`);
   });
 });

@@ -89,7 +89,7 @@ export const pinSteps = {
   ),
   ovalization: is(
     '1.35 * pushLoad / (pinModulus * pinLength) * ((1 + boreRatio) / (1 - boreRatio))^3 * (0.1 - (boreRatio - 0.4)^3)',
-    'A ring’s law with a correction found by test. It is stated for bore ratios from 0.40 to 0.80 only.',
+    'A ring’s law with a correction found by test. It is stated for bore ratios from 0.4 to 0.8 only.',
     { units: millimetres, source: 'kolchin-demidov-1984' },
   ),
   ovalClose: is(

@@ -92,7 +92,7 @@ export const wristPin = defineCalculator({
       boreRatio,
       sectionModulus,
       ovalization: ovalByMethod(input, pushLoad) ?? {
-        absent: 'the cited method is stated for a bore ratio from 0.40 to 0.80 only',
+        absent: 'the cited method is stated for a bore ratio from 0.4 to 0.8 only',
       },
       ovalClose: ovalInBore(input, pushLoad),
       ovalPoints: ovalByPoints(input, pushLoad),

@@ -89,7 +89,11 @@ export function difference(
   const size = differenceFromSI(change, unit);
   if (doubt !== undefined && doubt.plusMinus > 0) {
     const justified = placesBeside(size, differenceFromSI(doubt.plusMinus, unit), unit);
-    return withUnit(sign + formatTo(size, justified), unit);
+    const text = formatTo(size, justified);
+    return withUnit(
+      sign + (unit === 'g' && justified === 1 ? text : withoutFalseZeros(text)),
+      unit,
+    );
   }
   const places = Math.min(
     resultPlaces(fromSI(baseline, unit), unit),

@@ -155,7 +155,7 @@ function faultOfDigits(text: string): string | undefined {
       return `${number} ends on a false zero`;
     const figures = number.replace(/^[−0.]+|[.\u202f]/gu, '').replace(/0+$/u, '');
     // A length beside its ± may have the places of a micrometer: 105.994 ± 0.003 mm.
-    const most = unit === 'rpm' || unit === 'g' || isBesidePlusMinus ? 6 : 5;
+    const most = ['rpm', 'g', 'mm', 'in'].includes(unit) || isBesidePlusMinus ? 6 : 5;
     if (figures.length > most) return `${number} claims ${figures.length} figures`;
   }
   return undefined;
