@@ -181,10 +181,7 @@ it('the masses are carried to the reversal load, with their ± and its shares', 
   };
   for (const [name, text] of Object.entries(typed))
     await enter(field(page, 'reversal-load', name, 'baseline'), text);
-  await page
-    .locator('[data-calculator="reversal-load"]')
-    .getByRole('checkbox', { name: /how sure/ })
-    .check();
+  const shares = await openTool(page, 'reversal-load', 'How sure (±)');
   await enter(page.locator('[id="reversal-load-maxSpeed-baseline-pm"]'), '5');
 
   // By hand, in SI: r w² [m_rec (1 + r/L) + big end + shells - cap].
@@ -205,7 +202,6 @@ it('the masses are carried to the reversal load, with their ± and its shares', 
   const cell = result(page, 'reversal-load', 'partingPull', 'baseline');
   await shows(cell, pull / 1000, 'kN', all / 1000);
 
-  const shares = await openTool(page, 'reversal-load', 'How sure (±)');
   const row = shares
     .locator('tr')
     .filter({ hasText: 'Pull across the parting line' })
@@ -234,7 +230,7 @@ it('the balance card shows both sets and prints on one side', async () => {
     }
   }
   await says(card, 'No. 17: 90° V8 for the hill, spare crank');
-  await says(card, 'Bobweight = rotating mass on the pin + oil');
+  await says(card, 'Bobweight = rotating mass on the pin, with its oil');
   await says(card, /kill/);
   await card.locator('.card-qr').waitFor();
   const link = (await card.locator('.card-link a').getAttribute('href')) ?? '';

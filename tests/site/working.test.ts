@@ -98,7 +98,7 @@ describe('the working', () => {
     await expect.poll(() => mark.getAttribute('transform')).not.toBe(before);
     await expect
       .poll(() => strip.locator('[data-place="candidate"]').textContent())
-      .toBe('90\u00a0%, possible');
+      .toBe('0.9, possible');
   });
 });
 
