@@ -60,7 +60,7 @@ function broken(from: Point, to: Point): string {
   const [dx, dy] = [to.x - from.x, to.y - from.y];
   const at = (along: number, off: number): string =>
     `${round(from.x + along * dx - off * dy)} ${round(from.y + along * dy + off * dx)}`;
-  return `M${at(0, 0)}C${at(0.25, 0.14)} ${at(0.3, 0.1)} ${at(0.5, 0)}S${at(0.8, -0.12)} ${at(1, 0)}`;
+  return `M${at(0, 0)}C${at(0.25, 0.08)} ${at(0.3, 0.08)} ${at(0.5, 0)}S${at(0.8, -0.08)} ${at(1, 0)}`;
 }
 
 /** Both halves of an outline given to the right of the cylinder's axis, about the wrist pin. */
@@ -83,7 +83,9 @@ export function drawAssembly(sizes: Sizes): {
     DrawnTopic,
     Target
   >;
-  return { picture: parts.map(({ picture }) => picture).join(''), targets };
+  // The main journal lies behind; what the crankpin shares with it shows through the cut.
+  const overlap = path('hidden', targets['crank-overlap'].shape);
+  return { picture: parts.map(({ picture }) => picture).join('') + overlap, targets };
 }
 
 interface Drawn {
@@ -208,11 +210,13 @@ function rod(sizes: Sizes): Drawn {
     edge(-flange),
     edge(flange),
     path('part', section),
-    path('cut thin', section),
-    path('part', boss),
-    path('part', ring),
-    path('cut bare', boss),
-    path('cut bare', ring),
+    path('cut', section),
+    // One outline round both: drawn twice as thick, its inner half then covered.
+    path('part double', boss + ring),
+    path('paper', boss),
+    path('paper', ring),
+    path('cut', boss),
+    path('cut', ring),
     parting(-housing),
     parting(housing),
     path('part', bolts),
@@ -221,9 +225,9 @@ function rod(sizes: Sizes): Drawn {
     path('paper', circle(crankpin, housing)),
     path('shell', shells),
     path('part', circle(crankpin, sizes.crankpinDiameter / 2)),
-    path('cut back bare', circle(crankpin, sizes.crankpinDiameter / 2)),
+    path('cut back', circle(crankpin, sizes.crankpinDiameter / 2)),
     path('part', eyeRing),
-    path('cut bare', eyeRing),
+    path('cut', eyeRing),
   ].join('');
   const reach = 100;
   const [start, tip] = [
@@ -341,20 +345,21 @@ function cylinder(sizes: Sizes): Drawn {
         line('extension', place({ x: bore + wall + 3, y }), place({ x: strokeAt + 4, y })),
       )
       .join('');
-  const picture = [path('behind', circle(wristPin, boss)), seen].join('');
+  const behind = path('behind', circle(wristPin, boss)) + seen;
   return {
     picture:
-      picture +
+      behind +
       [
         path('part', piston),
-        path('cut bare', piston),
+        path('cut', piston),
         path('ring', rings),
         path('port', port(-1) + port(1)),
         path('part', liner + top),
-        path('cut back bare', liner + top),
+        path('cut back', liner + top),
         arrows,
-        path('part even', pin),
-        path('cut back bare', pin),
+        path('paper', circle(wristPin, sizes.pinDiameter / 2)),
+        path('part', pin),
+        path('cut back', pin),
         cross(place(wristPin), 34),
         stroke,
       ].join(''),
@@ -392,7 +397,7 @@ function flywheel(sizes: Sizes): Drawn {
     picture: [
       path('part', stub + plate),
       path('part', wheel),
-      path('cut bare', wheel),
+      path('cut', wheel),
       line('chain', { x: 300, y }, { x: face + thick + 20, y }),
     ].join(''),
     targets: {
@@ -415,6 +420,12 @@ function scales(sizes: Sizes): Drawn {
   const beam = box(left, y - half, length, 2 * half);
   const eyes = round3(left, sizes.housingOutside / 2) + round3(right, 0.8 * sizes.pinDiameter);
   const bores = round3(left, sizes.rodHousing / 2) + round3(right, sizes.pinDiameter / 2);
+  // Of the beam what lies between the eyes, so that nothing is filled twice.
+  const [first, last] = [
+    left + (sizes.housingOutside / 2) * small,
+    right - 0.8 * sizes.pinDiameter * small,
+  ];
+  const free = box(first, y - half, last - first, 2 * half);
   const ground = y + 58;
   const scaleUnder = (x: number, from: number): string =>
     `M${round(x)} ${round(from)}l-7 11h14z` + box(x - 26, from + 11, 52, ground - from - 11);
@@ -423,15 +434,15 @@ function scales(sizes: Sizes): Drawn {
     scaleUnder(right, y + (sizes.pinDiameter / 2) * small);
   return {
     picture: [
-      path('part', beam),
-      path('part', eyes),
+      path('part double', beam + eyes),
       path('paper', beam),
+      path('paper', eyes),
       path('part', bores),
       path('part', stands),
       path('thick', `M690 ${String(ground)}H${round(right + 36)}`),
     ].join(''),
     targets: {
-      'rod-weighing': { shape: beam + eyes + stands, at: { x: right + 20, y: ground - 12 } },
+      'rod-weighing': { shape: free + eyes + stands, at: { x: right + 20, y: ground - 12 } },
     },
   };
 }

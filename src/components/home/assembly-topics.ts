@@ -5,6 +5,8 @@ export interface PartOfDrawing {
   /** The output of the topic's first calculator that is shown, and what it is in few words. */
   readonly out: string;
   readonly words: string;
+  /** Its label where the topic's title is too long for one. */
+  readonly label?: string;
   readonly side: 'left' | 'right';
   /** Height of the label's line in the drawing. */
   readonly line: number;
@@ -24,7 +26,7 @@ export const partsOfDrawing = {
     out: 'downLean',
     words: 'Greatest rod angle, down',
     side: 'left',
-    line: 294,
+    line: 309,
   },
   'rod-weighing': {
     part: 'rod on two scales',
@@ -45,14 +47,14 @@ export const partsOfDrawing = {
     out: 'partingPull',
     words: 'Pull across the parting line',
     side: 'left',
-    line: 382,
+    line: 402,
   },
   'crank-overlap': {
     part: 'overlap of crankpin and main journal',
     out: 'overlap',
     words: 'Overlap of the journals',
     side: 'left',
-    line: 646,
+    line: 681,
   },
   'cylinder-pressure': {
     part: 'space above the piston',
@@ -80,28 +82,29 @@ export const partsOfDrawing = {
     out: 'contactPressure',
     words: 'Contact pressure, by spring',
     side: 'left',
-    line: 206,
+    line: 216,
   },
   'gas-port': {
     part: 'gas port',
     out: 'shortfall',
     words: 'Shortfall behind the ring',
     side: 'left',
-    line: 118,
+    line: 123,
   },
   'journal-sizes': {
     part: 'crankpin',
     out: 'pinSpeed',
     words: 'Surface speed of the pin',
     side: 'left',
-    line: 558,
+    line: 588,
   },
   'bearing-clearance': {
     part: 'bearing shells',
+    label: 'Bearing clearance',
     out: 'clearance',
     words: 'Clearance in the shop',
     side: 'left',
-    line: 470,
+    line: 495,
   },
   'rotating-inertia': {
     part: 'flywheel',
