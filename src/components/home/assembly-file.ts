@@ -1,5 +1,6 @@
 /** The drawing of the first page as a file of its own, for places that show pictures and follow no links in them. */
-import { drawAssembly, sheet } from './assembly-drawing.ts';
+import { drawAssembly } from './assembly-drawing.ts';
+import { round, sheet, write } from './assembly-pen.ts';
 import type { Sizes } from './assembly.ts';
 import { partsOfDrawing, type PartOfDrawing } from './assembly-topics.ts';
 import { isDrawn } from './headlines.ts';
@@ -45,15 +46,15 @@ export function assemblyFile(
   const { picture, targets } = drawAssembly(sizes);
   const set = (time: 'day' | 'night'): string =>
     `svg{--ink:${colours.ink[time]};--paper:${colours.paper[time]}}`;
-  const labels = topics.map(({ id, title }, at) => {
-    if (!isDrawn(id)) throw new Error(`The drawing on the first page has no part for “${id}”.`);
+  const labels = topics.flatMap(({ id, title }, at) => {
+    if (!isDrawn(id)) return [];
     const { side, line, label }: PartOfDrawing = partsOfDrawing[id];
     const [elbow, end, text] =
       side === 'left' ? [sheet.left, 0, 0] : [sheet.right, sheet.width, sheet.right + 12];
-    const { x, y } = targets[id].at;
+    const { at: foot } = targets[id];
     return (
-      `<path class="leader" d="M${String(x)} ${String(y)}L${String(elbow)} ${String(line)}H${String(end)}"/>` +
-      `<circle class="solid" cx="${String(x)}" cy="${String(y)}" r="3.5"/>` +
+      `<path class="leader" d="M${write(foot)}L${String(elbow)} ${String(line)}H${String(end)}"/>` +
+      `<circle class="solid" cx="${round(foot.x)}" cy="${round(foot.y)}" r="3.5"/>` +
       `<text x="${String(text)}" y="${String(line - 7)}">${String(at + 1)} ${escaped(label ?? title)}</text>`
     );
   });

@@ -1,4 +1,3 @@
-import { calculators } from '../../calculators/index.ts';
 import type { AnyCalculator, SetId } from '../../calculators/define.ts';
 import { demoWork } from '../calculator/demo-work.ts';
 import { isShown, present } from '../results/present.ts';
@@ -9,8 +8,6 @@ export interface Headline extends Readonly<Record<SetId, string>> {
   readonly words: string;
 }
 
-const all: Readonly<Record<string, AnyCalculator>> = calculators;
-
 /** True for topics that have a part in the drawing. */
 export function isDrawn(topic: string): topic is DrawnTopic {
   return Object.hasOwn(partsOfDrawing, topic);
@@ -19,12 +16,15 @@ export function isDrawn(topic: string): topic is DrawnTopic {
 /**
  * The number of a topic, from the calculator that has its name.
  *
- * @throws if the calculator has no such number, or the drawing no part for the topic
+ * @param calculators every calculator by its id
+ * @throws if the calculator has no such number
  */
-export function headline(topic: string): Headline {
-  if (!isDrawn(topic)) throw new Error(`The drawing on the first page has no part for “${topic}”.`);
+export function headline(
+  calculators: Readonly<Record<string, AnyCalculator>>,
+  topic: DrawnTopic,
+): Headline {
   const { out, words }: PartOfDrawing = partsOfDrawing[topic];
-  const calculator = all[topic];
+  const calculator = calculators[topic];
   const output = calculator?.outputs[out];
   if (calculator === undefined || output === undefined || !isShown(output))
     throw new Error(`“${topic}” has no number “${out}” to show at its part.`);

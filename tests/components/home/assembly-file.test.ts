@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
 import { parse } from 'yaml';
+import { calculators } from '../../../src/calculators/index.ts';
 import { assemblyFile, type Colours } from '../../../src/components/home/assembly-file.ts';
 import { exampleSizes } from '../../../src/components/home/example-sizes.ts';
 
@@ -22,7 +23,7 @@ const topics = readdirSync('content/topics')
   .toSorted((a, b) => a.order - b.order);
 
 it('is the picture that the README shows; after a change of the drawing `npx vitest -u` writes it anew', async () => {
-  const drawn = assemblyFile(exampleSizes('candidate'), topics, {
+  const drawn = assemblyFile(exampleSizes(Object.values(calculators), 'candidate'), topics, {
     ink: colour('ink'),
     paper: colour('paper'),
   });
