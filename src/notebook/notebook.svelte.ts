@@ -123,7 +123,7 @@ export class Notebook {
     const stored = this.#values[home][entry.name];
     if (stored !== undefined) return settle(stored, entry);
     const example = exampleOf(home, entry);
-    const empty = this.#visit !== undefined && entry.optional === true;
+    const empty = this.#isOnPageOfLink && entry.optional === true;
     return empty && entry.type !== 'choice' ? { text: '', unit: example.unit } : example;
   }
 
@@ -132,7 +132,8 @@ export class Notebook {
     const home = homeSet(set, entry);
     const stored = this.#values[home][entry.name];
     if (this.#visit === undefined) return stored === undefined;
-    if (stored === undefined) return entry.optional !== true || entry.type === 'choice';
+    if (stored === undefined)
+      return entry.optional !== true || entry.type === 'choice' || !this.#isOnPageOfLink;
     return sameValue(settle(stored, entry), exampleOf(home, entry));
   }
 
@@ -276,7 +277,12 @@ export class Notebook {
     if (arrival === undefined) return;
     this.#refusal = 'say' in arrival ? arrival.say : undefined;
     if ('say' in arrival) this.#visit = undefined;
-    else this.#visit = { ...arrival.visit, values: copied(arrival.visit.values) };
+    else
+      this.#visit = {
+        ...arrival.visit,
+        at: this.#world?.address() ?? '',
+        values: copied(arrival.visit.values),
+      };
     this.#changed();
     this.#keepVisit();
   }
@@ -297,6 +303,13 @@ export class Notebook {
     this.#changed();
   }
 
+  /** True where the link of the visit says all: what it leaves out here was left empty. */
+  get #isOnPageOfLink(): boolean {
+    if (this.#visit === undefined) return false;
+    const { at } = this.#visit;
+    const here = this.#world?.address() ?? '';
+    return at === undefined || here.startsWith(at) || at.startsWith(here);
+  }
   get #values(): Writable {
     return this.#visit === undefined ? this.#own : this.#visit.values;
   }

@@ -106,5 +106,5 @@ export function standingWords(
   const last = lastForWords(standing, system);
   const what = last === '' ? '' : `, for ${last}`;
   const fault = standing.fault === undefined ? '' : ` ${standing.fault}`;
-  return `The ${set} shows the last good result${what}, not the numbers above.${fault}`;
+  return `The ${set} shows the last good result${what}, not the numbers in the form.${fault}`;
 }

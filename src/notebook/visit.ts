@@ -17,6 +17,8 @@ import {
 export interface Visit extends Contents {
   /** The fragment they came from: a reload of the same one keeps what was changed since. */
   readonly from: string;
+  /** The page that it opened on: its link names all that this page asks for, and nothing of other pages. */
+  readonly at?: string;
   readonly problems: readonly string[];
 }
 
@@ -58,10 +60,11 @@ export function parseVisit(json: string | undefined): Visit | undefined {
     return undefined;
   }
   if (typeof something !== 'object' || something === null) return undefined;
-  const { from, job, values, problems } = something as Record<keyof Visit, unknown>;
+  const { from, at, job, values, problems } = something as Record<keyof Visit, unknown>;
   if (typeof values !== 'object' || values === null) return undefined;
   return {
     from: typeof from === 'string' ? from : '',
+    ...(typeof at === 'string' ? { at } : {}),
     job: typeof job === 'string' ? job : '',
     values: parseSets(values),
     problems: Array.isArray(problems) ? problems.filter((one) => typeof one === 'string') : [],

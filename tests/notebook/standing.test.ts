@@ -32,7 +32,7 @@ test('a last good result says what it was for, as it was typed', () => {
   const at = standing(now, good);
   expect(lastGoodMark(at, 'metric')).toBe('for 381.5\u00a0g');
   expect(standingWords('candidate', at, true, 'metric')).toBe(
-    'The candidate shows the last good result, for 381.5\u00a0g, not the numbers above.',
+    'The candidate shows the last good result, for 381.5\u00a0g, not the numbers in the form.',
   );
 });
 

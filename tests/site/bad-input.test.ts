@@ -148,7 +148,7 @@ describe('what cannot be used', () => {
     const standing = page.locator(`[data-calculator="${path}"] .standing`);
     await says(
       standing,
-      /^The candidate shows the last good result, for .+, not the numbers above\./,
+      /^The candidate shows the last good result, for .+, not the numbers in the form\./,
     );
     const beside = note(page, path, name, set).locator('.problem');
     if (await beside.count()) {

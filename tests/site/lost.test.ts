@@ -97,8 +97,8 @@ it('a figure that cannot be fetched says so, and follows the calculator later', 
 it('every button whose code cannot be fetched says why, and works when it is back', async () => {
   const page = await site.open('bobweight/', desk);
   await enter(field(page, 'bobweight', 'pistonMass', 'baseline'), '500');
-  const solve = await openTool(page, 'bobweight', 'Run it backwards');
-  const downloads = await openTool(page, 'bobweight', 'Take the numbers along');
+  const solve = await openTool(page, 'bobweight', 'Solve for');
+  const downloads = await openTool(page, 'bobweight', 'Export');
   await downloads.getByRole('button').first().waitFor();
   await solve.getByRole('button').first().waitFor();
   const mend = await cut(page);

@@ -26,7 +26,10 @@ export function moveByKeys(sheet: HTMLElement): () => void {
     // In a field of several readings Enter begins the next of them.
     if (list) return;
     event.preventDefault();
-    below(sheet, target, event.shiftKey ? -1 : 1)?.focus();
+    const next = below(sheet, target, event.shiftKey ? -1 : 1);
+    next?.focus();
+    // What is typed next takes the place of what stands there, as after Tab.
+    if (next instanceof HTMLInputElement) next.select();
   }
   sheet.addEventListener('keydown', press);
   return () => sheet.removeEventListener('keydown', press);

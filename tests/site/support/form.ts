@@ -151,6 +151,12 @@ export async function shows(
 
 /** Every field of a calculator as it stands, with the unit beside it. */
 export async function texts(page: Page, calculator: string): Promise<Record<string, string>> {
+  for (const fold of await page.locator(`[data-calculator="${calculator}"] .spare`).all())
+    await fold.evaluate((node) => node.setAttribute('open', ''));
+  // The rows of a fold are made a moment after it opens.
+  await expect
+    .poll(() => page.locator(`[data-calculator="${calculator}"] .spare > .in-short`).count())
+    .toBe(0);
   return page
     .locator(`[data-calculator="${calculator}"]`)
     .evaluate((island) =>
