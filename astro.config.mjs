@@ -7,6 +7,7 @@ import remarkMath from 'remark-math';
 import { offline } from './src/build/offline.js';
 import { rehypePlain } from './src/build/rehype-plain.js';
 import { rehypeSections } from './src/build/rehype-sections.js';
+import { rehypeTerms } from './src/build/rehype-terms.js';
 import { remarkDisplayMath } from './src/build/remark-display-math.js';
 import { leanDeclarations } from './src/build/vite-lean-declarations.js';
 import { withoutPreloads } from './src/build/vite-without-preloads.js';
@@ -39,6 +40,8 @@ export default defineConfig({
       rehypePlugins: [
         [rehypeKatex, { output: 'mathml', strict: 'error', throwOnError: true }],
         rehypeSections,
+        // Before what gives links the path of the site.
+        rehypeTerms,
         [rehypePlain, { base }],
       ],
     }),

@@ -58,6 +58,8 @@ const glossary = defineCollection({
     term: z.string(),
     also: z.string().optional(),
     meaning: z.string(),
+    /** A word that running text also uses in its everyday sense, so that it is marked nowhere. */
+    everyday: z.literal(true).optional(),
     see: z.array(id).default([]),
   }),
 });

@@ -1,7 +1,7 @@
 import { AxeBuilder } from '@axe-core/playwright';
 import { type Page } from 'playwright-core';
 import { expect, it } from 'vitest';
-import { builtPages, topicPages } from './support/build.ts';
+import { builtPages } from './support/build.ts';
 import { useSite } from './support/site.ts';
 
 const site = useSite();
@@ -44,37 +44,6 @@ async function violations(page: Page, what: 'all' | 'contrast'): Promise<readonl
   );
 }
 
-/**
- * The same for a page that grows with every topic: judged again and again with one of its sections in it at a time,
- * so that no single run takes long. The others are taken out, since hidden ones would cost nearly as much.
- */
-async function violationsBySection(
-  page: Page,
-  what: 'all' | 'contrast',
-): Promise<readonly string[]> {
-  const held = await page.evaluateHandle(() => {
-    const sections = [...document.querySelectorAll('section.wide')];
-    const place = document.createComment('sections');
-    sections[0]?.before(place);
-    return { sections, place };
-  });
-  const count = await held.evaluate(({ sections }) => sections.length);
-  expect(count).toBeGreaterThanOrEqual(topicPages().length);
-  const found: string[] = [];
-  for (let at = 0; at < count; at += 1) {
-    await held.evaluate(({ sections, place }, only) => {
-      for (const section of sections) section.remove();
-      place.after(...sections.slice(only, only + 1));
-    }, at);
-    found.push(...(await violations(page, what)));
-  }
-  await held.evaluate(({ sections, place }) => {
-    place.after(...sections);
-  });
-  // What stands round the sections is found with each of them.
-  return [...new Set(found)];
-}
-
 /** What reaches past the right edge of the window, where the page itself would scroll sideways. */
 function overflow(page: Page): Promise<readonly string[]> {
   return page.evaluate(() => {
@@ -99,7 +68,6 @@ function overflow(page: Page): Promise<readonly string[]> {
 it.each(builtPages().map(({ path }) => [path || '(first page)', path]))(
   '%s: no fault for those who cannot see it, no sideways scroll',
   async (_, path) => {
-    const judge = path === 'checks/' ? violationsBySection : violations;
     const page = await site.open(path, { viewport: { width: 320, height: 720 } });
     expect.soft(await overflow(page), 'at 320 px').toEqual([]);
     await unfoldAll(page);
@@ -107,9 +75,9 @@ it.each(builtPages().map(({ path }) => [path || '(first page)', path]))(
     await page.setViewportSize({ width: 1920, height: 1080 });
     expect.soft(await overflow(page), 'at 1920 px').toEqual([]);
     await page.setViewportSize({ width: 1280, height: 900 });
-    expect.soft(await judge(page, 'all'), 'light').toEqual([]);
+    expect.soft(await violations(page, 'all'), 'light').toEqual([]);
     await page.emulateMedia({ colorScheme: 'dark' });
-    expect.soft(await judge(page, 'contrast'), 'dark').toEqual([]);
+    expect.soft(await violations(page, 'contrast'), 'dark').toEqual([]);
     const ground = await page.evaluate(() => getComputedStyle(document.body).backgroundColor);
     expect(ground).not.toBe('rgb(255, 255, 255)');
   },

@@ -65,6 +65,19 @@ const judgeTargets = `${openAll}
     .filter((each) => [each.getBoundingClientRect()].some(({ width, height }) => width < 23.9 || height < 23.9))
     .map((each) => each.outerHTML.slice(0, 110));`;
 
+/** Terms whose meaning, once shown, does not hang right under their line, with the distance in px; and their number. */
+const judgeMeanings = `${openAll}
+  const terms = [...document.querySelectorAll('.term')];
+  const wrong = terms.flatMap((term) => {
+    term.dataset.meaning = 'shown';
+    const meaning = term.nextElementSibling.getBoundingClientRect();
+    const below = meaning.top - [...term.getClientRects()].at(-1).bottom;
+    const outside = meaning.left < 0 || meaning.right > document.documentElement.clientWidth;
+    delete term.dataset.meaning;
+    return Math.abs(below) > 12 || outside ? [term.textContent + ': ' + below] : [];
+  });
+  return { wrong, count: terms.length };`;
+
 /** Brings every part of the page to life. */
 const wake = `for (const part of document.querySelectorAll('[data-calculator], [data-figure], [data-notebook-bar]'))
   part.dispatchEvent(new PointerEvent('pointerover', { bubbles: true }));`;
@@ -144,6 +157,19 @@ describe.each(enginesHere())('in $name', ({ start }) => {
       await tab.goto(siteAddress() + path);
       expect.soft(await tab.run(judgeWidth), path).toEqual([]);
       expect.soft((await tab.run<string[]>(judgeTargets)).slice(0, 5), path).toEqual([]);
+    }
+  });
+
+  it('the meaning of a term hangs under its line', async () => {
+    const tab = await fresh();
+    for (const width of [640, 1200]) {
+      await tab.widen(width);
+      for (const path of ['bobweight/', 'piston-motion/', 'reversal-load/']) {
+        await tab.goto(siteAddress() + path);
+        const { wrong, count } = await tab.run<{ wrong: string[]; count: number }>(judgeMeanings);
+        expect(count, path).toBeGreaterThan(5);
+        expect.soft(wrong, `${path} at ${String(width)} px`).toEqual([]);
+      }
     }
   });
 

@@ -18,6 +18,7 @@ it('the build holds every page that is promised', () => {
     'reversal-load/',
     'balance-card/',
     'checks/',
+    'checks/bobweight/',
     'sources/',
     'symbols/',
     'units/',

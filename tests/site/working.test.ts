@@ -102,14 +102,19 @@ describe('the working', () => {
   });
 });
 
-test('the Checks page stands complete without a script, failing rows first, and opens a case in its calculator', async () => {
-  const plain = await site.open('checks/', { javaScriptEnabled: false });
-  expect(await plain.locator('.checks tbody tr').count()).toBeGreaterThan(100);
+test('the Checks page leads to the checks of each topic, also from its old places', async () => {
+  const page = await site.open('checks/#bobweight', { javaScriptEnabled: false });
+  await page.locator('tr:target a').click();
+  await page.waitForURL('**/checks/bobweight/');
+  expect(await page.locator('.checks tbody tr').count()).toBeGreaterThan(10);
+});
+
+test('the checks of a topic stand complete without a script, and open a case in its calculator', async () => {
+  const plain = await site.open('checks/bobweight/', { javaScriptEnabled: false });
+  const said = /(\d+) values/u.exec(await plain.locator('.lead').innerText())?.[1];
+  expect(await plain.locator('.checks tbody tr').count()).toBe(Number(said));
   expect(await plain.locator('.checks .fails').count()).toBe(0);
-  const link = await plain
-    .locator('section:has(#bobweight) a[href*="pistonMass="]')
-    .first()
-    .getAttribute('href');
+  const link = await plain.locator('a[href*="pistonMass="]').first().getAttribute('href');
   expect(link).toMatch(/&v=1$/u);
   const visit = await site.open(new URL(link ?? '', plain.url()).href);
   const typed = decodeURIComponent(/pistonMass=([^&]*)/u.exec(link ?? '')?.[1] ?? '');
