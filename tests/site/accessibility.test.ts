@@ -13,7 +13,11 @@ async function unfoldAll(page: Page): Promise<void> {
   for (let left = await skips.count(); left > 0; left -= 1) await skips.first().click();
   await skips.waitFor({ state: 'detached' });
   await page.evaluate(() => {
-    for (const fold of document.querySelectorAll('details')) fold.open = true;
+    for (const fold of document.querySelectorAll('details')) {
+      // Of the tools of a sheet one is open at a time; here all of them are looked at.
+      fold.removeAttribute('name');
+      fold.open = true;
+    }
   });
   await page.waitForFunction(() =>
     [...document.querySelectorAll('.tool')].every(

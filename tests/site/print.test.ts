@@ -76,7 +76,7 @@ describe('on paper', () => {
     }
     // Two pistons, half of each: 72 g more of piston are 72 g more of bobweight.
     const prose = page.locator('[data-v="bobweight.bobweight.baseline"]:not([data-also])');
-    expect(await prose.count()).toBeGreaterThan(3);
+    expect(await prose.count()).toBeGreaterThan(1);
     await expect
       .poll(async () => (await prose.allTextContents()).filter((text) => !/^\s*1757/.test(text)))
       .toEqual([]);
