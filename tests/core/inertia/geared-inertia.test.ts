@@ -36,6 +36,18 @@ describe('closed forms', () => {
   });
 });
 
+it('the mass factor is the energy of all that moves over the energy of the car alone', () => {
+  const speed = 20;
+  const { massFactor } = gearedMass(car);
+  const wheel = speed / car.tyreRadius;
+  const engine = wheel * car.gearRatio * car.finalDrive;
+  const moving =
+    0.5 * car.carMass * speed ** 2 +
+    4 * 0.5 * car.wheelInertia * wheel ** 2 +
+    0.5 * car.engineInertia * engine ** 2;
+  expect(massFactor).toBeCloseTo(moving / (0.5 * car.carMass * speed ** 2), 12);
+});
+
 describe('second routes and properties', () => {
   it(proves(routes.energyPutEnergy), () => {
     const lossless = { ...car, drivelineEfficiency: 1 };
