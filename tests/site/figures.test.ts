@@ -5,7 +5,7 @@ import { type AnyCalculator, type Entry, type SetId } from '../../src/calculator
 import { reversalLoad } from '../../src/calculators/loads/reversal-load.ts';
 import { readQuantity } from '../../src/units/read.ts';
 import { fromSI } from '../../src/units/units.ts';
-import { enter, field, printed, put, says, seen, type } from './support/form.ts';
+import { enter, field, openFolds, printed, put, says, seen, type } from './support/form.ts';
 import { useSite } from './support/site.ts';
 
 const site = useSite();
@@ -284,6 +284,7 @@ describe('load against speed', () => {
     await figure.getByLabel('Pull at overlap TDC, by section').selectOption('eye');
     await expect.poll(() => seen(caption)).not.toBe(before);
     const eye = page.locator('tr[data-output="eyePull"] td[data-set="baseline"]');
+    await openFolds(eye);
     const wanted = printed(await seen(eye.locator('> span').first()));
     const said = printed(/is ([\d.]+\s?kN)/.exec(await seen(caption))?.[1] ?? '');
     // Each is rounded to digits of its own.
