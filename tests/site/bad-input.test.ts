@@ -2,6 +2,7 @@ import { type Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { followed } from './support/clock.ts';
 import {
+  openTool,
   enter,
   field,
   note,
@@ -188,7 +189,7 @@ describe('what cannot be used', () => {
 
   it('a ± that is no number is named, and the result stands', async () => {
     const page = await site.open('bobweight/');
-    await page.locator('[data-calculator="bobweight"]').getByRole('checkbox').first().check();
+    await openTool(page, 'bobweight', 'How sure (±)');
     for (const text of ['-1', 'some', '5 mm']) {
       await enter(page.locator('[id="bobweight-pistonMass-candidate-pm"]'), text);
       await says(
