@@ -28,7 +28,8 @@ export function rehypeSections({ open = 2 } = {}) {
       }
       if (fold === undefined || child.type === 'mdxjsEsm') children.push(child);
       else if (child.name === 'Caution') cautions.push(child);
-      else fold.children.push(child);
+      // In a box of its own, which all browsers lay out alike.
+      else fold.children[1].children.push(child);
     }
     children.push(...cautions);
     tree.children = children;
@@ -41,6 +42,9 @@ function folded(heading) {
     type: 'element',
     tagName: 'details',
     properties: { className: ['section'] },
-    children: [{ type: 'element', tagName: 'summary', properties: {}, children: [heading] }],
+    children: [
+      { type: 'element', tagName: 'summary', properties: {}, children: [heading] },
+      { type: 'element', tagName: 'div', properties: {}, children: [] },
+    ],
   };
 }
