@@ -114,7 +114,7 @@ it('every button whose code cannot be fetched says why, and works when it is bac
   await says(downloads.getByRole('status'), 'The connection is lost');
   await mend();
   await page.getByRole('button', { name: 'Open file' }).click();
-  await page.getByLabel('File saved from a notebook').waitFor();
+  await page.getByLabel('File of a saved job').waitFor();
   const [saved] = await Promise.all([
     page.waitForEvent('download'),
     downloads.getByRole('button').first().click(),
