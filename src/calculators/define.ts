@@ -100,8 +100,6 @@ export interface NumberOutput {
   readonly carries?: string;
   /** Shown beside the value as multiples of standard gravity. */
   readonly alsoGravity?: true;
-  /** Folded under "more results". */
-  readonly detail?: true;
 }
 
 /** A number that may not exist for these inputs; then its reason stands in its place. */

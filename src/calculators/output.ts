@@ -17,9 +17,6 @@ function output(kind: Kind, metric?: string, inch?: string): Maker {
   return (symbol, label, own) => ({ type: 'number', kind, ...units, symbol, label, ...own });
 }
 
-/** Folded under "more results". */
-export const detail = { detail: true } as const;
-
 export const length = output('length');
 /** A clearance, a gap, a growth: microns, or thousandths of an inch. */
 export const fineLength = output('length', 'um', 'thou');

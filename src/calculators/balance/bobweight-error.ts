@@ -17,7 +17,7 @@ import {
   rodsPerPin,
   stroke,
 } from '../quantities.ts';
-import { detail, mass, maybe, ratio, unbalance } from '../output.ts';
+import { mass, maybe, ratio, unbalance } from '../output.ts';
 import { is, millimetres, ratio as ratioStep, tex } from '../step.ts';
 
 const cancels: Absent = {
@@ -56,18 +56,14 @@ export const bobweightError = defineCalculator({
     massFor100: maybe(mass('Δm_100', 'Change of every bobweight that makes 100 g·mm at an end')),
     forceFactor: ratio('k_F', 'Throws added up: force'),
     coupleFactor: ratio('k_M', 'Throws added up: couple, in pin spacings'),
-    forceAlong: ratio('k_Fx', 'Force sum, along the first throw', detail),
-    forceAcross: ratio('k_Fy', 'Force sum, across it', detail),
-    coupleAlong: ratio('k_Mx', 'Couple sum, along the first throw', detail),
-    coupleAcross: ratio('k_My', 'Couple sum, across it', detail),
-    primaryForce: ratio('k_1F', 'Greatest primary force of the layout, in F₁', detail),
-    primaryCouple: ratio(
-      'k_1M',
-      'Greatest primary couple of the layout, in F₁ times pin spacing',
-      detail,
-    ),
-    backwardForce: ratio('k_bF', 'Part of that force that turns backward', detail),
-    backwardCouple: ratio('k_bM', 'Part of that couple that turns backward', detail),
+    forceAlong: ratio('k_Fx', 'Force sum, along the first throw'),
+    forceAcross: ratio('k_Fy', 'Force sum, across it'),
+    coupleAlong: ratio('k_Mx', 'Couple sum, along the first throw'),
+    coupleAcross: ratio('k_My', 'Couple sum, across it'),
+    primaryForce: ratio('k_1F', 'Greatest primary force of the layout, in F₁'),
+    primaryCouple: ratio('k_1M', 'Greatest primary couple of the layout, in F₁ times pin spacing'),
+    backwardForce: ratio('k_bF', 'Part of that force that turns backward'),
+    backwardCouple: ratio('k_bM', 'Part of that couple that turns backward'),
   },
   compute(input) {
     const throws = throwsOf(input.crankLayout);

@@ -12,7 +12,7 @@ import {
   rodsPerPin,
   shellMass,
 } from '../quantities.ts';
-import { detail, mass, ratio } from '../output.ts';
+import { mass, ratio } from '../output.ts';
 import { grams, is, mass as massStep } from '../step.ts';
 
 /** How a rod would have to be split for a bobweight that somebody quotes. */
@@ -47,8 +47,8 @@ export const bobweightImplied = defineCalculator({
       'Δq_imp',
       'That share moves by, if rings, locks, bearings and oil are all a third out',
     ),
-    perShellGram: ratio('q_shell', 'Implied big end moves, for each gram of bearings', detail),
-    perRingGram: ratio('q_ring', 'Implied big end moves, for each gram of rings or locks', detail),
+    perShellGram: ratio('q_shell', 'Implied big end moves, for each gram of bearings'),
+    perRingGram: ratio('q_ring', 'Implied big end moves, for each gram of rings or locks'),
   },
   compute(input) {
     const { bigEndMass, smallEndMass, bigEndShare } = impliedEnds(input);

@@ -14,7 +14,7 @@ import {
   shellMass,
   smallEndMass,
 } from '../quantities.ts';
-import { detail, mass, ratio } from '../output.ts';
+import { mass, ratio } from '../output.ts';
 import { count, grams, is } from '../step.ts';
 
 /** What to clamp on one crankpin so that the crank can be balanced without its rods and pistons. */
@@ -64,15 +64,15 @@ export const bobweight = defineCalculator({
     reciprocating: mass('m_rec,pin', 'Reciprocating mass on the pin'),
     carried: mass('m_car', 'Part of the reciprocating mass that is carried'),
     bobweightShare: ratio('q_bob', 'Bobweight over everything on the pin'),
-    perHundredth: mass('Δm_f', 'Bobweight change for 1 % of balance factor', detail),
-    bigEnds: mass('m_bob,be', 'Big ends in the bobweight', detail),
-    shells: mass('m_bob,shell', 'Bearings in the bobweight', detail),
-    oil: mass('m_bob,oil', 'Oil in the bobweight', detail),
-    smallEndsCarried: mass('m_bob,se', 'Small ends in the bobweight', detail),
-    pinsCarried: mass('m_bob,pin', 'Wrist pins in the bobweight', detail),
-    locksCarried: mass('m_bob,locks', 'Locks in the bobweight', detail),
-    pistonsCarried: mass('m_bob,piston', 'Pistons in the bobweight', detail),
-    ringsCarried: mass('m_bob,rings', 'Rings in the bobweight', detail),
+    perHundredth: mass('Δm_f', 'Bobweight change for 1 % of balance factor'),
+    bigEnds: mass('m_bob,be', 'Big ends in the bobweight'),
+    shells: mass('m_bob,shell', 'Bearings in the bobweight'),
+    oil: mass('m_bob,oil', 'Oil in the bobweight'),
+    smallEndsCarried: mass('m_bob,se', 'Small ends in the bobweight'),
+    pinsCarried: mass('m_bob,pin', 'Wrist pins in the bobweight'),
+    locksCarried: mass('m_bob,locks', 'Locks in the bobweight'),
+    pistonsCarried: mass('m_bob,piston', 'Pistons in the bobweight'),
+    ringsCarried: mass('m_bob,rings', 'Rings in the bobweight'),
   },
   compute(input) {
     const pin = pinBobweight(input);

@@ -11,7 +11,7 @@ import {
   rotatingMass,
   stroke,
 } from '../quantities.ts';
-import { detail, load, mass, ratio } from '../output.ts';
+import { load, mass, ratio } from '../output.ts';
 import { is, millimetres } from '../step.ts';
 
 /** Where the balance factor comes from: what a counterweight can take of a straight-line force, and what it leaves. */
@@ -54,7 +54,7 @@ export const partialBalance = defineCalculator({
     }),
     inertiaForce: load('F_1', 'Reciprocating force of one cylinder, greatest primary'),
     forward: load('F_fwd', 'Part rotating with the crank'),
-    backwardShare: ratio('q_bwd', 'Part rotating against the crank, in F₁', detail),
+    backwardShare: ratio('q_bwd', 'Part rotating against the crank, in F₁'),
     backward: load('F_bwd', 'Part rotating against the crank', {
       phrase: 'The part that rotates backward, which no counterweight reaches,',
     }),

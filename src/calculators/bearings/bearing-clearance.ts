@@ -35,7 +35,6 @@ import {
   clearanceRatio,
   contactPressure,
   curve,
-  detail,
   fineLength,
   length,
   maybe,
@@ -109,16 +108,16 @@ export const bearingClearance = defineCalculator({
     perDiameter: clearanceRatio('ψ', 'Clearance over diameter', {
       phrase: 'The clearance over the diameter',
     }),
-    practiceLow: fineLength('c_0.75', 'Rule of 0.75 thou per inch (common practice)', detail),
-    practiceHigh: fineLength('c_1', 'Rule of 1 thou per inch (common practice)', detail),
+    practiceLow: fineLength('c_0.75', 'Rule of 0.75 thou per inch (common practice)'),
+    practiceHigh: fineLength('c_1', 'Rule of 1 thou per inch (common practice)'),
     pressureShop: contactPressure('p_0', 'Pressure behind the shells, in the shop'),
     pressureHot: contactPressure('p_hot', 'The same, running', {
       phrase: 'The pressure behind the shells, running,',
     }),
     pressureCold: contactPressure('p_cold', 'The same, at the coldest start'),
     loose: maybe(temperature('T_loose', 'Rod temperature at which the shells go loose')),
-    gapHot: length('g_hot', 'Gap behind loose shells, running', detail),
-    freeHot: length('c_free', 'What free growth alone would say, running', detail),
+    gapHot: length('g_hot', 'Gap behind loose shells, running'),
+    freeHot: length('c_free', 'What free growth alone would say, running'),
     clearanceCurve: curve(
       axis('temperature', 'T', 'Rod temperature'),
       axis('length', 'c', 'Clearance'),

@@ -28,16 +28,7 @@ import {
   shellModulus,
   youngsModulus,
 } from '../quantities.ts';
-import {
-  contactPressure,
-  detail,
-  force,
-  length,
-  load,
-  maybe,
-  stress,
-  temperature,
-} from '../output.ts';
+import { contactPressure, force, length, load, maybe, stress, temperature } from '../output.ts';
 
 /** What the crush of two half shells presses with, cold, in the shop and running, and what it costs. */
 export const bearingCrush = defineCalculator({
@@ -87,11 +78,11 @@ export const bearingCrush = defineCalculator({
     loose: maybe(temperature('T_loose', 'Rod temperature at which the shells go loose')),
     opening: length('Δ_cr', 'What the crush opens the bore by'),
     checkLoad: force('W_c', 'Checking load for one half shell'),
-    shellBoreHoop: stress('σ_sh,i', 'Hoop stress at the shell’s bore', detail),
-    shellContactHoop: stress('σ_sh,o', 'Hoop stress at the shell’s back', detail),
-    housingHoop: stress('σ_h,i', 'Hoop stress at the housing’s bore', detail),
-    housingOutsideHoop: stress('σ_h,o', 'Hoop stress at the housing’s outside', detail),
-    housingGrowth: length('Δ_h', 'Housing stretched by the shells, on the diameter', detail),
+    shellBoreHoop: stress('σ_sh,i', 'Hoop stress at the shell’s bore'),
+    shellContactHoop: stress('σ_sh,o', 'Hoop stress at the shell’s back'),
+    housingHoop: stress('σ_h,i', 'Hoop stress at the housing’s bore'),
+    housingOutsideHoop: stress('σ_h,o', 'Hoop stress at the housing’s outside'),
+    housingGrowth: length('Δ_h', 'Housing stretched by the shells, on the diameter'),
   },
   compute: (input) => {
     const onDiameter = interference(input);

@@ -2,7 +2,7 @@ import { fitLimits, toleranceStep, toleranceUnit } from '../../core/bearings/iso
 import { defineCalculator } from '../define.ts';
 import { gradeOf, holeGrade, shaftGrade, toleranceSteps } from './iso-fit.choices.ts';
 import { fitDiameter } from '../quantities.ts';
-import { detail, fineLength } from '../output.ts';
+import { fineLength } from '../output.ts';
 import { is, millimetres, tex } from '../step.ts';
 
 /** Limits of H holes and h shafts by ISO 286-1, and the clearance of a pair. */
@@ -26,7 +26,7 @@ export const isoFit = defineCalculator({
     holeLower: fineLength('EI', 'Lower deviation of the hole'),
     shaftUpper: fineLength('es', 'Upper deviation of the shaft'),
     shaftLower: fineLength('ei', 'Lower deviation of the shaft'),
-    sixByFormula: fineLength('10_i', 'Grade 6 by the formula behind the table', detail),
+    sixByFormula: fineLength('10_i', 'Grade 6 by the formula behind the table'),
   },
   compute: ({ fitDiameter, holeGrade, shaftGrade }) => {
     const step = toleranceStep(toleranceSteps, fitDiameter);

@@ -1,7 +1,7 @@
 import { standardGravity, twoEndSwing } from '../../core/inertia/bench-swing.ts';
 import { defineCalculator } from '../define.ts';
 import { bigEndTime, edgeDistance, rodMass, rodSwingCount, smallEndTime } from '../quantities.ts';
-import { detail, inertia, length, ratio } from '../output.ts';
+import { inertia, length, ratio } from '../output.ts';
 import { is } from '../step.ts';
 
 const g = String(standardGravity);
@@ -23,13 +23,9 @@ export const rodSwing = defineCalculator({
     gyration: length('k_G', 'Radius of gyration'),
     fromSmallEnd: length('h_1', 'Centre of gravity from the small end’s edge'),
     fromBigEnd: length('h_2', 'Centre of gravity from the big end’s edge'),
-    smallEndString: length('L_1', 'String of a point mass with the small end’s time', detail),
-    bigEndString: length('L_2', 'String of a point mass with the big end’s time', detail),
-    compactness: ratio(
-      'c_k',
-      'Radius of gyration squared over the product of both distances',
-      detail,
-    ),
+    smallEndString: length('L_1', 'String of a point mass with the small end’s time'),
+    bigEndString: length('L_2', 'String of a point mass with the big end’s time'),
+    compactness: ratio('c_k', 'Radius of gyration squared over the product of both distances'),
   },
   compute: (input) => {
     const { inertia, ...rest } = twoEndSwing(input);

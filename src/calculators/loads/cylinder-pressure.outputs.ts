@@ -2,7 +2,7 @@ const number = 'number';
 const pressure = { type: number, kind: 'pressure' } as const;
 const angle = { type: number, kind: 'angle' } as const;
 const energy = { type: number, kind: 'energy', metric: 'J', inch: 'ftlbf' } as const;
-const temperature = { type: number, kind: 'temperature', detail: true } as const;
+const temperature = { type: number, kind: 'temperature' } as const;
 
 /** What the cylinder-pressure calculator gives, from the peak down to the energies that must add up. */
 export const pressureOutputs = {
@@ -49,14 +49,12 @@ export const pressureOutputs = {
     ...pressure,
     label: 'What gas exchange takes',
     symbol: 'p_pump',
-    detail: true,
   },
   friction: { ...pressure, label: 'Friction at this speed', symbol: 'p_fr,n' },
   frictionPublished: {
     ...pressure,
     label: 'Friction by the published quadratic',
     symbol: 'p_fr,pub',
-    detail: true,
   },
   brakeMep: { ...pressure, label: 'Brake mean effective pressure', symbol: 'p_brake' },
   torque: {
@@ -76,7 +74,6 @@ export const pressureOutputs = {
     inch: 'pct',
     label: 'Net indicated work over the heat of the fuel',
     symbol: 'η_i',
-    detail: true,
   },
   closingPressure: {
     ...pressure,
@@ -110,7 +107,6 @@ export const pressureOutputs = {
     ...pressure,
     label: 'Pressure when burning starts',
     symbol: 'p_s',
-    detail: true,
   },
   startTemperature: {
     ...temperature,
@@ -134,7 +130,6 @@ export const pressureOutputs = {
     inch: 'mg',
     label: 'Charge shut in, one cylinder',
     symbol: 'm',
-    detail: true,
   },
   fuelMass: {
     type: number,
@@ -143,39 +138,33 @@ export const pressureOutputs = {
     inch: 'mg',
     label: 'Fuel in it',
     symbol: 'm_f',
-    detail: true,
   },
   displacement: {
     type: number,
     kind: 'volume',
     label: 'Displacement of the engine',
     symbol: 'V_D',
-    detail: true,
   },
   released: { ...energy, label: 'Heat set free, one cylinder and cycle', symbol: 'Q' },
   grossWork: {
     ...energy,
     label: 'Work from intake closing to exhaust opening',
     symbol: 'W_c',
-    detail: true,
   },
   storedEnergy: {
     ...energy,
     label: 'More internal energy at exhaust opening than at intake closing',
     symbol: 'ΔU',
-    detail: true,
   },
   wallBurning: {
     ...energy,
     label: 'Heat to the walls while burning',
     symbol: 'Q_w',
-    detail: true,
   },
   wallPolytropes: {
     ...energy,
     label: 'Heat to the walls that the two exponents imply',
     symbol: 'Q_n',
-    detail: true,
   },
   pressureCurve: {
     type: 'series',

@@ -28,17 +28,7 @@ import {
   stroke,
 } from '../quantities.ts';
 import { reversalSteps } from './reversal-load.steps.ts';
-import {
-  acceleration,
-  axis,
-  crankSpeed,
-  curve,
-  detail,
-  load,
-  mass,
-  maybe,
-  percent,
-} from '../output.ts';
+import { acceleration, axis, crankSpeed, curve, load, mass, maybe, percent } from '../output.ts';
 
 /** Points of the curve, and how far past the greater of the two speeds it runs. */
 const curvePoints = 61;
@@ -116,7 +106,7 @@ export const reversalLoad = defineCalculator({
     reciprocatingPull: load('F_rec', 'Pull of the reciprocating mass'),
     crankpinPull: load('F_pin', 'Pull on the crankpin'),
     suction: load('F_suc', 'What the overrun vacuum adds'),
-    suctionShare: maybe(percent('s_suc', 'The same as a share of the eye pull', detail)),
+    suctionShare: maybe(percent('s_suc', 'The same as a share of the eye pull')),
     eyePullClosed: load('F_eye,cl', 'Eye pull on the overrun'),
     partingPullClosed: load('F_part,cl', 'Joint load on the overrun'),
     bottomPush: load('F_BDC', 'Push of the reciprocating mass at BDC'),

@@ -1,6 +1,6 @@
 import { greatestLeans, rodLean } from '../../core/motion/rod-angularity.ts';
 import { defineCalculator, optional } from '../define.ts';
-import { angle, detail, ratio } from '../output.ts';
+import { angle, ratio } from '../output.ts';
 import { boreOffset, crankAngle, pinOffset, rodLength, stroke } from '../quantities.ts';
 import { angle as angleStep, is, length, millimetres } from '../step.ts';
 
@@ -32,8 +32,8 @@ export const rodAngularity = defineCalculator({
     }),
     upLean: angle('φ_u', 'Greatest rod angle on the upstroke'),
     upThrust: ratio('q_u', 'Side thrust there, over the force along the bore'),
-    downAngle: angle('θ_d', 'Crank angle of the greatest lean, downstroke', detail),
-    upAngle: angle('θ_u', 'Crank angle of the greatest lean, upstroke', detail),
+    downAngle: angle('θ_d', 'Crank angle of the greatest lean, downstroke'),
+    upAngle: angle('θ_u', 'Crank angle of the greatest lean, upstroke'),
     rodAngle: angle('φ', 'Rod angle at the chosen crank angle'),
     thrust: ratio('q', 'Side thrust at the chosen crank angle, over the force along the bore'),
   },

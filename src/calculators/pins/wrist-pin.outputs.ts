@@ -1,7 +1,6 @@
 import type { MaybeOutput, NumberOutput } from '../define.ts';
 import {
   contactPressure,
-  detail,
   fineLength,
   length,
   load,
@@ -48,10 +47,10 @@ export const pinOutputs = {
   boreRatio: ratio('α', 'Bore over diameter'),
   sectionModulus: smallVolume('W', 'Section modulus in the middle'),
   ovalClose: fineLength('Δd_c', 'Ovalization, thick ring in a close bore'),
-  ovalPoints: fineLength('Δd_p', 'Ovalization, thin ring under two point loads', detail),
-  flatPoints: fineLength('Δd_f', 'Flattening along the load, the same ring', detail),
-  gapBore: length('d_g', 'Bore of the pin at the edge of the boss', detail),
-  diameterRatio: ratio('q_d', 'Pin diameter over cylinder bore', detail),
+  ovalPoints: fineLength('Δd_p', 'Ovalization, thin ring under two point loads'),
+  flatPoints: fineLength('Δd_f', 'Flattening along the load, the same ring'),
+  gapBore: length('d_g', 'Bore of the pin at the edge of the boss'),
+  diameterRatio: ratio('q_d', 'Pin diameter over cylinder bore'),
 } as const satisfies Record<string, NumberOutput | MaybeOutput>;
 
 /** What bore would make the candidate the baseline's equal. */

@@ -18,16 +18,7 @@ import {
   upstreamPressure,
   vesselVolume,
 } from '../quantities.ts';
-import {
-  detail,
-  gasDensity,
-  mass,
-  pressure,
-  ratio,
-  shortTime,
-  speed,
-  temperature,
-} from '../output.ts';
+import { gasDensity, mass, pressure, ratio, shortTime, speed, temperature } from '../output.ts';
 
 /** Gas through a hole: what passes, when it chokes, how long a vessel takes to empty. */
 export const orificeFlow = defineCalculator({
@@ -73,7 +64,7 @@ export const orificeFlow = defineCalculator({
     flowNumber: ratio('ψ', 'Flow function'),
     throatPressure: pressure('p_t', 'Pressure at the throat'),
     throatTemperature: temperature('T_t', 'Temperature at the throat'),
-    throatDensity: gasDensity('ρ_t', 'Density at the throat', detail),
+    throatDensity: gasDensity('ρ_t', 'Density at the throat'),
     throatSpeed: speed('v_t', 'Speed at the throat'),
     throatMach: ratio('M_t', 'Speed over the speed of sound there'),
     timeConstant: shortTime('τ', 'Time constant of the vessel'),

@@ -12,7 +12,7 @@ import {
 } from '../quantities.ts';
 import { ringAssumptions, ringOutputs, ringResults } from './ring-tension.outputs.ts';
 import { ringSteps } from './ring-tension.steps.ts';
-import { detail, length, maybe } from '../output.ts';
+import { length, maybe } from '../output.ts';
 
 /** The same for the second ring, as long as it is a plain one-piece ring. */
 export const ringSecond = defineCalculator({
@@ -40,7 +40,7 @@ export const ringSecond = defineCalculator({
   },
   outputs: {
     ...ringOutputs,
-    wantedFreeGap: maybe(length('m_w', 'Free gap that the measured tension calls for', detail)),
+    wantedFreeGap: maybe(length('m_w', 'Free gap that the measured tension calls for')),
   },
   compute: ({ ring2Tension, ...ring }) => ({
     ...ringResults(ring, 'ring2'),

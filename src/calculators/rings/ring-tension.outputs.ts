@@ -8,7 +8,7 @@ import {
   type RingName,
 } from '../../core/rings/ring-tension.ts';
 import { followedFreeGap } from '../../core/rings/ring-shape.ts';
-import { contactPressure, detail, fineLength, force, length, ratio, stress } from '../output.ts';
+import { contactPressure, fineLength, force, length, ratio, stress } from '../output.ts';
 
 /** What is worked out for any one-piece ring; the top and the second ring share it. */
 export const ringOutputs = {
@@ -30,14 +30,10 @@ export const ringOutputs = {
   conformability: ratio('K', 'Conformability (ring parameter)', { phrase: 'The conformability' }),
   followedOval: fineLength('U_2', 'Oval of the bore it follows by its spring (amplitude)'),
   followedFour: fineLength('U_4', 'Four-lobed waviness it follows by its spring (amplitude)'),
-  thickness: ratio('q_a', 'Bore over radial wall', detail),
-  gapRatio: ratio('q_m', 'Free gap over radial wall', detail),
-  openingRatio: ratio('q_o', 'Opening over radial wall', detail),
-  followedGap: length(
-    'm_f',
-    'Free gap of this tension with the ends followed on their way',
-    detail,
-  ),
+  thickness: ratio('q_a', 'Bore over radial wall'),
+  gapRatio: ratio('q_m', 'Free gap over radial wall'),
+  openingRatio: ratio('q_o', 'Opening over radial wall'),
+  followedGap: length('m_f', 'Free gap of this tension with the ends followed on their way'),
 } as const satisfies Record<string, NumberOutput>;
 
 /** All results of {@link ringOutputs} for one ring as it is entered, and the opening that it is spread to. */

@@ -13,7 +13,7 @@ import {
 import { thinness, thinnessComparisons } from './ring-tension.compare.ts';
 import { ringAssumptions, ringOutputs, ringResults } from './ring-tension.outputs.ts';
 import { ringSteps } from './ring-tension.steps.ts';
-import { detail, length, maybe } from '../output.ts';
+import { length, maybe } from '../output.ts';
 
 /** The spring of the top ring: what it presses, how it follows a bore, what it bears when it is fitted. */
 export const ringTension = defineCalculator({
@@ -42,7 +42,7 @@ export const ringTension = defineCalculator({
   },
   outputs: {
     ...ringOutputs,
-    wantedFreeGap: maybe(length('m_w', 'Free gap that the measured tension calls for', detail)),
+    wantedFreeGap: maybe(length('m_w', 'Free gap that the measured tension calls for')),
   },
   compute: ({ ring1Tension, ...ring }) => ({
     ...ringResults(ring, 'ring1'),

@@ -22,7 +22,7 @@ import {
   supportOffset,
 } from '../quantities.ts';
 import { steps } from './rod-weighing.steps.ts';
-import { detail, length, mass, maybe, ratio } from '../output.ts';
+import { length, mass, maybe, ratio } from '../output.ts';
 
 const oneReading: Absent = {
   absent: 'One reading has no spread. Lift the rod off and weigh the end again.',
@@ -67,12 +67,12 @@ export const rodWeighing = defineCalculator({
     }),
     bigEndSpread: maybe(mass('s_be', 'Big-end lifts: standard deviation')),
     smallEndSpread: maybe(mass('s_se', 'Small-end lifts: standard deviation')),
-    bigEndPlusMinus: mass('u_be', 'Big end, ± of the mean (two standard deviations)', detail),
-    smallEndPlusMinus: mass('u_se', 'Small end, ± of the mean (two standard deviations)', detail),
+    bigEndPlusMinus: mass('u_be', 'Big end, ± of the mean (two standard deviations)'),
+    smallEndPlusMinus: mass('u_se', 'Small end, ± of the mean (two standard deviations)'),
     endSum: mass('m_sum', 'Both ends together'),
     closure: mass('m_miss', 'Misfit: both ends less the whole rod'),
     closureTolerance: mass('m_tol', 'What the misfit may be'),
-    closureRatio: ratio('q_miss', 'Misfit over what it may be', detail),
+    closureRatio: ratio('q_miss', 'Misfit over what it may be'),
     centreFromBigEnd: length('x_cm', 'Centre of mass, from the big-end centre', {
       phrase: 'The balance point, from the big-end centre,',
     }),
@@ -80,16 +80,8 @@ export const rodWeighing = defineCalculator({
     supportShift: mass('m_off', 'Each end wrong by, if the rod lies off along both supports', {
       phrase: 'The error from a rod lying off its supports',
     }),
-    bigSupportShift: mass(
-      'm_off,be',
-      'Each end wrong by, if only the big-end support is off',
-      detail,
-    ),
-    smallSupportShift: mass(
-      'm_off,se',
-      'Each end wrong by, if only the small-end support is off',
-      detail,
-    ),
+    bigSupportShift: mass('m_off,be', 'Each end wrong by, if only the big-end support is off'),
+    smallSupportShift: mass('m_off,se', 'Each end wrong by, if only the small-end support is off'),
     pieceMass: maybe(mass('m_one', 'One small part of the batch')),
     scaleError: maybe(mass('m_err', 'Scale reads too heavy by')),
   },
