@@ -104,15 +104,15 @@ describe('numbers that come from elsewhere while the code is fetched', () => {
     ).evaluate(() => {
       localStorage.setItem('throwbook/1/system', 'inch');
     });
-    const { page, release } = await openHeldBack(context, `${weighing}/`);
-    await field(page, weighing, 'rodLength', 'baseline').click();
-    await typeOver(page, '150');
+    const { page, release } = await openHeldBack(context, 'crank-overlap/');
+    await field(page, 'crank-overlap', 'mainDiameter', 'baseline').click();
+    await typeOver(page, '60');
     release();
     await alive(page);
-    expect((await stored(page))['throwbook/1/baseline/rodLength']).toMatch(/"150","unit":"mm"/);
+    expect((await stored(page))['throwbook/1/baseline/mainDiameter']).toMatch(/"60","unit":"mm"/);
     await press(page, 'Tab');
     await expect
-      .poll(() => field(page, weighing, 'rodLength', 'baseline').inputValue())
-      .toMatch(/^5\.9/);
+      .poll(() => field(page, 'crank-overlap', 'mainDiameter', 'baseline').inputValue())
+      .toMatch(/^2\.36/);
   });
 });
