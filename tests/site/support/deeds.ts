@@ -21,7 +21,9 @@ export async function step(page: Page, way: 'More' | 'Less', times: number): Pro
     .getByRole('button', { name: `${way}:` });
   if (await button.isVisible()) {
     await click(button, times);
+    // From the button back to the number, the caret where it can be told.
     await mass(page).focus();
+    await page.keyboard.press('End');
     return;
   }
   for (let time = 0; time < times; time += 1)
