@@ -119,6 +119,10 @@ describe('without JavaScript', () => {
     '%s unfolds its answers, and shows no control that needs it',
     async (_, path) => {
       const page = await site.open(path, { javaScriptEnabled: false });
+      await page.evaluate(() => {
+        for (const fold of document.querySelectorAll<HTMLDetailsElement>('.section'))
+          fold.open = true;
+      });
       for (const question of await page.locator('.predict').all()) {
         const answer = question.locator('.predict-answer > :not(summary)').first();
         expect(await answer.isVisible()).toBe(false);
