@@ -13,8 +13,8 @@ export function rehypeSections({ open = 2 } = {}) {
     // A page whose first section is long says so.
     const most = /** @type {any} */ (file.data)?.astro?.frontmatter?.openSections ?? open;
     let count = 0;
-    /** @type {any} */
-    let fold;
+    /** Where the text of a folded section goes; none while a section stands open. @type {any[] | undefined} */
+    let body;
     /** @type {any[]} */
     let cautions = [];
     for (const child of /** @type {any[]} */ (tree.children)) {
@@ -22,29 +22,33 @@ export function rehypeSections({ open = 2 } = {}) {
         children.push(...cautions);
         cautions = [];
         count += 1;
-        fold = count > most ? folded(child) : undefined;
-        children.push(fold ?? child);
+        body = count > most ? [] : undefined;
+        children.push(body === undefined ? child : folded(child, body));
         continue;
       }
-      if (fold === undefined || child.type === 'mdxjsEsm') children.push(child);
+      if (body === undefined || child.type === 'mdxjsEsm') children.push(child);
       else if (child.name === 'Caution') cautions.push(child);
-      // In a box of its own, which all browsers lay out alike.
-      else fold.children[1].children.push(child);
+      else body.push(child);
     }
     children.push(...cautions);
     tree.children = children;
   };
 }
 
-/** @param {any} heading */
-function folded(heading) {
+/**
+ * A section folded to its heading. Its text has a box of its own, which all browsers lay out alike.
+ *
+ * @param {any} heading
+ * @param {any[]} body
+ */
+function folded(heading, body) {
   return {
     type: 'element',
     tagName: 'details',
     properties: { className: ['section'] },
     children: [
       { type: 'element', tagName: 'summary', properties: {}, children: [heading] },
-      { type: 'element', tagName: 'div', properties: {}, children: [] },
+      { type: 'element', tagName: 'div', properties: {}, children: body },
     ],
   };
 }

@@ -26,7 +26,20 @@ export interface Propagated {
   readonly unknown: readonly string[];
 }
 
+/** A ± and what makes it. */
+export type Spread = Pick<Propagated, 'plusMinus' | 'shares'>;
+
 export type PropagatedOutputs = Readonly<Record<string, Propagated>>;
+
+/** The ± that independent effects make together, and the share of each; what has no effect is left out. */
+function together(effects: readonly Pick<Share, 'name' | 'effect'>[]): Spread {
+  const some = effects.filter(({ effect }) => effect !== 0);
+  const plusMinus = Math.hypot(...some.map(({ effect }) => effect));
+  const shares = some
+    .map(({ name, effect }) => ({ name, effect, share: (effect / plusMinus) ** 2 }))
+    .sort((p, q) => q.share - p.share);
+  return { plusMinus, shares };
+}
 
 /** A propagation cut into one task for each input, to be run in idle slices. */
 export interface Propagation {
@@ -99,13 +112,9 @@ export function propagation(
     for (const [name, row] of effects) {
       const effect = row.get(output);
       if (effect === undefined) unknown.push(name);
-      else if (effect !== 0) known.push({ name, effect });
+      else known.push({ name, effect });
     }
-    const plusMinus = Math.hypot(...known.map(({ effect }) => effect));
-    const shares = known
-      .map(({ name, effect }) => ({ name, effect, share: (effect / plusMinus) ** 2 }))
-      .sort((p, q) => q.share - p.share);
-    return { plusMinus, shares, unknown };
+    return { ...together(known), unknown };
   }
 
   return {
@@ -131,9 +140,6 @@ export function worstCase({ shares }: Pick<Propagated, 'shares'>): number {
   return shares.reduce((sum, { effect }) => sum + Math.abs(effect), 0);
 }
 
-/** The ± of what is made of one output of both sets, a difference or a ratio. */
-export type OfTwo = Pick<Propagated, 'plusMinus' | 'shares'>;
-
 /**
  * The inputs whose error is one and the same in both sets, by their {@link Origin}: assumptions and choices,
  * and things as long as both sets have the same number. What a part measures is measured on each.
@@ -157,27 +163,22 @@ export function sharedInputs(
  * independent. This is u² = Σ uᵢ² + 2 Σ Σ u(xᵢ, xⱼ) (JCGM 100:2008, 5.2.2) for correlations of 1 and 0.
  */
 function ofTwo(
-  baseline: Propagated,
-  candidate: Propagated,
+  baseline: Spread,
+  candidate: Spread,
   shared: readonly string[],
   weights: Readonly<Record<'baseline' | 'candidate', number>>,
-): OfTwo {
-  const together = new Map<string, number>();
+): Spread {
+  const moved = new Map<string, number>();
   const terms: { name: string; effect: number }[] = [];
   for (const [side, weight] of [
     [baseline, weights.baseline],
     [candidate, weights.candidate],
   ] as const)
     for (const { name, effect } of side.shares) {
-      if (shared.includes(name)) together.set(name, (together.get(name) ?? 0) + weight * effect);
+      if (shared.includes(name)) moved.set(name, (moved.get(name) ?? 0) + weight * effect);
       else terms.push({ name, effect: weight * effect });
     }
-  const all = [...terms, ...[...together].map(([name, effect]) => ({ name, effect }))];
-  const plusMinus = Math.hypot(...all.map(({ effect }) => effect));
-  const shares = all
-    .map((term) => ({ ...term, share: plusMinus === 0 ? 0 : (term.effect / plusMinus) ** 2 }))
-    .sort((p, q) => q.share - p.share);
-  return { plusMinus, shares };
+  return together([...terms, ...[...moved].map(([name, effect]) => ({ name, effect }))]);
 }
 
 /**
@@ -185,10 +186,10 @@ function ofTwo(
  * whose error is one for both sets ({@link sharedInputs}).
  */
 export function ofDifference(
-  baseline: Propagated,
-  candidate: Propagated,
+  baseline: Spread,
+  candidate: Spread,
   shared: readonly string[],
-): OfTwo {
+): Spread {
   return ofTwo(baseline, candidate, shared, { baseline: -1, candidate: 1 });
 }
 
@@ -198,10 +199,10 @@ export function ofDifference(
  */
 export function ofRatio(
   values: Readonly<Record<'baseline' | 'candidate', number>>,
-  baseline: Propagated,
-  candidate: Propagated,
+  baseline: Spread,
+  candidate: Spread,
   shared: readonly string[],
-): OfTwo {
+): Spread {
   const { baseline: b, candidate: c } = values;
   return ofTwo(baseline, candidate, shared, { baseline: -c / b / b, candidate: 1 / b });
 }

@@ -51,7 +51,7 @@ export function standingOf(
 }
 
 /** A value as it was typed, with its unit: `3.48 in`. */
-function typedWords(entry: Entry, typed: StoredValue, system: System): string {
+export function typedWords(entry: Entry, typed: StoredValue, system: System): string {
   if (entry.type === 'choice') return entry.options[typed.text] ?? typed.text;
   if (typed.text.trim() === '') return 'nothing';
   const shown = shownIn(system, typed, entry);

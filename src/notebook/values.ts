@@ -17,6 +17,9 @@ export interface Contents {
 /** The sets in the order they are laid side by side. */
 export const bothSets: readonly SetId[] = ['baseline', 'candidate'];
 
+/** Their names at the head of a column. */
+export const setWords = { baseline: 'Baseline', candidate: 'Candidate' } as const;
+
 /** A notebook in which nothing has been written. */
 export function emptyContents(): Contents {
   return { job: '', values: { baseline: {}, candidate: {} } };
@@ -38,6 +41,15 @@ export function homeSet(set: SetId, entry: Entry): SetId {
 /** The sets in which an entry has a value of its own. */
 export function setsOf(entry: Entry): readonly SetId[] {
   return homeSet('candidate', entry) === 'baseline' ? ['baseline'] : bothSets;
+}
+
+/** The fields that a calculator cannot do without: numbers and lists of both sets, each once. */
+export function neededFields(
+  entries: readonly Entry[],
+): readonly { readonly entry: Entry; readonly set: SetId }[] {
+  return entries
+    .filter((entry) => entry.type !== 'choice' && entry.optional !== true)
+    .flatMap((entry) => setsOf(entry).map((set) => ({ entry, set })));
 }
 
 /** True when two values read the same: same text, unit and ±. */

@@ -60,11 +60,15 @@ export function formatResult(si: number, unitId: string, plusMinus = 0): string 
       ? placesBeside(value, differenceFromSI(plusMinus, unitId), unitId)
       : resultPlaces(value, unitId);
   // A number too small for a row of zeros is written in powers of ten.
-  const text =
-    value !== 0 && places > 9
-      ? formatNumber(value, { significant: resultFigures })
-      : formatTo(value, places);
-  return withUnit(unitId === 'g' && places === 1 ? text : withoutFalseZeros(text), unitId);
+  return value !== 0 && places > 9
+    ? withUnit(withoutFalseZeros(formatNumber(value, { significant: resultFigures })), unitId)
+    : withUnit(resultDigits(value, places, unitId), unitId);
+}
+
+/** A number in `unitId` to `places` after the point, without false zeros at its end; a gram keeps its tenth. */
+export function resultDigits(value: number, places: number, unitId: string): string {
+  const text = formatTo(value, places);
+  return unitId === 'g' && places === 1 ? text : withoutFalseZeros(text);
 }
 
 /** Places that a length with a ± may have beyond the figures of a result: a micrometer shows them. */

@@ -29,6 +29,7 @@ import {
 } from '../quantities.ts';
 import { reversalSteps } from './reversal-load.steps.ts';
 import { acceleration, axis, crankSpeed, curve, load, mass, maybe, percent } from '../output.ts';
+import { throwRatio } from '../motion/throw-ratio.shared.ts';
 
 /** Points of the curve, and how far past the greater of the two speeds it runs. */
 const curvePoints = 61;
@@ -208,16 +209,7 @@ export const reversalLoad = defineCalculator({
       say: 'The rod metal above the section is heavier than the whole small end, although the section lies in the upper half. Weigh or estimate it again.',
     },
   ],
-  validity: [
-    {
-      id: 'throw-ratio',
-      label: 'Throw over rod length',
-      symbol: 'λ',
-      kind: 'ratio',
-      of: ({ stroke, rodLength }) => stroke / 2 / rodLength,
-      possible: [0, 1],
-    },
-  ],
+  validity: [throwRatio],
   assumptions: [
     'The pin travels on a line through the crank’s axis. An offset e raises the pull along the rod at TDC by 1/cos² β with sin β = e/(L + r): 0.002 % for 0.8 mm, 0.6 % for 14 mm in the example engines.',
     'Overlap TDC at steady speed, no gas on the piston. A gas force at that moment would press the rod together and lower the pull.',

@@ -3,6 +3,7 @@ import { defineCalculator, optional } from '../define.ts';
 import { angle, ratio } from '../output.ts';
 import { boreOffset, crankAngle, pinOffset, rodLength, stroke } from '../quantities.ts';
 import { angle as angleStep, is, length, millimetres } from '../step.ts';
+import { throwRatio } from './throw-ratio.shared.ts';
 
 const inDegrees = { units: { ...millimetres, angle: 'deg' } } as const;
 
@@ -94,16 +95,7 @@ export const rodAngularity = defineCalculator({
     thrust: is('tan(rodAngle)', 'And its thrust there.', { units: { angle: 'deg' } }),
   },
   limits: [],
-  validity: [
-    {
-      id: 'throw-ratio',
-      label: 'Throw over rod length',
-      symbol: 'λ',
-      kind: 'ratio',
-      of: ({ stroke, rodLength }) => stroke / 2 / rodLength,
-      possible: [0, 1],
-    },
-  ],
+  validity: [throwRatio],
   assumptions: [
     'Rigid parts and no clearances: the pin runs on a straight line.',
     'The force along the bore is gas and inertia together. The greatest side thrust of a running engine stands where their product with this ratio is greatest, which is not where the rod leans most.',

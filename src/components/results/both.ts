@@ -1,11 +1,5 @@
 import type { Result } from '../../calculators/define.ts';
-import {
-  ofDifference,
-  ofRatio,
-  sharedInputs,
-  type OfTwo,
-  type Propagated,
-} from '../../calculators/uncertainty.ts';
+import { ofDifference, ofRatio, sharedInputs, type Spread } from '../../calculators/uncertainty.ts';
 import type { WorkView } from '../../notebook/work.svelte.ts';
 
 /** The inputs whose error is one for both results shown; none while a set has no result. */
@@ -23,12 +17,12 @@ export interface Pair {
   readonly baseline: Result | undefined;
   readonly candidate: Result | undefined;
   /** Of the difference; absent where neither result carries a ±. */
-  readonly difference?: OfTwo;
+  readonly difference?: Spread;
   /** Of the ratio; absent likewise, and for a baseline of 0. */
-  readonly ratio?: OfTwo;
+  readonly ratio?: Spread;
 }
 
-const exact: Propagated = { plusMinus: 0, shares: [], unknown: [] };
+const exact: Spread = { plusMinus: 0, shares: [] };
 
 /** The output `name` of both sets. */
 export function pairOf(work: WorkView, name: string, shared: readonly string[]): Pair {

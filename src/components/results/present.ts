@@ -11,8 +11,8 @@ import {
   formatResult,
   formatTo,
   placesBeside,
+  resultDigits,
   resultPlaces,
-  withoutFalseZeros,
 } from '../../units/result.ts';
 import type { System } from '../../units/kinds.ts';
 import { differenceFromSI, fromSI } from '../../units/units.ts';
@@ -87,27 +87,21 @@ export function difference(
   // Two results that differ by rounding alone are the same result.
   if (Math.abs(change) <= 1e-10 * Math.max(Math.abs(baseline), Math.abs(candidate))) return 'none';
   const size = differenceFromSI(change, unit);
-  if (doubt !== undefined && doubt.plusMinus > 0) {
-    const justified = placesBeside(size, differenceFromSI(doubt.plusMinus, unit), unit);
-    const text = formatTo(size, justified);
-    return withUnit(
-      sign + (unit === 'g' && justified === 1 ? text : withoutFalseZeros(text)),
-      unit,
-    );
-  }
-  const places = Math.min(
-    resultPlaces(fromSI(baseline, unit), unit),
-    resultPlaces(fromSI(candidate, unit), unit),
-  );
-  // To the last place that both results have; two figures where they are nearer to each other than that.
-  const decimals = Math.max(
-    places,
+  const isDoubted = doubt !== undefined && doubt.plusMinus > 0;
+  const decimals = isDoubted
+    ? placesBeside(size, differenceFromSI(doubt.plusMinus, unit), unit)
+    : placesOfBoth(fromSI(baseline, unit), fromSI(candidate, unit), size, unit);
+  const digits = resultDigits(size, decimals, unit);
+  if (!isDoubted && Number.parseFloat(digits.replace('−', '-')) === 0) return 'none';
+  return withUnit(sign + digits, unit);
+}
+
+/** To the last place that both results have; two figures where they are nearer to each other than that. */
+function placesOfBoth(one: number, other: number, size: number, unit: string): number {
+  return Math.max(
+    Math.min(resultPlaces(one, unit), resultPlaces(other, unit)),
     Math.min(resultPlaces(size, unit), 1 - Math.floor(Math.log10(Math.abs(size)))),
   );
-  const full = formatTo(size, decimals);
-  const digits = unit === 'g' && decimals === 1 ? full : withoutFalseZeros(full);
-  if (Number.parseFloat(digits.replace('−', '-')) === 0) return 'none';
-  return withUnit(change > 0 ? `+${digits}` : digits, unit);
 }
 
 /** Candidate over baseline, with its own ± where it has one; undefined where a quotient would say nothing. */

@@ -1,10 +1,13 @@
 import { askNoMore, asksNothing } from './questions.ts';
 
 /** Wires every predict-first question of the page; opens the answers for who wants no questions. */
-if (asksNothing())
+if (asksNothing()) openAnswers();
+for (const question of document.querySelectorAll<HTMLElement>('[data-predict]')) wire(question);
+
+function openAnswers(): void {
   for (const answer of document.querySelectorAll<HTMLDetailsElement>('.predict-answer'))
     answer.open = true;
-for (const question of document.querySelectorAll<HTMLElement>('[data-predict]')) wire(question);
+}
 
 function wire(question: HTMLElement): void {
   const form = question.querySelector('form');
@@ -44,8 +47,7 @@ function wire(question: HTMLElement): void {
   });
   form.querySelector('[data-no-more]')?.addEventListener('click', () => {
     askNoMore();
-    for (const each of document.querySelectorAll<HTMLDetailsElement>('.predict-answer'))
-      each.open = true;
+    openAnswers();
   });
   form.querySelector('[data-skip]')?.addEventListener('click', () => {
     reveal(`The answer: ${wordsOf(right)}.`);
