@@ -11,6 +11,7 @@ export function inRowUnit(shown: Shown, value: Value, unit: string, isExample: b
   if (shown.unit === unit || shown.text.trim() === '') return shown.text;
   if (isExample && typeof value === 'number')
     return formatNumber(fromSI(value, unit), { significant: 4 });
-  // What was typed with its unit names it already.
-  return /[\p{L}%°′″"]/u.test(shown.text) ? shown.text : withUnit(shown.text, shown.unit);
+  // What was typed with its unit names it already; the e of a power of ten names none.
+  const isNamed = /[\p{L}%°′″"]/u.test(shown.text.replace(/e[+-]?\d+/giu, ''));
+  return isNamed ? shown.text : withUnit(shown.text, shown.unit);
 }
