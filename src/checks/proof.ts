@@ -22,9 +22,10 @@ function resultsOf(calculator: AnyCalculator): readonly string[] {
   return names.map((name) => `${calculator.id}.${name}`);
 }
 
+/** A range that a source or the trade gives holds no digits: it is practice, whoever printed it. */
 function legOf({ case: entry, expected }: Row): Leg {
-  if (isPublished(entry))
-    return 'published' in expected && !isPrinted(expected) ? 'derived' : 'published';
+  if (!('published' in expected)) return 'practice';
+  if (isPublished(entry)) return isPrinted(expected) ? 'published' : 'derived';
   return entry.evidence === 'memory' ? 'memory' : 'practice';
 }
 
