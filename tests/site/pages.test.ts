@@ -1,6 +1,7 @@
 import { existsSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, inject, it } from 'vitest';
+import { allowed, unwanted } from '../content/unwanted-words.ts';
 import { builtPages, topicPages } from './support/build.ts';
 import { siteAddress, useSite } from './support/site.ts';
 
@@ -138,6 +139,29 @@ describe('the head and the formulas', () => {
     expect(html).not.toMatch(/class="katex-error"|\$\$|\\frac|\\lambda/);
   });
 });
+
+/** The words of a page as it is built: without code, lists of units to pick from, and marks. */
+function wordsOf(html: string): string {
+  return html
+    .replace(/<(script|style|option)\b[^>]*>[\s\S]*?<\/\1>/g, '')
+    .replace(/<[^>]+>/g, '\n')
+    .replace(/&nbsp;|\u00a0/g, ' ');
+}
+
+// The table of units lists every spelling that a field reads.
+it.each(pages.filter(({ path }) => path !== 'units/').map(({ path, html }) => [path, html]))(
+  '%s says it in the words of the trade',
+  (_, html) => {
+    const lines = wordsOf(html).split('\n');
+    for (const [word, instead] of unwanted)
+      expect
+        .soft(
+          lines.filter((line) => word.test(line) && !allowed.some((place) => place.test(line))),
+          instead,
+        )
+        .toEqual([]);
+  },
+);
 
 it('the address of no page is answered in words, with a way back', async () => {
   const answer = await fetch(`${siteAddress()}no-such-page/`);

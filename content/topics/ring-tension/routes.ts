@@ -4,7 +4,7 @@ import { defineRoutes } from '../../../src/checks/route.ts';
 export const routes = defineRoutes({
   closureVirtualWork: {
     kind: 'second route',
-    say: 'The closure of the gap against the virtual work of the bending moments, summed over 2000 sections.',
+    say: 'The gap closure against the virtual work of the bending moments, summed over 2000 sections.',
     legs: [
       'ring-tension.tangentialForce',
       'ring-tension.closure',
@@ -27,7 +27,7 @@ export const routes = defineRoutes({
   },
   heightCancelsPressure: {
     kind: 'property',
-    say: 'Axial height changes the force and leaves pressure, stress and conformability alone.',
+    say: 'The ring width changes the force and leaves pressure, stress and conformability alone.',
   },
   placeFittingStress: {
     kind: 'property',
@@ -52,7 +52,7 @@ export const routes = defineRoutes({
   },
   sectionBySection: {
     kind: 'second route',
-    say: 'Rings of fourteen engines section by section: moments from the even pressure beyond, the closure by virtual work, the ends followed along small arcs, one size changed at a time; a pack’s pull from a hundred thousand pieces of each belt.',
+    say: 'Rings of fourteen engines section by section: moments from the even pressure beyond, the gap closure by virtual work, the ends followed along small arcs, one size changed at a time; a pack’s pull from a hundred thousand pieces of each belt.',
     legs: [
       'ring-tension.contactPressure',
       'ring-tension.tangentialForce',

@@ -102,6 +102,6 @@ export const notes: NotesOf<typeof quantities> = {
   },
   shankShape: {
     measure:
-      'Look at the shank from the end of the crankshaft: the flanges of an I lie at its left and right edges, those of an H face you.',
+      'Look at the beam from the end of the crankshaft: the flanges of an I lie at its left and right edges, those of an H face you.',
   },
 };

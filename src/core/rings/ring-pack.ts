@@ -111,9 +111,9 @@ export function ringPack(input: RingPackInput): RingPack {
   const back = above(input, 'ringBackClearance');
   const landHeight = above(input, 'topLandHeight');
   const topGap = atLeast(input, 'topLandClearance') / 2;
-  below(input, 'topLandClearance', 2 * radial, 'twice the ring’s radial thickness');
+  below(input, 'topLandClearance', 2 * radial, 'twice the ring’s radial wall');
   const secondGap = above(input, 'secondLandClearance') / 2;
-  below(input, 'secondLandClearance', 2 * radial, 'twice the ring’s radial thickness');
+  below(input, 'secondLandClearance', 2 * radial, 'twice the ring’s radial wall');
   const secondHeight = above(input, 'secondLandHeight');
   const count = atLeast(input, 'portCount');
   const hole = atLeast(input, 'portDiameter');

@@ -72,7 +72,7 @@ const ring2 = {
   ring2Gap: 4e-4,
   ring2Tension: 13,
 };
-const twice = 'twice the ring’s radial thickness';
+const twice = 'twice the ring’s radial wall';
 
 export const rings: Tables = {
   'rings/gas-port.ts': [
