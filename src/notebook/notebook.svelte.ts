@@ -16,6 +16,7 @@ import {
 import type { Shared } from './sharing.ts';
 import { exampleOf } from './example.ts';
 import { isLink } from './is-link.ts';
+import { bringsNumbersFor } from './moved.ts';
 import {
   countValues,
   emptyContents,
@@ -303,12 +304,13 @@ export class Notebook {
     this.#changed();
   }
 
-  /** True where the link of the visit says all: what it leaves out here was left empty. */
+  /** True where the link of the visit says all: what it leaves out here was left empty, on a page that was a part of its own too. */
   get #isOnPageOfLink(): boolean {
     if (this.#visit === undefined) return false;
     const { at } = this.#visit;
     const here = this.#world?.address() ?? '';
-    return at === undefined || here.startsWith(at) || at.startsWith(here);
+    if (at === undefined || here.startsWith(at) || at.startsWith(here)) return true;
+    return bringsNumbersFor(here, at, this.#visit.values);
   }
   get #values(): Writable {
     return this.#visit === undefined ? this.#own : this.#visit.values;

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { bobweight as declaration } from '../../../src/calculators/balance/bobweight.ts';
 import { impliedEnds, pinBobweight, type PinParts } from '../../../src/core/balance/bobweight.ts';
 import { routes } from '../../../content/topics/bobweight/routes.ts';
+import { routes as quotedRoutes } from '../../../content/topics/quoted-bobweight/routes.ts';
 import { proves } from '../../proves.ts';
 
 /** The invented V8 for the road. */
@@ -112,7 +113,7 @@ describe('properties', () => {
       );
   });
 
-  test(proves(routes.impliedSplitUndoes), () => {
+  test(proves(quotedRoutes.impliedSplitUndoes), () => {
     fc.assert(
       fc.property(parts, (input) => {
         const f = Math.min(input.reciprocatingFraction, 0.9);

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { partialBalance, type PartialBalance } from '../../../src/core/balance/partial-balance.ts';
-import { routes } from '../../../content/topics/bobweight/routes.ts';
+import { routes } from '../../../content/topics/balance-factor/routes.ts';
 import { proves } from '../../proves.ts';
 
 const degrees = Math.PI / 180;
