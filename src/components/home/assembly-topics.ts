@@ -125,6 +125,7 @@ export const partsOfDrawing = {
   },
   'inertia-through-gears': {
     part: 'shaft to the gears',
+    label: 'Through the gears',
     out: 'acceleration',
     words: 'Acceleration in the lowest gear',
     side: 'right',

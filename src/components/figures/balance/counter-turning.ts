@@ -1,6 +1,5 @@
 import { counterTurning, type CounterTurning } from '../../../core/balance/counter-turning.ts';
-import type { Vector } from '../../../core/balance/crank-throws.ts';
-import type { PartialBalance } from '../../../core/balance/partial-balance.ts';
+import { length, type Vector } from '../../../core/balance/crank-throws.ts';
 import { numberOf } from '../read.ts';
 import type { FigureSet } from '../types.ts';
 
@@ -15,36 +14,33 @@ const names = [
   'balanceRadius',
 ] as const;
 
-/** One crankpin as a set has it, at the crank angle [rad]; `undefined` while a number is missing. */
-export function pinOf(set: FigureSet, crankAngle: number): PartialBalance | undefined {
+type Values = FigureSet['input'];
+
+/** The forces of a set's numbers at the crank angle [rad]; `undefined` while one is missing. */
+export function forcesOf(input: Values, crankAngle: number): CounterTurning | undefined {
   const pin: Partial<Record<(typeof names)[number], number>> = {};
   for (const name of names) {
-    const value = numberOf(set.input, name);
+    const value = numberOf(input, name);
     if (value === undefined) return undefined;
     pin[name] = value;
   }
-  return { ...(pin as Record<(typeof names)[number], number>), crankAngle };
+  return counterTurning({ ...(pin as Record<(typeof names)[number], number>), crankAngle });
 }
 
-/** The forces of a set at the crank angle [rad]; `undefined` while a number is missing. */
-export function forcesOf(set: FigureSet, crankAngle: number): CounterTurning | undefined {
-  const pin = pinOf(set, crankAngle);
-  return pin && counterTurning(pin);
-}
-
-/** The greatest force [N] that any arrow of the set shows in a turn, in either view. */
-export function greatestOf(set: FigureSet): number {
-  const still = forcesOf(set, 0);
-  const first = numberOf(set.output, 'inertiaForce');
-  if (still === undefined || first === undefined) return 0;
-  const { forward, counterweight, path } = still;
-  return Math.max(
-    first,
-    Math.abs(forward.along),
-    Math.abs(counterweight.along),
-    path.along,
-    path.across,
-  );
+/**
+ * The greatest force [N] that any arrow of a set shows in a turn; 0 while a number is missing.
+ *
+ * @param balanced with the counterweight and what it leaves; else with the pulls themselves
+ */
+export function greatestOf(input: Values, balanced: boolean): number {
+  const still = forcesOf(input, 0);
+  if (still === undefined) return 0;
+  const { forward, backward, counterweight, path } = still;
+  const arrows = balanced
+    ? [length(counterweight), path.along, path.across]
+    : // At its greatest a pull is twice its backward arrow.
+      backward.map((arrow) => 2 * length(arrow));
+  return Math.max(length(forward), ...backward.map(length), ...arrows);
 }
 
 /** The angle of a vector from `along` in the sense of rotation [rad], −π to π. */
@@ -73,8 +69,10 @@ export function arrow(
   const long = Math.min(2.8 * half, size);
   const tip = spotAt(size, angle);
   const foot = spotAt(size - long, angle);
-  const side = spotAt((half * long) / (2.8 * half), angle + Math.PI / 2);
-  const at = ({ x, y }: Spot): string => `${x.toFixed(2)} ${y.toFixed(2)}`;
+  const side = spotAt(long / 2.8, angle + Math.PI / 2);
+  // Nothing added to nothing, so that a zero has no sign.
+  const short = (value: number): string => String(Math.round(value * 100) / 100 + 0);
+  const at = ({ x, y }: Spot): string => `${short(x)} ${short(y)}`;
   return {
     line: `M0 0L${at(foot)}`,
     head: `M${at(tip)}L${at({ x: foot.x + side.x, y: foot.y + side.y })}L${at({ x: foot.x - side.x, y: foot.y - side.y })}z`,
