@@ -48,6 +48,7 @@ describe('every figure', () => {
     ['piston-motion/', 'mechanism'],
     ['bobweight/', 'bobweight-bar'],
     ['balance-factor/', 'counter-turning'],
+    ['rod-weighing/', 'rod-scales'],
     ['reversal-load/', 'load-speed'],
   ])(
     '%s %s has a name, a description, a table, and a drawing that says the same',
@@ -77,6 +78,7 @@ describe('every figure', () => {
     ['piston-motion/', 'mechanism', 'mechanism.svg'],
     ['bobweight/', 'bobweight-bar', 'bobweight.svg'],
     ['balance-factor/', 'counter-turning', 'counter-turning.svg'],
+    ['rod-weighing/', 'rod-scales', 'rod-scales.svg'],
     ['reversal-load/', 'load-speed', undefined],
   ])('%s %s is saved as a drawing of its own', async (path, id, file) => {
     const page = await site.open(path);
@@ -255,9 +257,9 @@ describe('the arrows that turn against each other', () => {
     await page.mouse.move(main.x + main.width / 2, main.y + 150, { steps: 5 });
     await page.mouse.up();
     await says(said(figure), /^At 180°/);
-    await expect
-      .poll(() => field(page, 'partial-balance', 'crankAngle', 'baseline').inputValue())
-      .toBe('180');
+    const angle = field(page, 'partial-balance', 'crankAngle', 'baseline');
+    await openFolds(angle);
+    await expect.poll(() => angle.inputValue()).toBe('180');
     await figure.getByRole('button', { name: 'Turn the crank' }).click();
     await figure.getByRole('button', { name: 'Stop the crank' }).click();
     await figure.getByRole('button', { name: 'Turn the crank' }).waitFor();
@@ -275,6 +277,31 @@ describe('the arrows that turn against each other', () => {
     await figure.getByRole('checkbox', { name: 'with its counterweight' }).uncheck();
     expect(await figure.locator('.path').count()).toBe(0);
     expect(await figure.locator('.line.pull').count()).toBe(2);
+  });
+});
+
+describe('rods on two scales', () => {
+  it('keep their sum when they are slid, and not their ends', async () => {
+    const page = await site.open('rod-weighing/');
+    const figure = figureOf(page, 'rod-scales');
+    const caption = figure.locator('figcaption').first();
+    await says(caption, /^As weighed, the baseline’s scales show/);
+    const masses = async (): Promise<readonly number[]> =>
+      (await figure.locator('tbody td:nth-of-type(1)').allInnerTexts()).map(
+        (text) => printed(text).value,
+      );
+    const [big = 0, small = 0, sum = 0] = await masses();
+    await enter(figure.getByRole('textbox', { name: 'Slide the rods along' }), '1');
+    await says(caption, /^Slid 1 mm towards the small end/);
+    // By the rod's mass over its length, 142 mm; each number shown is rounded to a tenth of a gram.
+    const shift = sum / 142;
+    const [bigAfter = 0, smallAfter = 0, sumAfter = 0] = await masses();
+    expect(sumAfter).toBe(sum);
+    expect(Math.abs(big - bigAfter - shift)).toBeLessThan(0.11);
+    expect(Math.abs(smallAfter - small - shift)).toBeLessThan(0.11);
+    await figure.getByRole('slider').focus();
+    await page.keyboard.press('Home');
+    await says(caption, /^Slid 5 mm towards the big end/);
   });
 });
 
