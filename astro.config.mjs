@@ -19,9 +19,9 @@ const base = process.env['THROWBOOK_BASE'] ?? '/';
 const dictionary = /calculators[\\/]([a-z]+)[\\/]quantities\.ts/;
 // A choice with many options, or with a table behind it.
 const choices = /calculators[\\/]\w+[\\/]([\w-]+)\.choices\.ts/;
-// What every calculator is made of, and its work.
+// What every calculator is made of, and its work; its keys are heard before it is there.
 const calculator =
-  /components[\\/](?:form(?![\\/]Pick)|calculator|results(?![\\/]Shares))[\\/]\w+\.(?:svelte|ts)|notebook[\\/](?:work|evaluation)|units[\\/]plus-minus/;
+  /components[\\/](?:form(?![\\/](?:Pick|keys))|calculator|results(?![\\/]Shares))[\\/]\w+\.(?:svelte|ts)|notebook[\\/](?:work|evaluation)|units[\\/]plus-minus/;
 // What figures are drawn with.
 const drawing = /components[\\/](?:chart|figures)[\\/]|core[\\/]math[\\/]/;
 
@@ -60,7 +60,11 @@ export default defineConfig({
                 groups: [
                   // The few bytes that every page begins with must not bring the rest along.
                   { name: 'first', test: /preload-helper/, priority: 5 },
-                  { name: 'entry', test: /calculators[\\/]quantity\.ts/, priority: 5 },
+                  {
+                    name: 'entry',
+                    test: /calculators[\\/]quantity\.ts|units[\\/]units\.ts/,
+                    priority: 6,
+                  },
                   // The tables behind a choice are wanted where it is made, and not by all of its subject.
                   {
                     test: choices,

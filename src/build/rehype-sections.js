@@ -35,8 +35,63 @@ export function rehypeSections({ open = 2 } = {}) {
       else body.push(child);
     }
     children.push(...kept);
-    tree.children = children;
+    for (const { children: parts, properties } of children) {
+      if (properties?.className?.includes('section'))
+        parts[1].children = inColumns(parts[1].children);
+    }
+    tree.children = inColumns(children);
   };
+}
+
+/** Elements and components that are plain prose, or stand in it like a paragraph. */
+const plain = new Set([
+  // A formula on a line of its own.
+  'span',
+  'p',
+  'ul',
+  'ol',
+  'dl',
+  'h3',
+  'blockquote',
+  'Caution',
+  'Aside',
+  'Checked',
+  'Moved',
+]);
+
+/**
+ * Runs of plain prose, each in a box of its own, so that a wide page can set it in two columns; figures, calculators
+ * and tables stand between them over both.
+ *
+ * @param {readonly any[]} nodes
+ * @returns {any[]}
+ */
+function inColumns(nodes) {
+  /** @type {any[]} */
+  const out = [];
+  /** @type {any[]} */
+  let run = [];
+  const close = () => {
+    // One alone stays in the text column.
+    if (run.filter(({ type }) => type !== 'text').length > 1)
+      out.push({
+        type: 'element',
+        tagName: 'div',
+        properties: { className: ['columns'] },
+        children: run,
+      });
+    else out.push(...run);
+    run = [];
+  };
+  for (const node of nodes) {
+    if (node.type === 'text' || plain.has(node.tagName ?? node.name)) run.push(node);
+    else {
+      close();
+      out.push(node);
+    }
+  }
+  close();
+  return out;
 }
 
 /**

@@ -182,6 +182,10 @@ export class Notebook {
   get visiting(): { readonly job: string; readonly problems: readonly string[] } | undefined {
     return this.#visit;
   }
+  /** True when the reader has written something on this device: a number, or the label of a job. */
+  get hasOwn(): boolean {
+    return this.#ownJob !== '' || countValues(this.#own) > 0;
+  }
   /** How many of the reader's own values {@link keepVisit} would change. */
   get visitReplaces(): number {
     return this.#visit === undefined ? 0 : links().countReplaced(this.#own, this.#visit.values);

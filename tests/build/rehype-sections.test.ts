@@ -42,3 +42,31 @@ test('folds what comes after the open sections, but no caution and no line that 
 test('leaves other texts alone', () => {
   expect(run('content/other.md')).toHaveLength(8);
 });
+
+test('sets runs of plain prose in a box of their own, between what takes the whole width', () => {
+  const figure = { type: 'mdxJsxFlowElement', name: 'Figure', children: [] };
+  const tree = {
+    type: 'root',
+    children: [
+      element('p', 'one'),
+      element('ul', 'two'),
+      figure,
+      element('p', 'alone'),
+      element('h2', 'first'),
+      element('p', 'three'),
+      caution,
+      element('h2', 'folded'),
+      element('p', 'four'),
+      element('p', 'five'),
+    ],
+  };
+  rehypeSections({ open: 1 })(
+    tree as never,
+    { path: 'content/topics/a/index.mdx', data: {} } as never,
+  );
+  const names = (nodes: readonly object[]): readonly string[] =>
+    nodes.map((each) => String('tagName' in each ? each.tagName : 'name' in each && each.name));
+  expect(names(tree.children)).toEqual(['div', 'Figure', 'p', 'h2', 'div', 'details']);
+  const boxes = JSON.stringify(tree).match(/"columns"/gu);
+  expect(boxes).toHaveLength(3);
+});

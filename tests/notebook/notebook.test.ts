@@ -122,8 +122,10 @@ describe('the reader’s own numbers', () => {
     const book = bookIn(tab);
     expect(book.value('baseline', pistonMass).text).toBe('495.2');
     book.leaveVisit();
+    expect(book.hasOwn).toBe(false);
     book.put('baseline', 'bore', { text: '91' }, bore);
     expect(book.value('baseline', bore).text).toBe('91');
+    expect(book.hasOwn).toBe(true);
     expect(book.notice).toContain('does not let the page keep');
   });
 

@@ -1,8 +1,8 @@
-/** The drawing of the first page as a file of its own, for places that show pictures and follow no links in them. */
+/** The drawing of the first page as files of their own, for places that show pictures and follow no links in them. */
 import { drawAssembly } from './assembly-drawing.ts';
 import { round, sheet, write } from './assembly-pen.ts';
 import type { Sizes } from './assembly.ts';
-import { partsOfDrawing, type PartOfDrawing } from './assembly-topics.ts';
+import { partsOfDrawing, type DrawnTopic, type PartOfDrawing } from './assembly-topics.ts';
 import { isDrawn } from './headlines.ts';
 
 /** What the file needs of the site's colours, by day and by night. */
@@ -44,8 +44,6 @@ export function assemblyFile(
   colours: Colours,
 ): string {
   const { picture, targets } = drawAssembly(sizes);
-  const set = (time: 'day' | 'night'): string =>
-    `svg{--ink:${colours.ink[time]};--paper:${colours.paper[time]}}`;
   const labels = topics.flatMap(({ id, title }, at) => {
     if (!isDrawn(id)) return [];
     const { side, line, label }: PartOfDrawing = partsOfDrawing[id];
@@ -58,21 +56,45 @@ export function assemblyFile(
       `<text x="${String(text)}" y="${String(line - 7)}">${String(at + 1)} ${escaped(label ?? title)}</text>`
     );
   });
+  const margin = 20;
+  const view = [-margin, -margin, sheet.width + 2 * margin, sheet.height + 2 * margin] as const;
+  const name = 'One throw and one cylinder in section, each part with the name of its topic';
+  return file(view, name, colours, [picture.replaceAll('/><', '/>\n<'), ...labels]);
+}
+
+/** The drawing without its labels, and in it the part that a topic is about. */
+export function placeFile(sizes: Sizes, topic: DrawnTopic, colours: Colours): string {
+  const { picture, targets } = drawAssembly(sizes);
+  const view = [sheet.left - 4, 0, sheet.right - sheet.left + 8, sheet.height] as const;
+  const { part } = partsOfDrawing[topic];
+  return file(view, `One throw and one cylinder in section; drawn full: ${part}`, colours, [
+    picture,
+    `<style>.here{fill:var(--ink);fill-opacity:.3;stroke:var(--ink);stroke-width:6}</style>`,
+    `<path class="here" d="${targets[topic].shape}"/>`,
+  ]);
+}
+
+/** @param view left, top, width and height in drawing units */
+function file(
+  view: readonly [number, number, number, number],
+  name: string,
+  colours: Colours,
+  content: readonly string[],
+): string {
+  const set = (time: 'day' | 'night'): string =>
+    `svg{${(['ink', 'paper'] as const).map((each) => `--${each}:${colours[each][time]}`).join(';')}}`;
   const patterns = hatches.map(
     ({ id, step, turn }) =>
       `<pattern id="${id}" width="${String(step)}" height="${String(step)}" patternUnits="userSpaceOnUse" patternTransform="rotate(${String(turn)})"><path d="M0 0V${String(step)}"/></pattern>`,
   );
-  const margin = 20;
-  const [width, height] = [sheet.width + 2 * margin, sheet.height + 2 * margin];
-  const from = String(-margin);
-  const size = `width="${String(width)}" height="${String(height)}"`;
+  const [left, top, width, height] = view.map(String);
+  const size = `width="${width ?? ''}" height="${height ?? ''}"`;
   return [
-    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="${from} ${from} ${String(width)} ${String(height)}" ${size} role="img" aria-label="One throw and one cylinder in section, each part with the name of its topic">`,
+    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="${view.join(' ')}" ${size} role="img" aria-label="${escaped(name)}">`,
     `<style>${set('day')}\n@media (prefers-color-scheme:dark){${set('night')}}\n${style}</style>`,
     `<defs>${patterns.join('')}</defs>`,
-    `<rect class="sheet" x="${from}" y="${from}" ${size}/>`,
-    picture.replaceAll('/><', '/>\n<'),
-    ...labels,
+    `<rect class="sheet" x="${left ?? ''}" y="${top ?? ''}" ${size}/>`,
+    ...content,
     '</svg>\n',
   ].join('\n');
 }

@@ -69,9 +69,11 @@ function press(seen: Element, own: Element): Pick<Deed, 'back' | 'again'> | unde
 function strike(event: KeyboardEvent, seen: Element, own: Element): Deed['again'] | undefined {
   const { key, altKey, ctrlKey, metaKey, isComposing } = event;
   if (ctrlKey || metaKey || isComposing || !isTyped(seen)) return undefined;
-  const steps = /^(?:Arrow|Page)(?:Up|Down)$/.test(key) && seen instanceof HTMLInputElement;
+  const isLine = seen instanceof HTMLInputElement;
+  const steps = /^(?:Arrow|Page)(?:Up|Down)$/.test(key) && isLine;
   if (!steps && key !== 'Enter') return undefined;
-  event.preventDefault();
+  // In several lines the browser goes on to the next one, as it will with the code there.
+  if (isLine) event.preventDefault();
   // As it will stand behind a number that was stepped, so that what is typed next goes there.
   if (steps) seen.setSelectionRange(seen.value.length, seen.value.length);
   return () => {

@@ -1,3 +1,4 @@
+import { moveByKeys } from '../form/keys.ts';
 import type * as Lost from './lost.ts';
 import { partOf, partSelector } from './parts.ts';
 import { overtake, remember, replay, telling } from './replay.ts';
@@ -120,6 +121,7 @@ for (const kind of telling) {
     { capture: true },
   );
 }
+document.addEventListener('keydown', moveByKeys);
 // What had the focus before this code was here.
 document.activeElement?.dispatchEvent(new FocusEvent('focusin', { bubbles: true }));
 

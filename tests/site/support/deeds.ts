@@ -11,6 +11,8 @@ export interface Story {
 
 /** The calculator that most of it is done to, and its page. */
 export const weighing = 'rod-weighing';
+/** One with nothing but numbers. */
+const overlap = 'crank-overlap';
 /** The first number of its form. */
 export const mass = (page: Page): Locator => field(page, weighing, 'rodMass', 'baseline');
 /** Steps it so many times: by the buttons that come with the focus on touch, else by keys. */
@@ -104,6 +106,32 @@ export const stories: Readonly<Record<string, Story>> = {
     },
     at: (page) => note(page, weighing, 'rodMass', 'baseline').textContent(),
     shows: /must be/,
+  },
+  'Enter, which goes down, and asks what is wrong': {
+    path: `${overlap}/`,
+    async deeds(page) {
+      await field(page, overlap, 'mainDiameter', 'baseline').click();
+      await typeOver(page, '-5');
+      await press(page, 'Enter');
+      await page.keyboard.type('51.5');
+      await press(page, 'Enter', 'Shift+Enter', 'Enter', 'ArrowUp', 'ArrowUp', 'F2', 'Escape');
+    },
+    at: (page) => note(page, overlap, 'mainDiameter', 'baseline').textContent(),
+    shows: /must be/,
+  },
+  'readings of several lines, gone through by keys': {
+    path: `${weighing}/`,
+    async deeds(page) {
+      await field(page, weighing, 'bigEndReadings', 'baseline').click();
+      await press(page, 'ControlOrMeta+End', 'Enter', 'ArrowUp', 'End', 'Backspace');
+      await press(page, 'ArrowDown');
+      await page.keyboard.type('421.5');
+      await press(page, 'Enter', 'PageUp', 'Home');
+      await page.keyboard.type('4');
+      await press(page, 'Tab', 'ControlOrMeta+End', 'Backspace');
+    },
+    at: (page) => field(page, weighing, 'bigEndReadings', 'baseline').inputValue(),
+    shows: /^4/,
   },
   'a unit chosen, a number typed, another unit chosen': {
     path: `${weighing}/`,
