@@ -56,7 +56,6 @@ const plain = new Set([
   'Caution',
   'Aside',
   'Checked',
-  'Moved',
 ]);
 
 /**

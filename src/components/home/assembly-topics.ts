@@ -44,6 +44,14 @@ export const partsOfDrawing = {
     side: 'left',
     line: 734,
   },
+  'quoted-bobweight': {
+    part: 'bobweight that is clamped on a crankpin',
+    calculator: 'bobweight-implied',
+    out: 'impliedBigEnd',
+    words: 'Big end that it implies',
+    side: 'right',
+    line: 822,
+  },
   'balance-factor': {
     part: 'balance mass opposite the crankpin',
     calculator: 'partial-balance',
@@ -138,6 +146,14 @@ export const partsOfDrawing = {
     words: 'Coefficient of fluctuation',
     side: 'right',
     line: 558,
+  },
+  'inertia-by-swinging': {
+    part: 'part on two wires',
+    calculator: 'bench-swing',
+    out: 'partInertia',
+    words: 'Inertia of the part',
+    side: 'left',
+    line: 822,
   },
   'wrist-pin': {
     part: 'wrist pin',

@@ -16,7 +16,7 @@ import {
 } from './assembly-pen.ts';
 
 /** Where the shaft to the gears is broken off. */
-const shaftEnd = 866;
+const shaftEnd = 852;
 
 /** The start of an arc about a radius in [mm], up to its two flags. */
 function arc(radius: number): string {
