@@ -21,12 +21,22 @@ describe('against the parts laid out one by one, and cranks turned with real rod
     const forces = ['backward', 'forwardLeft', 'residual', 'residualGreatest', 'residualLeast'];
     const size = { ...within(1e-6, forces), backwardShare: 1e-10 };
     const near = { share: 1e-9, size };
-    expectReference(factorRoutes.turnedWithRods, partialBalance, reference['partial-balance'], near);
+    expectReference(
+      factorRoutes.turnedWithRods,
+      partialBalance,
+      reference['partial-balance'],
+      near,
+    );
   });
 
   test(proves(quotedRoutes.splitSearched), () => {
     const near = { share: 1e-11, size: { impliedSmallEnd: 1e-12 } };
-    expectReference(quotedRoutes.splitSearched, bobweightImplied, reference['bobweight-implied'], near);
+    expectReference(
+      quotedRoutes.splitSearched,
+      bobweightImplied,
+      reference['bobweight-implied'],
+      near,
+    );
   });
 
   // Sums of up to twelve throws may cancel to nothing: to the rounding of 1, or of 1 kg·m.
