@@ -89,7 +89,7 @@ describe('a link with numbers, made when a page had more parts', () => {
     const page = await site.arrive(bobweight);
     await expect.poll(() => lines(page)).toEqual(['Balance factor', 'A quoted bobweight']);
     expect(await field(page, 'bobweight', 'pistonMass', 'baseline').inputValue()).toBe('444');
-    await page.getByRole('button', { name: 'Back to my job' }).click();
+    await page.getByRole('button', { name: 'Back to the example' }).click();
     await expect.poll(() => lines(page)).toEqual([]);
   });
 
