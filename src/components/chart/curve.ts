@@ -78,6 +78,11 @@ export interface LabelPlace {
   readonly half: number;
 }
 
+/** Places across a word at which the curves near it are looked at. */
+function probesOver(middle: number, half: number): readonly number[] {
+  return Array.from({ length: 9 }, (_, i) => middle + half * (i / 4 - 1));
+}
+
 /**
  * Finds where a curve's own word reads best: of twenty-four places, the one farthest from every other curve
  * and from the edge on that side. `taken` holds places of words already set, `uprights` lines better not
@@ -103,7 +108,8 @@ export function labelPlace(
     for (const above of [true, false]) {
       // A sloping curve would run through a wide word: measure at its middle and at both its ends.
       let limit = above ? Infinity : -Infinity;
-      const probes = [px - half, px, px + half].map((p) => heightAt(own, x.invert(p)));
+      const across = probesOver(px, half);
+      const probes = across.map((p) => heightAt(own, x.invert(p)));
       if (probes.some((p) => p === undefined)) continue;
       for (const p of probes) {
         const py = y.at(p ?? 0);
@@ -114,11 +120,14 @@ export function labelPlace(
       if (room < 0) continue;
       room = Math.min(room, 24);
       for (const other of others) {
-        for (const p of [px - half, px, px + half]) {
+        const middle = above ? place - 5 : place + 5;
+        const gaps = across.flatMap((p) => {
           const height = heightAt(other, x.invert(p));
-          if (height === undefined) continue;
-          room = Math.min(room, Math.abs(y.at(height) - (above ? place - 5 : place + 5)) - 7);
-        }
+          return height === undefined ? [] : [y.at(height) - middle];
+        });
+        // A steep curve may jump over the word between two places.
+        const crosses = gaps.some((gap, k) => gap * (gaps[k - 1] ?? gap) < 0);
+        for (const gap of gaps) room = Math.min(room, crosses ? -7 : Math.abs(gap) - 7);
       }
       for (const word of taken) {
         const beside = Math.abs(word.x - px) > word.half + half + 4;
