@@ -33,6 +33,14 @@ export function curvePath(points: Points, x: Scale, y: Scale, most = 361): strin
   return path;
 }
 
+/** The `d` attribute of what lies between a curve without gaps and the height 0; empty for an empty curve. */
+export function areaPath(points: Points, x: Scale, y: Scale): string {
+  const line = curvePath(points, x, y);
+  const [first, last] = [points.x[0], points.x[points.x.length - 1]];
+  if (line === '' || first === undefined || last === undefined) return '';
+  return `${line}L${short(x.at(last))} ${short(y.at(0))}H${short(x.at(first))}Z`;
+}
+
 /**
  * The height of a curve at `at`, read on the straight line between its neighbours. `undefined` outside the
  * curve and in a gap. The list must rise in x.

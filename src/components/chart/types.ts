@@ -9,6 +9,8 @@ export interface ChartSeries extends Points {
   readonly label: string;
   /** Part of a curve that is marked and named elsewhere: it carries neither marks nor word. */
   readonly bare?: true;
+  /** What lies between the curve and nothing is filled: areas are to be compared. */
+  readonly shade?: true;
 }
 
 /** A place on the x axis worth marking across the whole height. */
