@@ -367,7 +367,7 @@ describe('load against speed', () => {
     const figure = figureOf(page, 'load-speed');
     const caption = figure.locator('figcaption').first();
     const before = await seen(caption);
-    await figure.getByLabel('Pull at overlap TDC, by section').selectOption('eye');
+    await figure.getByRole('radio', { name: 'small-end eye' }).check();
     await expect.poll(() => seen(caption)).not.toBe(before);
     const eye = page.locator('tr[data-output="eyePull"] td[data-set="baseline"]');
     await openFolds(eye);

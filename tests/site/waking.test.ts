@@ -142,18 +142,19 @@ it('shows the numbers of now to whoever prints, wherever they stand', async () =
 
 describe('what is done before the code has arrived', () => {
   it('counts in the drawing for a wide page as well, and that drawing leaves', async () => {
-    const { page, release } = await openSlow('reversal-load/');
-    const figure = page.locator('[data-figure="load-speed"]');
+    const { page, release } = await openSlow('gas-port/');
+    const figure = page.locator('[data-figure="groove-section"]');
     const wide = page.locator('.figure-wide').filter({ has: page.locator('select') });
+    const holes = 'Holes of the third';
     expect(await figure.isVisible()).toBe(false);
-    await wide.locator('select').selectOption({ index: 2 });
-    const wanted = await wide.locator('select').inputValue();
+    await wide.getByLabel(holes).selectOption({ index: 1 });
+    const wanted = await wide.getByLabel(holes).inputValue();
     await wide.locator('summary').first().click();
     release();
     await expect.poll(() => figure.getAttribute('data-alive')).toBe('');
     expect(await wide.count()).toBe(0);
     expect(await figure.isVisible()).toBe(true);
-    expect(await figure.locator('select').inputValue()).toBe(wanted);
+    expect(await figure.getByLabel(holes).inputValue()).toBe(wanted);
     expect(await figure.locator('details').first().getAttribute('open')).not.toBeNull();
   });
 

@@ -5,6 +5,7 @@ import { impliedEnds, pinBobweight, type PinParts } from '../../../src/core/bala
 import { routes } from '../../../content/topics/bobweight/routes.ts';
 import { routes as quotedRoutes } from '../../../content/topics/quoted-bobweight/routes.ts';
 import { proves } from '../../proves.ts';
+import { evenly } from '../../evenly.ts';
 
 /** The invented V8 for the road. */
 const road: PinParts = {
@@ -21,7 +22,7 @@ const road: PinParts = {
 };
 
 const grams = fc.double({ min: 0.001, max: 1, noNaN: true });
-const difference = fc.double({ min: -0.0005, max: 0.01, noNaN: true });
+const difference = evenly(-0.0005, 0.01);
 const parts: fc.Arbitrary<PinParts> = fc.record({
   pistonMass: grams,
   pinMass: grams,
@@ -32,7 +33,7 @@ const parts: fc.Arbitrary<PinParts> = fc.record({
   shellMass: grams,
   oilMass: grams,
   rodsPerPin: fc.integer({ min: 1, max: 9 }),
-  reciprocatingFraction: fc.double({ min: 0, max: 1, noNaN: true }),
+  reciprocatingFraction: evenly(0, 1),
   partnerRotating: difference,
   partnerReciprocating: difference,
 });
