@@ -13,6 +13,7 @@ import {
   visitKey,
   type Shelf,
 } from './storage.ts';
+import { shownViews } from './shown-views.svelte.ts';
 import type { Shared } from './sharing.ts';
 import { exampleOf } from './example.ts';
 import { isLink } from './is-link.ts';
@@ -259,6 +260,7 @@ export class Notebook {
       this.#visit?.values ?? emptyContents().values,
       // Without a visit there are no names but the page's own, and the whole dictionary need not be fetched.
       new Map([...dictionary(), ...entries.map((entry) => [entry.name, entry] as const)]),
+      shownViews.text,
     );
   }
 
@@ -288,6 +290,7 @@ export class Notebook {
         at: this.#world?.address() ?? '',
         values: copied(arrival.visit.values),
       };
+    shownViews.open(this.#visit?.view ?? '');
     this.#changed();
     this.#keepVisit();
   }
@@ -350,6 +353,7 @@ export class Notebook {
     const visiting = this.#tab.get(visitKey);
     const visit = visiting === undefined ? undefined : links().parseVisit(visiting);
     this.#visit = visit === undefined ? undefined : { ...visit, values: copied(visit.values) };
+    shownViews.open(visit?.view ?? '');
     this.#changed();
   }
   #replace(contents: Contents): void {
