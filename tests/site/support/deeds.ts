@@ -213,7 +213,7 @@ export const stories: Readonly<Record<string, Story>> = {
     at: (page) => drawing(page, 'load-speed').getByRole('textbox').inputValue(),
     shows: /4$/,
   },
-  'the tool of a figure that is drawn twice': {
+  'the tool of a figure, folded and unfolded': {
     path: 'cylinder-pressure/',
     async deeds(page) {
       const part = drawing(page, 'pressure-curve');
