@@ -10,6 +10,8 @@ try {
   }
   // A link's banner needs its room from the start, so that nothing moves when it comes.
   if (own) document.documentElement.setAttribute('data-pending', link ? 'link' : '');
+  // Whoever was sent numbers came for them, and not to be asked.
+  if (link) document.documentElement.setAttribute('data-no-questions', '');
 } catch (forbidden) {
   // Storage is forbidden here: the example stands until the page's code says otherwise.
 }

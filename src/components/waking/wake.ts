@@ -1,4 +1,4 @@
-import { moveByKeys } from '../form/keys.ts';
+import { clickCell, moveByKeys } from '../form/keys.ts';
 import type * as Lost from './lost.ts';
 import { partOf, partSelector } from './parts.ts';
 import { overtake, remember, replay, telling } from './replay.ts';
@@ -122,6 +122,7 @@ for (const kind of telling) {
   );
 }
 document.addEventListener('keydown', moveByKeys);
+document.addEventListener('click', clickCell);
 // What had the focus before this code was here.
 document.activeElement?.dispatchEvent(new FocusEvent('focusin', { bubbles: true }));
 
