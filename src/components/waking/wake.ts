@@ -97,7 +97,8 @@ function wakeAll(): void {
   });
   for (const part of here) void wake(part);
   idle(() => {
-    for (const part of asleep) void wake(part);
+    // One that could not be fetched just now is tried again later, and not at once.
+    for (const part of asleep) if (lost?.isLost(part) !== true) void wake(part);
   });
 }
 
