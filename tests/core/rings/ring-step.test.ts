@@ -38,7 +38,10 @@ describe('a ring between its flanks', () => {
   it.each([
     ['the lower', bottom, -50, 0],
     ['the upper', top, 50, 1],
-  ])('is stopped dead by %s flank', (_flank, place, rise, share) => {
+    // These land in the second half of the step.
+    ['the lower', bottom, -0.7, 0],
+    ['the upper', top, 0.7, 1],
+  ])('is stopped dead by %s flank, place %d, at %d m/s', (_flank, place, rise, share) => {
     const { lift, rise: speed, calm } = step(place, 0.5 * clearance, rise, 8);
     expect(lift).toBe(share * clearance);
     expect(speed).toBe(0);
