@@ -62,6 +62,26 @@ describe('a number typed in a part that cannot be fetched', () => {
     await says(result(again, 'bobweight', 'bobweight', 'baseline'), /1757/);
   });
 
+  it('is told of though the code that tells it comes after the loss', async () => {
+    const { context } = await site.reader(desk);
+    const page = await context.newPage();
+    let release = (): void => undefined;
+    const wait = new Promise<void>((done) => {
+      release = done;
+    });
+    await page.route(/\/(?:alive|lost)\.[^/]*\.js$/, async (route) => {
+      if (route.request().url().includes('/alive.')) return route.abort();
+      await wait;
+      return route.continue();
+    });
+    await page.goto('bobweight/');
+    const failed = page.waitForEvent('requestfailed');
+    await enter(field(page, 'bobweight', 'pistonMass', 'baseline'), '500');
+    await failed;
+    release();
+    await says(page.getByRole('alert'), 'the connection is lost');
+  });
+
   it('does not become the reader’s own where a link is visited', async () => {
     const { page, mend } = await arriveCut('bobweight/');
     await page.evaluate(() => {

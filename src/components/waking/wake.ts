@@ -33,19 +33,22 @@ function idle(run: () => void): void {
 
 /** What is done where fetching fails; fetched once the page has loaded, to be there when the connection is not. */
 let lost: typeof Lost | undefined;
+/** What failed before that was here: tried again then, and said if it fails again. */
+const unsaid: (() => void)[] = [];
 async function fetchLost(): Promise<void> {
   try {
     lost = await import('./lost.ts');
   } catch {
     window.addEventListener('online', () => void fetchLost(), { once: true });
   }
+  for (const again of unsaid.splice(0)) again();
 }
 if (document.readyState === 'complete') idle(() => void fetchLost());
 else window.addEventListener('load', () => idle(() => void fetchLost()));
 
 /** Calls `again` when fetching is worth another try. */
 function later(again: () => void): void {
-  if (lost === undefined) window.addEventListener('online', again, { once: true });
+  if (lost === undefined) unsaid.push(again);
   else lost.later(again);
 }
 
