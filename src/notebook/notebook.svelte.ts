@@ -2,12 +2,16 @@ import type { Entry, SetId } from '../calculators/define.ts';
 import { dictionary, links, loadDictionary } from './dictionary.ts';
 import { settle, shownIn, written, type Shown } from '../units/settle.ts';
 import {
+  isJobId,
   jobKey,
+  keyInJob,
+  openJobKey,
   openShelf,
   placeOf,
   previousKey,
   readShelf,
   renameOnShelf,
+  shelfOfJob,
   systemKey,
   valueKey,
   visitKey,
@@ -54,7 +58,10 @@ function copied(values: SetValues): Writable {
  */
 export class Notebook {
   readonly #world: World | undefined;
-  readonly #shelf: Shelf;
+  /** What the device keeps, of all jobs. */
+  readonly device: Shelf;
+  #jobId = $state('');
+  #shelf: Shelf;
   readonly #tab: Shelf;
   #own: Writable = $state({ baseline: {}, candidate: {} });
   #ownJob = $state('');
@@ -72,9 +79,11 @@ export class Notebook {
 
   constructor(world?: World) {
     this.#world = world;
-    this.#shelf = openShelf(() => world?.local());
+    this.device = openShelf(() => world?.local());
     this.#tab = openShelf(() => world?.session());
-    if (world !== undefined) this.#readOwn();
+    this.#shelf = this.device;
+    if (world !== undefined)
+      this.#enter(this.#tab.get(openJobKey) ?? this.device.get(openJobKey) ?? '');
   }
 
   /**
@@ -100,6 +109,18 @@ export class Notebook {
     this.#system = system;
     this.#changed();
     this.#keep(systemKey, system);
+  }
+
+  /** The id of the job that is open in this tab; empty for the first. */
+  get jobId(): string {
+    return this.#jobId;
+  }
+  /** Opens another job of the device, in this tab and for tabs to come. A visit ends. */
+  openJob(id: string): void {
+    if (this.#world === undefined) return;
+    this.#enter(id);
+    this.device.set(openJobKey, this.#jobId);
+    if (this.#visit !== undefined) this.leaveVisit();
   }
 
   /** The label of the job: of the visit while there is one. */
@@ -324,9 +345,12 @@ export class Notebook {
   }
 
   /** Another tab changed the storage: takes over the value of that key, or everything when it was emptied. */
-  follow(key: string | null): void {
+  follow(on: string | null): void {
+    if (on !== null) this.device.forget(on);
+    const key = on === null || on === systemKey ? on : keyInJob(this.#jobId, on);
+    // Another job's.
+    if (key === undefined) return;
     const place = key === null ? undefined : placeOf(key);
-    if (key !== null) this.#shelf.forget(key);
     if (key === null || place === undefined) {
       this.#readOwn();
       return;
@@ -366,6 +390,14 @@ export class Notebook {
     // The tab's storage only carries a visit to other pages; where it is refused, this page still has it.
     if (this.#visit === undefined) this.#tab.remove(visitKey);
     else this.#tab.set(visitKey, links().writeVisit(this.#visit));
+  }
+  /** Goes to a job; an id that cannot be one's is the first. The tab keeps to it, whatever others open. */
+  #enter(id: string): void {
+    this.#jobId = isJobId(id) ? id : '';
+    this.#shelf = shelfOfJob(this.#jobId, this.device);
+    this.#tab.set(openJobKey, this.#jobId);
+    this.#carried = { baseline: {}, candidate: {} };
+    this.#readOwn();
   }
   #readOwn(): void {
     renameOnShelf(this.#shelf);

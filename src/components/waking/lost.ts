@@ -37,6 +37,13 @@ function isVisit(): boolean {
   return location.hash.includes('=') || sessionStorage.getItem(`${prefix}visit`) !== null;
 }
 
+/** Where the values of the job that is open in this tab stand. */
+function roomOfJob(): string {
+  const open = `${prefix}open`;
+  const id = sessionStorage.getItem(open) ?? localStorage.getItem(open) ?? '';
+  return id === '' ? prefix : `${prefix}jobs/${id}/`;
+}
+
 /** Keeps the numbers typed in a part in the browser's storage, unless they belong to a link that is only visited. */
 export function keepTyped(part: HTMLElement): void {
   inStorage(() => {
@@ -44,7 +51,7 @@ export function keepTyped(part: HTMLElement): void {
     const keys = kept.get(part) ?? new Map<string, { readonly was: string | null; now: string }>();
     kept.set(part, keys);
     for (const [number, value] of numbersOf(part)) {
-      const key = prefix + number;
+      const key = roomOfJob() + number;
       const now = JSON.stringify(value);
       const was = keys.has(key) ? (keys.get(key)?.was ?? null) : localStorage.getItem(key);
       keys.set(key, { was, now });
