@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { pressureCycle } from '../../../src/core/loads/cylinder-pressure.ts';
 import { gasPort } from '../../../src/core/rings/gas-port.ts';
 import { ringCycle } from '../../../src/core/rings/ring-cycle.ts';
 import { ringDrive } from '../../../src/core/rings/ring-drive.ts';
@@ -37,6 +38,9 @@ describe('what a cycle fails to repeat', () => {
 });
 
 describe('the search for the cycle that repeats', () => {
+  const throttle = { manifoldPressure: 70e3, volumetricEfficiency: 0.74 };
+  const halfOpen = pressureCycle({ ...hill, ...throttle }, 5760).pressure;
+
   it('ends as soon for a ring that stands on the upper flank where the cycle begins', () => {
     // With the throttle closed the cylinder is at 0.3 bar as the intake stroke ends, and the gas below holds the ring up.
     const closed = { manifoldPressure: 30e3, volumetricEfficiency: 0.32, maxSpeed: 1000 * rpm };
@@ -48,6 +52,23 @@ describe('the search for the cycle that repeats', () => {
       expect(work).toBeLessThan(3 * 3 * (angle.length - 1));
     }
   });
+
+  it.each([
+    [500, 0.25, standInTable(5760)],
+    [500, 0.5, standInTable(5760)],
+    [2000, 0.75, halfOpen],
+  ])(
+    'ends with a height that repeats as the pressures do: %d min⁻¹, flank factor %d',
+    (speed, flankFactor, pressure) => {
+      // In flight over BDC the ring comes to its place a cycle later than the pressures to theirs.
+      const drive = ringDrive({ ...hill, maxSpeed: speed * rpm }, pressure);
+      const { lift, drift } = ringCycle(packOf({ flankFactor }), drive, 'free');
+      expect(drift).toBeLessThan(5e-4);
+      const [first = Number.NaN, last = Number.NaN] = [lift[0], lift.at(-1)];
+      expect(first).toBeGreaterThan(0);
+      expect(Math.abs(last - first)).toBeLessThan(0.01 * hill.ringSideClearance);
+    },
+  );
 
   it('is given up after sixteen cycles for a ring that never repeats its motion', () => {
     // Nothing holds a flank closed: the ring lands and leaves again a little otherwise in every cycle.
