@@ -26,7 +26,7 @@ const calculator =
 const drawing = /components[\\/](?:chart|figures)[\\/]|core[\\/]math[\\/]/;
 // What every figure needs, or nearly every one.
 const figure =
-  /components[\\/](?:figures[\\/](?:index|types|Drawn|read|parts[\\/]CutHatch)|chart[\\/](?:FoldedTable|Scroller|size|download))\./;
+  /components[\\/](?:figures[\\/](?:index|types|Drawn|read|parts[\\/](?:FigureFrame|CutHatch))|chart[\\/](?:FoldedTable|Scroller|size|download))\./;
 
 export default defineConfig({
   base,
