@@ -100,13 +100,11 @@ describe('jobs', () => {
     const text = await readFile(await download.path(), 'utf8');
     const other = await site.arrive('jobs/');
     await openJobs(other);
-    await other
-      .getByLabel('Add the jobs of a file')
-      .setInputFiles({
-        name: 'jobs.json',
-        mimeType: 'application/json',
-        buffer: Buffer.from(text),
-      });
+    await other.getByLabel('Add the jobs of a file').setInputFiles({
+      name: 'jobs.json',
+      mimeType: 'application/json',
+      buffer: Buffer.from(text),
+    });
     await says(other.getByRole('status').first(), '3 jobs from the file stand in the list');
     expect(await jobNamed(other, 'One').count()).toBe(1);
     expect(await jobNamed(other, 'Two').count()).toBe(1);
