@@ -11,6 +11,8 @@ const prefix = 'throwbook/1/';
 const againKey = 'throwbook/again';
 
 const notes = new Map<HTMLElement, HTMLElement>();
+/** One of the notes was read out; the others say the same. */
+let isTold = false;
 const whenBack: (() => void)[] = [];
 /** What was kept in the storage for a part, by key, and what had stood there. */
 const kept = new Map<HTMLElement, Map<string, { readonly was: string | null; now: string }>>();
@@ -79,8 +81,11 @@ function say(part: HTMLElement, words: string): void {
   const known = notes.get(part);
   const note = known ?? document.createElement('p');
   note.className = 'stale-note';
-  // The first is read out; the others say the same.
-  if (notes.size === 0) note.setAttribute('role', 'alert');
+  // In a fold that is closed nobody would hear of it.
+  if (!isTold && part.checkVisibility()) {
+    note.setAttribute('role', 'alert');
+    isTold = true;
+  }
   if (note.textContent !== words) note.textContent = words;
   if (known === undefined) part.before(note);
   notes.set(part, note);
@@ -135,6 +140,7 @@ export function regain(part: HTMLElement): void {
   notes.get(part)?.remove();
   notes.delete(part);
   if (notes.size > 0) return;
+  isTold = false;
   pause = 4000;
   inStorage(() => {
     sessionStorage.removeItem(againKey);
