@@ -1,8 +1,7 @@
 import * as v from 'valibot';
 import { few } from './few.ts';
 import { fromFile, longestFile, toFile } from './file.ts';
-import { asAbout, type About } from './jobs.ts';
-import type { Contents } from './values.ts';
+import { asAbout, type WholeJob } from './jobs.ts';
 
 /** The name by which a file of several jobs is known, and the version that {@link toJobsFile} writes. */
 const jobsFormat = 'throwbook-jobs';
@@ -10,15 +9,16 @@ const jobsVersion = 1;
 /** A longer file is not read: a hundred full jobs are half of it. */
 export const longestJobsFile = 20 * longestFile;
 
-/** A job with all that it holds. */
-export interface WholeJob extends Contents {
-  readonly about: About;
-}
-
 const Outline = v.object({
   format: v.literal(jobsFormat),
   version: v.pipe(v.number(), v.integer(), v.minValue(1)),
-  jobs: v.array(v.object({ about: v.optional(v.unknown()), notebook: v.unknown() })),
+  jobs: v.array(
+    v.object({
+      about: v.optional(v.unknown()),
+      example: v.optional(v.unknown()),
+      notebook: v.unknown(),
+    }),
+  ),
 });
 
 /**
@@ -31,8 +31,9 @@ export function toJobsFile(jobs: readonly WholeJob[], when: string): string {
     format: jobsFormat,
     version: jobsVersion,
     saved: when,
-    jobs: jobs.map(({ about, job, values }) => ({
+    jobs: jobs.map(({ about, hasExample, job, values }) => ({
       about,
+      example: hasExample,
       notebook: JSON.parse(toFile(values, job, when)) as unknown,
     })),
   };
@@ -63,7 +64,10 @@ export function fromJobsFile(text: string): {
   const outline = v.safeParse(Outline, parsed);
   if (!outline.success) {
     const { usable, problems, job, values } = fromFile(text);
-    return { jobs: usable ? [{ job, values, about: asAbout(undefined) }] : [], problems };
+    return {
+      jobs: usable ? [{ job, values, about: asAbout(undefined), hasExample: true }] : [],
+      problems,
+    };
   }
   const { version, jobs } = outline.output;
   const problems: string[] = [];
@@ -71,11 +75,13 @@ export function fromJobsFile(text: string): {
     problems.push(
       `This file was saved by a later version of these pages (${String(version)}; this one knows ${String(jobsVersion)}). What could be read is used.`,
     );
-  const read = jobs.flatMap(({ about, notebook }, place): readonly WholeJob[] => {
+  const read = jobs.flatMap(({ about, example, notebook }, place): readonly WholeJob[] => {
     const one = fromFile(JSON.stringify(notebook ?? null));
     const name = one.job.trim() === '' ? `number ${String(place + 1)}` : one.job;
     problems.push(...one.problems.map((problem) => `Job ${name}: ${problem}`));
-    return one.usable ? [{ job: one.job, values: one.values, about: asAbout(about) }] : [];
+    return one.usable
+      ? [{ job: one.job, values: one.values, about: asAbout(about), hasExample: example !== false }]
+      : [];
   });
   return { jobs: read, problems: few(problems) };
 }

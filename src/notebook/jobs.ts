@@ -1,4 +1,13 @@
-import { isJobId, jobIds, jobKey, readShelf, shelfOfJob, valueKey, type Shelf } from './storage.ts';
+import {
+  exampleKey,
+  isJobId,
+  jobIds,
+  jobKey,
+  readShelf,
+  shelfOfJob,
+  valueKey,
+  type Shelf,
+} from './storage.ts';
 import { parseVisit } from './visit.ts';
 import { bothSets, countValues, emptyContents, writeValue, type Contents } from './values.ts';
 
@@ -28,6 +37,14 @@ export interface Job {
   readonly about: About;
   /** How many numbers of the reader's own it holds. */
   readonly numbers: number;
+  /** True where the invented example stands for numbers that the reader has not typed. */
+  readonly hasExample: boolean;
+}
+
+/** A job with all that it holds. */
+export interface WholeJob extends Contents {
+  readonly about: About;
+  readonly hasExample: boolean;
 }
 
 const aboutKey = 'throwbook/1/about';
@@ -35,9 +52,8 @@ const aboutKey = 'throwbook/1/about';
 const deletedKey = 'throwbook/1/deleted';
 const mostDeleted = 20;
 
-interface Deleted extends Contents {
+interface Deleted extends WholeJob {
   readonly id: string;
-  readonly about: About;
 }
 
 function parsed(json: string | undefined): unknown {
@@ -71,22 +87,22 @@ export function listJobs(device: Shelf): readonly Job[] {
   return [readJob(device, first), ...jobs];
 }
 
-/** One job as it is kept. */
-export function readJob(device: Shelf, id: string): Job {
+/** A job with all that it holds, as it is kept. */
+export function wholeJob(device: Shelf, id: string): WholeJob {
   const shelf = shelfOfJob(id, device);
   const { job, values } = readShelf(shelf);
   return {
-    id,
-    label: job,
+    job,
+    values,
     about: asAbout(parsed(shelf.get(aboutKey))),
-    numbers: countValues(values),
+    hasExample: shelf.get(exampleKey) !== 'none',
   };
 }
 
-/** The label and the numbers of a job. */
-export function contentsOfJob(device: Shelf, id: string): Contents {
-  const { job, values } = readShelf(shelfOfJob(id, device));
-  return { job, values };
+/** One job as a list shows it. */
+export function readJob(device: Shelf, id: string): Job {
+  const { job, values, about, hasExample } = wholeJob(device, id);
+  return { id, label: job, about, numbers: countValues(values), hasExample };
 }
 
 /** Writes what is said about a job. */
@@ -97,6 +113,13 @@ export function describeJob(device: Shelf, id: string, about: About): void {
 /** Names a job. */
 export function renameJob(device: Shelf, id: string, label: string): void {
   shelfOfJob(id, device).set(jobKey, label);
+}
+
+/** Lets the invented example stand for numbers that the reader has not typed, or for none. */
+export function setExample(device: Shelf, id: string, hasExample: boolean): void {
+  const shelf = shelfOfJob(id, device);
+  if (hasExample) shelf.remove(exampleKey);
+  else shelf.set(exampleKey, 'none');
 }
 
 /** An id that no job of the device has. */
@@ -110,29 +133,25 @@ function freshId(device: Shelf, random: () => number): string {
   }
 }
 
-function fill(device: Shelf, id: string, contents: Contents, about: About): void {
+function fill(device: Shelf, id: string, { job, values, about, hasExample }: WholeJob): void {
   const shelf = shelfOfJob(id, device);
-  shelf.set(jobKey, contents.job);
-  if (JSON.stringify(about) !== JSON.stringify(nothing)) describeJob(device, id, about);
+  shelf.set(jobKey, job);
+  setExample(device, id, hasExample);
+  if (aboutNames.some((name) => about[name] !== '')) describeJob(device, id, about);
   for (const set of bothSets)
-    for (const [name, value] of Object.entries(contents.values[set]))
+    for (const [name, value] of Object.entries(values[set]))
       shelf.set(valueKey(set, name), writeValue(value));
 }
 
 /** Adds a job with all that it holds, and returns its id. */
-export function addJob(
-  device: Shelf,
-  contents: Contents,
-  about: About,
-  random: () => number = Math.random,
-): string {
+export function addJob(device: Shelf, job: WholeJob, random: () => number = Math.random): string {
   const id = freshId(device, random);
-  fill(device, id, contents, about);
+  fill(device, id, job);
   return id;
 }
 
 /**
- * Makes a job, empty or a copy of another, and returns its id.
+ * Makes a job and returns its id: one without numbers, in which no invented ones stand either, or a copy.
  *
  * @param copied the id of the job that is copied, with all that is written about it
  */
@@ -142,10 +161,11 @@ export function makeJob(
   copied?: string,
   random: () => number = Math.random,
 ): string {
-  if (copied === undefined)
-    return addJob(device, { ...emptyContents(), job: label }, nothing, random);
-  const { values } = contentsOfJob(device, copied);
-  return addJob(device, { job: label, values }, readJob(device, copied).about, random);
+  const whole =
+    copied === undefined
+      ? { ...emptyContents(), about: nothing, hasExample: false }
+      : wholeJob(device, copied);
+  return addJob(device, { ...whole, job: label }, random);
 }
 
 function deletedOn(device: Shelf): readonly Deleted[] {
@@ -156,17 +176,17 @@ function deletedOn(device: Shelf): readonly Deleted[] {
 /** Reads a job that was put away; one that is damaged is none. */
 function asDeleted(something: unknown): readonly Deleted[] {
   if (typeof something !== 'object' || something === null) return [];
-  const { id, about } = something as Readonly<Record<string, unknown>>;
+  const { id, about, hasExample } = something as Readonly<Record<string, unknown>>;
   const contents = parseVisit(JSON.stringify(something));
   if (contents === undefined || typeof id !== 'string') return [];
   const { job, values } = contents;
-  return [{ id, job, values, about: asAbout(about) }];
+  return [{ id, job, values, about: asAbout(about), hasExample: hasExample !== false }];
 }
 
 /** Deletes a job; the first is emptied, since it is always there. {@link bringBack} undoes it. */
 export function deleteJob(device: Shelf, id: string): void {
   const shelf = shelfOfJob(id, device);
-  const gone: Deleted = { id, ...contentsOfJob(device, id), about: readJob(device, id).about };
+  const gone: Deleted = { id, ...wholeJob(device, id) };
   const deleted = JSON.stringify([gone, ...deletedOn(device)].slice(0, mostDeleted));
   device.set(deletedKey, deleted);
   for (const key of shelf.keys()) if (id !== '' || isOfJob(key)) shelf.remove(key);
@@ -177,7 +197,8 @@ export function deleteJob(device: Shelf, id: string): void {
 /** True for a key of the first job, and not of the device. */
 function isOfJob(key: string): boolean {
   return (
-    key === jobKey || key === aboutKey || bothSets.some((set) => key.startsWith(valueKey(set, '')))
+    [jobKey, aboutKey, exampleKey].includes(key) ||
+    bothSets.some((set) => key.startsWith(valueKey(set, '')))
   );
 }
 
@@ -193,7 +214,7 @@ export function bringBack(device: Shelf, random: () => number = Math.random): st
   // Where something stands under its id again, it comes back beside that.
   const isFree = isJobId(gone.id) && readJob(device, gone.id).numbers === 0;
   const id = isFree ? gone.id : freshId(device, random);
-  fill(device, id, gone, gone.about);
+  fill(device, id, gone);
   device.set(deletedKey, JSON.stringify(others));
   return id;
 }

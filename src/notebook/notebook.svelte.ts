@@ -1,7 +1,9 @@
 import type { Entry, SetId } from '../calculators/define.ts';
 import { dictionary, links, loadDictionary } from './dictionary.ts';
 import { settle, shownIn, written, type Shown } from '../units/settle.ts';
+import { isReadersOwn } from '../calculators/readers-own.ts';
 import {
+  exampleKey,
   isJobId,
   jobKey,
   keyInJob,
@@ -65,6 +67,8 @@ export class Notebook {
   readonly #tab: Shelf;
   #own: Writable = $state({ baseline: {}, candidate: {} });
   #ownJob = $state('');
+  /** In the job that is open the example stands for nothing that only the reader can have. */
+  #isBare = $state(false);
   #system: 'metric' | 'inch' = $state('metric');
   #visit: (Omit<Visit, 'job' | 'values'> & { job: string; values: Writable }) | undefined =
     $state();
@@ -140,7 +144,8 @@ export class Notebook {
 
   /**
    * The value of an entry: what the reader wrote, else what another page makes of the reader's numbers, else the
-   * invented example. During a visit only the link's numbers count: what it does not name is the example, or empty
+   * invented example; in a job that begins without numbers nothing stands for what only the reader can have. During a
+   * visit only the link's numbers count: what it does not name is the example, or empty
    * where a calculator can do without it, and never the reader's own, since numbers of two engines would make a
    * believable wrong result.
    */
@@ -151,8 +156,13 @@ export class Notebook {
     const carried = this.#carried[home][entry.name];
     if (carried !== undefined) return carried;
     const example = exampleOf(home, entry);
-    const empty = this.#isOnPageOfLink && entry.optional === true;
-    return empty && entry.type !== 'choice' ? { text: '', unit: example.unit } : example;
+    return this.#isLeftEmpty(entry) ? { text: '', unit: example.unit } : example;
+  }
+
+  /** True for an entry that a result needs and for which nothing stands. */
+  isMissing(set: SetId, entry: Entry): boolean {
+    const home = homeSet(set, entry);
+    return entry.optional !== true && !this.isGiven(home, entry.name) && this.#isLeftEmpty(entry);
   }
 
   /** True as long as the invented example stands there. A link's number that equals it counts as one. */
@@ -160,9 +170,8 @@ export class Notebook {
     const home = homeSet(set, entry);
     const stored = this.#values[home][entry.name];
     if (stored === undefined && this.#carried[home][entry.name] !== undefined) return false;
-    if (this.#visit === undefined) return stored === undefined;
-    if (stored === undefined)
-      return entry.optional !== true || entry.type === 'choice' || !this.#isOnPageOfLink;
+    if (stored === undefined) return !this.#isLeftEmpty(entry);
+    if (this.#visit === undefined) return false;
     return sameValue(settle(stored, entry), exampleOf(home, entry));
   }
 
@@ -371,6 +380,12 @@ export class Notebook {
     if (at === undefined || here.startsWith(at) || at.startsWith(here)) return true;
     return bringsNumbersFor(here, at, this.#visit.values);
   }
+  /** True where no example stands for an entry that nobody has written. */
+  #isLeftEmpty(entry: Entry): boolean {
+    if (entry.type === 'choice') return false;
+    if (this.#visit !== undefined) return entry.optional === true && this.#isOnPageOfLink;
+    return this.#isBare && (entry.optional === true || isReadersOwn(entry));
+  }
   get #values(): Writable {
     return this.#visit === undefined ? this.#own : this.#visit.values;
   }
@@ -406,6 +421,7 @@ export class Notebook {
     this.#ownJob = found.job;
     this.#system = found.system;
     this.#damaged = { ...found.damaged };
+    this.#isBare = this.#shelf.get(exampleKey) === 'none';
     this.#previous = this.#shelf.get(previousKey) !== undefined;
     this.#changed();
   }

@@ -21,6 +21,8 @@ const jobsPrefix = `${prefix}jobs/`;
 /** The id of the job that is open: in the tab's own storage, and on the device for the next tab. */
 export const openJobKey = `${prefix}open`;
 export const jobKey = `${prefix}job`;
+/** Says `none` in a job where the invented example stands for no number that only the reader can have. */
+export const exampleKey = `${prefix}example`;
 export const systemKey = `${prefix}system`;
 /** The notebook that the last opened file or kept link replaced. */
 export const previousKey = `${prefix}previous`;

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
+import { optional } from '../../src/calculators/define.ts';
 import * as quantities from '../../src/calculators/quantities.ts';
 import {
   addJob,
   bringBack,
-  contentsOfJob,
   deleteJob,
   describeJob,
   lastDeleted,
@@ -11,6 +11,8 @@ import {
   makeJob,
   readJob,
   renameJob,
+  setExample,
+  wholeJob,
 } from '../../src/notebook/jobs.ts';
 import { fromJobsFile, toJobsFile } from '../../src/notebook/jobs-file.ts';
 import { toFile } from '../../src/notebook/file.ts';
@@ -84,6 +86,7 @@ describe('jobs of a device', () => {
         label: 'From before',
         about: { customer: '', engine: '', date: '', who: '', notes: '' },
         numbers: 1,
+        hasExample: true,
       },
     ]);
   });
@@ -95,8 +98,8 @@ describe('jobs of a device', () => {
     const id = makeJob(book.device, 'Second');
     book.openJob(id);
     expect(book.job).toBe('Second');
-    expect(textIn(book)).toBe('428.0');
-    expect(book.isExample('baseline', pistonMass)).toBe(true);
+    expect(textIn(book)).toBe('');
+    expect(book.isExample('baseline', pistonMass)).toBe(false);
     type(book, '333');
     expect(textIn(new Notebook(tab))).toBe('333');
     // A tab to come begins with the job that was opened last.
@@ -138,14 +141,20 @@ describe('jobs of a device', () => {
     const empty = makeJob(book.device, 'Empty', undefined, random);
     const copy = makeJob(book.device, 'Copy', '', random);
     expect(readJob(book.device, empty)).toMatchObject({ label: 'Empty', numbers: 0 });
-    expect(readJob(book.device, copy)).toEqual({ id: copy, label: 'Copy', about, numbers: 1 });
+    expect(readJob(book.device, copy)).toEqual({
+      id: copy,
+      label: 'Copy',
+      about,
+      numbers: 1,
+      hasExample: true,
+    });
     renameJob(book.device, copy, 'Another');
     // The first stands first, the others by name.
     expect(listJobs(book.device).map(({ label }) => label)).toEqual(['', 'Another', 'Empty']);
     // The copy goes its own way.
     book.openJob(copy);
     type(book, '510');
-    expect(contentsOfJob(book.device, '').values.baseline['pistonMass']?.text).toBe('500');
+    expect(wholeJob(book.device, '').values.baseline['pistonMass']?.text).toBe('500');
   });
 
   test('an id is drawn until it is free', () => {
@@ -205,7 +214,7 @@ describe('jobs of a device', () => {
     expect(readJob(book.device, id).numbers).toBe(1);
     const back = bringBack(book.device, lots()) ?? '';
     expect(back).not.toBe(id);
-    expect(contentsOfJob(book.device, back).values.baseline['pistonMass']?.text).toBe('500');
+    expect(wholeJob(book.device, back).values.baseline['pistonMass']?.text).toBe('500');
   });
 
   test('what is damaged on the device is no job, no description and no deletion', () => {
@@ -234,6 +243,63 @@ describe('jobs of a device', () => {
   });
 });
 
+describe('a job without the example', () => {
+  const { maxSpeed, oilMass, rodsPerPin, partnerRotating, crankLayout, rodDensity } = quantities;
+
+  test('has nothing for what only the reader can have, and defaults for the rest', () => {
+    const book = new Notebook(new FakeTab());
+    book.openJob(makeJob(book.device, 'Bare'));
+    for (const entry of [pistonMass, stroke, maxSpeed]) {
+      expect(book.value('candidate', entry).text, entry.name).toBe('');
+      expect(book.isMissing('candidate', entry), entry.name).toBe(true);
+      expect(book.isExample('candidate', entry), entry.name).toBe(false);
+    }
+    for (const entry of [oilMass, rodsPerPin, crankLayout, rodDensity]) {
+      expect(book.value('candidate', entry).text, entry.name).not.toBe('');
+      expect(book.isMissing('candidate', entry), entry.name).toBe(false);
+      expect(book.isExample('candidate', entry), entry.name).toBe(true);
+    }
+    const spare = optional(partnerRotating);
+    expect(book.value('baseline', spare).text).toBe('');
+    expect(book.isMissing('baseline', spare)).toBe(false);
+    expect(book.isExample('baseline', spare)).toBe(false);
+    type(book, '500');
+    expect(book.isMissing('baseline', pistonMass)).toBe(false);
+    // A number that was emptied is not one that nobody has written.
+    type(book, '');
+    expect(book.isMissing('baseline', pistonMass)).toBe(false);
+    book.carry('candidate', 'pistonMass', { text: '318', unit: 'g' });
+    expect(book.isMissing('candidate', pistonMass)).toBe(false);
+  });
+
+  test('can be given it, and a copy has it as its original', () => {
+    const book = new Notebook(new FakeTab());
+    const bare = makeJob(book.device, 'Bare', undefined, lots());
+    expect(readJob(book.device, makeJob(book.device, 'Copy', bare)).hasExample).toBe(false);
+    setExample(book.device, bare, true);
+    book.openJob(bare);
+    expect(textIn(book)).toBe('428.0');
+    expect(readJob(book.device, makeJob(book.device, 'Copy', bare)).hasExample).toBe(true);
+    setExample(book.device, bare, false);
+    book.openJob(bare);
+    deleteJob(book.device, bare);
+    bringBack(book.device);
+    expect(readJob(book.device, bare).hasExample).toBe(false);
+  });
+
+  test('a link that is visited from it stands on the example of its own, as anywhere', () => {
+    const tab = new FakeTab();
+    const book = new Notebook(tab);
+    book.openJob(makeJob(book.device, 'Bare'));
+    tab.fragment = '#pistonMass=410g,300.5g&v=1';
+    book.arrive(false);
+    expect(book.value('baseline', stroke).text).not.toBe('');
+    expect(book.isMissing('baseline', stroke)).toBe(false);
+    book.leaveVisit();
+    expect(book.isMissing('baseline', stroke)).toBe(true);
+  });
+});
+
 describe('a file of jobs', () => {
   const values = {
     baseline: { pistonMass: { text: '500', unit: 'g' } },
@@ -243,14 +309,19 @@ describe('a file of jobs', () => {
 
   test('comes back as it was saved', () => {
     const jobs = [
-      { job: 'One', values, about },
-      { job: '', values: { baseline: {}, candidate: {} }, about: { ...about, notes: '' } },
+      { job: 'One', values, about, hasExample: false },
+      {
+        job: '',
+        values: { baseline: {}, candidate: {} },
+        about: { ...about, notes: '' },
+        hasExample: true,
+      },
     ];
     expect(fromJobsFile(toJobsFile(jobs, when))).toEqual({ jobs, problems: [] });
     const device = openShelf(() => new FakeStorage());
-    const id = addJob(device, { job: 'One', values }, about);
-    expect(contentsOfJob(device, id)).toEqual({ job: 'One', values });
-    expect(readJob(device, id).about).toEqual(about);
+    const [one] = jobs;
+    if (one === undefined) throw new Error('no job');
+    expect(wholeJob(device, addJob(device, one))).toEqual(one);
   });
 
   test('of one job is read as well', () => {
@@ -263,8 +334,8 @@ describe('a file of jobs', () => {
   test('damaged in one job loses that alone, and says which', () => {
     const text = toJobsFile(
       [
-        { job: 'Good', values, about },
-        { job: 'Bad', values, about },
+        { job: 'Good', values, about, hasExample: true },
+        { job: 'Bad', values, about, hasExample: true },
       ],
       when,
     );
@@ -285,7 +356,9 @@ describe('a file of jobs', () => {
   );
 
   test('of a later version is read as far as it is known', () => {
-    const file = JSON.parse(toJobsFile([{ job: 'One', values, about }], when)) as {
+    const file = JSON.parse(
+      toJobsFile([{ job: 'One', values, about, hasExample: true }], when),
+    ) as {
       version: number;
     };
     file.version = 9;
