@@ -49,6 +49,7 @@ describe('every figure', () => {
     ['bobweight/', 'bobweight-bar'],
     ['balance-factor/', 'counter-turning'],
     ['rod-weighing/', 'rod-scales'],
+    ['journal-sizes/', 'pin-sizes'],
     ['reversal-load/', 'load-speed'],
   ])(
     '%s %s has a name, a description, a table, and a drawing that says the same',
@@ -79,6 +80,7 @@ describe('every figure', () => {
     ['bobweight/', 'bobweight-bar', 'bobweight.svg'],
     ['balance-factor/', 'counter-turning', 'counter-turning.svg'],
     ['rod-weighing/', 'rod-scales', 'rod-scales.svg'],
+    ['journal-sizes/', 'pin-sizes', 'pin-sizes.svg'],
     ['reversal-load/', 'load-speed', undefined],
   ])('%s %s is saved as a drawing of its own', async (path, id, file) => {
     const page = await site.open(path);
@@ -302,6 +304,38 @@ describe('rods on two scales', () => {
     await figure.getByRole('slider').focus();
     await page.keyboard.press('Home');
     await says(caption, /^Slid 5 mm towards the big end/);
+  });
+});
+
+describe('a crankpin from the end and from the side', () => {
+  it('is dragged, stepped and typed larger, and the sheet and the words follow', async () => {
+    const page = await site.open('journal-sizes/');
+    const figure = figureOf(page, 'pin-sizes');
+    const caption = figure.locator('figcaption').first();
+    await enter(figure.getByRole('textbox', { name: 'Crankpin of the candidate' }), '50');
+    // By hand: 25 mm at 6400 rpm, and 29.2 kN on 50 mm × 18.8 mm.
+    const speed = (0.025 * 6400 * Math.PI) / 30;
+    await says(caption, `moves at ${speed.toPrecision(3)} m/s, and 29.2 kN on 940.0 mm²`);
+    await says(caption, `${(29.2e3 / (50 * 18.8)).toPrecision(3)} MPa`);
+    await figure.getByRole('slider', { name: 'Crankpin of the candidate' }).focus();
+    await page.keyboard.press('ArrowRight');
+    await expect
+      .poll(() => field(page, 'journal-sizes', 'crankpinDiameter', 'candidate').inputValue())
+      .toBe('50.5');
+    const outline = figure.locator('.baseline .part').first();
+    await outline.scrollIntoViewIfNeeded();
+    const pin = await outline.boundingBox();
+    if (pin === null) throw new Error('Nothing is drawn.');
+    const [x, y] = [pin.x + pin.width / 2, pin.y + pin.height / 2];
+    await page.mouse.move(x, pin.y + pin.height);
+    await page.mouse.down();
+    await page.mouse.move(x, y + 0.4 * pin.height, { steps: 5 });
+    await page.mouse.up();
+    // Four fifths of 52 mm; the outline's own thickness and whole pixels cost up to a millimetre.
+    const value = field(page, 'journal-sizes', 'crankpinDiameter', 'baseline');
+    await expect
+      .poll(async () => Math.abs(Number(await value.inputValue()) - 41.6))
+      .toBeLessThan(1);
   });
 });
 
