@@ -50,6 +50,7 @@ describe('every figure', () => {
     ['balance-factor/', 'counter-turning'],
     ['rod-weighing/', 'rod-scales'],
     ['journal-sizes/', 'pin-sizes'],
+    ['rod-angularity/', 'rod-lean'],
     ['reversal-load/', 'load-speed'],
   ])(
     '%s %s has a name, a description, a table, and a drawing that says the same',
@@ -81,6 +82,7 @@ describe('every figure', () => {
     ['balance-factor/', 'counter-turning', 'counter-turning.svg'],
     ['rod-weighing/', 'rod-scales', 'rod-scales.svg'],
     ['journal-sizes/', 'pin-sizes', 'pin-sizes.svg'],
+    ['rod-angularity/', 'rod-lean', 'rod-lean.svg'],
     ['reversal-load/', 'load-speed', undefined],
   ])('%s %s is saved as a drawing of its own', async (path, id, file) => {
     const page = await site.open(path);
@@ -336,6 +338,37 @@ describe('a crankpin from the end and from the side', () => {
     await expect
       .poll(async () => Math.abs(Number(await value.inputValue()) - 41.6))
       .toBeLessThan(1);
+  });
+});
+
+describe('the leaning rod', () => {
+  it('is moved by field, button and a drag of the crankpin, and the sheet follows', async () => {
+    const page = await site.open('rod-angularity/');
+    const figure = figureOf(page, 'rod-lean');
+    const caption = figure.locator('figcaption').first();
+    // The candidate has no offset: its rod leans most at 90°, by half of 73 over 146.
+    const most = (Math.asin(0.25) * 180) / Math.PI;
+    await enter(figure.getByRole('textbox', { name: 'Crank angle' }), '90');
+    await says(
+      caption,
+      `the candidate’s rod leans ${most.toFixed(2)}° and presses ${Math.tan(Math.asin(0.25)).toFixed(3)} of`,
+    );
+    await figure.getByRole('button', { name: 'Most on the upstroke' }).click();
+    await says(caption, /^At 270\.1°/);
+    await figure.getByRole('button', { name: 'TDC' }).click();
+    await says(caption, /^At 0° .*candidate’s rod leans 0\.00°/);
+    const knob = figure.locator('.candidate .knob');
+    await knob.scrollIntoViewIfNeeded();
+    const place = await knob.boundingBox();
+    if (place === null) throw new Error('There is nothing to drag.');
+    const [x, y] = [place.x + place.width / 2, place.y + place.height / 2];
+    await page.mouse.move(x, y);
+    await page.mouse.down();
+    await page.mouse.move(x + 60, y + 20, { steps: 5 });
+    await page.mouse.up();
+    const angle = field(page, 'rod-angularity', 'crankAngle', 'baseline');
+    await expect.poll(async () => Number(await angle.inputValue())).toBeGreaterThan(20);
+    expect(Number(await angle.inputValue())).toBeLessThan(180);
   });
 });
 
