@@ -51,6 +51,7 @@ describe('every figure', () => {
     ['rod-weighing/', 'rod-scales'],
     ['journal-sizes/', 'pin-sizes'],
     ['rod-angularity/', 'rod-lean'],
+    ['inertia-by-swinging/', 'swing-rig'],
     ['reversal-load/', 'load-speed'],
   ])(
     '%s %s has a name, a description, a table, and a drawing that says the same',
@@ -83,6 +84,7 @@ describe('every figure', () => {
     ['rod-weighing/', 'rod-scales', 'rod-scales.svg'],
     ['journal-sizes/', 'pin-sizes', 'pin-sizes.svg'],
     ['rod-angularity/', 'rod-lean', 'rod-lean.svg'],
+    ['inertia-by-swinging/', 'swing-rig', 'swing-rig.svg'],
     ['reversal-load/', 'load-speed', undefined],
   ])('%s %s is saved as a drawing of its own', async (path, id, file) => {
     const page = await site.open(path);
@@ -369,6 +371,34 @@ describe('the leaning rod', () => {
     const angle = field(page, 'rod-angularity', 'crankAngle', 'baseline');
     await expect.poll(async () => Number(await angle.inputValue())).toBeGreaterThan(20);
     expect(Number(await angle.inputValue())).toBeLessThan(180);
+  });
+});
+
+describe('parts on the swing', () => {
+  it('swing by the watch, and a longer time is a larger ring in the sheet as in the figure', async () => {
+    const page = await site.open('inertia-by-swinging/');
+    const figure = figureOf(page, 'swing-rig');
+    const caption = figure.locator('figcaption').first();
+    await says(caption, 'Both have just been let go.');
+    const spoke = figure.locator('.baseline .spoke').first();
+    const before = await spoke.getAttribute('d');
+    await enter(figure.getByRole('textbox', { name: 'The watch' }), '10.35');
+    // Half of 20 swings in 20.70 s, and of 20 in 21.46 s.
+    await says(caption, `have made ${((20 * 10.35) / 21.46).toFixed(2)} and 10.00 swings`);
+    expect(await spoke.getAttribute('d')).not.toBe(before);
+    const ring = figure.locator('.candidate .ring');
+    const radius = Number(await ring.getAttribute('r'));
+    await enter(figure.getByRole('textbox', { name: 'Time of all swings, candidate' }), '25');
+    await expect
+      .poll(() => field(page, 'bench-swing', 'swingTime', 'candidate').inputValue())
+      .toBe('25');
+    // The radius of gyration goes with the time.
+    await expect
+      .poll(async () => Number(await ring.getAttribute('r')) / radius)
+      .toBeCloseTo(25 / 20.7, 3);
+    await figure.getByRole('slider', { name: 'The watch' }).focus();
+    await page.keyboard.press('ArrowRight');
+    await says(caption, /^.*10\.40 s after both/);
   });
 });
 
