@@ -52,6 +52,7 @@ describe('every figure', () => {
     ['journal-sizes/', 'pin-sizes'],
     ['rod-angularity/', 'rod-lean'],
     ['inertia-by-swinging/', 'swing-rig'],
+    ['inertia-through-gears/', 'gear-chain'],
     ['reversal-load/', 'load-speed'],
   ])(
     '%s %s has a name, a description, a table, and a drawing that says the same',
@@ -85,6 +86,7 @@ describe('every figure', () => {
     ['journal-sizes/', 'pin-sizes', 'pin-sizes.svg'],
     ['rod-angularity/', 'rod-lean', 'rod-lean.svg'],
     ['inertia-by-swinging/', 'swing-rig', 'swing-rig.svg'],
+    ['inertia-through-gears/', 'gear-chain', 'gear-chain.svg'],
     ['reversal-load/', 'load-speed', undefined],
   ])('%s %s is saved as a drawing of its own', async (path, id, file) => {
     const page = await site.open(path);
@@ -399,6 +401,26 @@ describe('parts on the swing', () => {
     await figure.getByRole('slider', { name: 'The watch' }).focus();
     await page.keyboard.press('ArrowRight');
     await says(caption, /^.*10\.40 s after both/);
+  });
+});
+
+describe('the chain from the engine to the road', () => {
+  it('counts the engine by the square of the gear that is set, and the sheet follows', async () => {
+    const page = await site.open('inertia-through-gears/');
+    const figure = figureOf(page, 'gear-chain');
+    await enter(figure.getByRole('textbox', { name: 'Gear ratio of the candidate' }), '1');
+    // By hand: 0.1246 kg·m² and 3.42 over a tyre of 0.3 m.
+    const mass = 0.1246 * (3.42 / 0.3) ** 2;
+    await says(
+      figure.locator('figcaption').first(),
+      `candidate’s crank turns 3.42 times for one of the wheel, and its engine counts as ${mass.toFixed(1)} kg`,
+    );
+    await expect
+      .poll(() => figure.locator('svg').first().textContent())
+      .toContain('gearbox 2.20 and 1.00');
+    await expect
+      .poll(() => field(page, 'inertia-through-gears', 'gearRatio', 'candidate').inputValue())
+      .toBe('1');
   });
 });
 
