@@ -53,6 +53,8 @@ describe('every figure', () => {
     ['rod-angularity/', 'rod-lean'],
     ['inertia-by-swinging/', 'swing-rig'],
     ['inertia-through-gears/', 'gear-chain'],
+    ['speed-fluctuation/', 'speed-cycle'],
+    ['quoted-bobweight/', 'quoted-line'],
     ['reversal-load/', 'load-speed'],
   ])(
     '%s %s has a name, a description, a table, and a drawing that says the same',
@@ -87,6 +89,8 @@ describe('every figure', () => {
     ['rod-angularity/', 'rod-lean', 'rod-lean.svg'],
     ['inertia-by-swinging/', 'swing-rig', 'swing-rig.svg'],
     ['inertia-through-gears/', 'gear-chain', 'gear-chain.svg'],
+    ['speed-fluctuation/', 'speed-cycle', 'speed-cycle.svg'],
+    ['quoted-bobweight/', 'quoted-line', 'quoted-line.svg'],
     ['reversal-load/', 'load-speed', undefined],
   ])('%s %s is saved as a drawing of its own', async (path, id, file) => {
     const page = await site.open(path);
@@ -421,6 +425,64 @@ describe('the chain from the engine to the road', () => {
     await expect
       .poll(() => field(page, 'inertia-through-gears', 'gearRatio', 'candidate').inputValue())
       .toBe('1');
+  });
+});
+
+describe('the speed over one swing of the energy', () => {
+  it('swings less about a larger disc, by field and by its rim, and the sheet follows', async () => {
+    const page = await site.open('speed-fluctuation/');
+    const figure = figureOf(page, 'speed-cycle');
+    const caption = figure.locator('figcaption').first();
+    await enter(figure.getByRole('textbox', { name: 'Inertia of the candidate' }), '0.3');
+    // By hand: 60 J over 0.3 kg·m² and the square of 900 rpm.
+    const share = 60 / (0.3 * ((900 * Math.PI) / 30) ** 2);
+    await says(caption, `${(100 * share).toFixed(2)} % of its mean`);
+    const value = field(page, 'speed-ripple', 'engineInertia', 'candidate');
+    await expect.poll(async () => Number(await value.inputValue())).toBe(0.3);
+    const rim = figure.locator('.candidate .body');
+    // It is now the greater of the two, and fills its room.
+    await expect.poll(() => rim.getAttribute('r')).toBe('62');
+    await rim.scrollIntoViewIfNeeded();
+    const place = await rim.boundingBox();
+    if (place === null) throw new Error('There is nothing to drag.');
+    const [x, y] = [place.x + place.width / 2, place.y + place.height / 2];
+    await page.mouse.move(x - place.width / 2 + 1, y);
+    await page.mouse.down();
+    await page.mouse.move(x - 0.4 * place.width, y, { steps: 5 });
+    await page.mouse.up();
+    // About four fifths of the radius, by its fourth power.
+    await expect.poll(async () => Number(await value.inputValue())).toBeLessThan(0.2);
+    const inertia = Number(await value.inputValue());
+    expect(inertia).toBeGreaterThan(0.08);
+    await expect
+      .poll(async () => Number(await rim.getAttribute('r')))
+      .toBeCloseTo(62 * (inertia / 0.2545) ** 0.25, 3);
+  });
+});
+
+describe('the line of a quoted bobweight', () => {
+  it('says of each quote whether its share lies inside the range, and is dragged along', async () => {
+    const page = await site.open('quoted-bobweight/');
+    const figure = figureOf(page, 'quoted-line');
+    const caption = figure.locator('figcaption').first();
+    await says(caption, 'inside the stated range of 0.60 to 0.80');
+    const quote = figure.getByRole('textbox', { name: 'Quoted bobweight, baseline' });
+    await enter(quote, '1800');
+    // 114.8 g more, of which half is taken again at the other end, on two rods of 592 g: 0.19 more share.
+    await says(caption, /baseline’s 1800\.0 g imply 0\.9\d of the rod at its big end, outside/);
+    const mark = figure.locator('.baseline .mark');
+    await mark.scrollIntoViewIfNeeded();
+    const place = await mark.boundingBox();
+    if (place === null) throw new Error('There is nothing to drag.');
+    const [x, y] = [place.x + place.width / 2, place.y + place.height / 2];
+    await page.mouse.move(x, y);
+    await page.mouse.down();
+    await page.mouse.move(x - 60, y, { steps: 5 });
+    await page.mouse.up();
+    const value = field(page, 'bobweight-implied', 'bobweight', 'baseline');
+    await expect.poll(async () => Number(await value.inputValue())).toBeLessThan(1760);
+    expect(Number(await value.inputValue())).toBeGreaterThan(1400);
+    await says(caption, `baseline’s ${Number(await value.inputValue()).toFixed(1)} g imply`);
   });
 });
 
