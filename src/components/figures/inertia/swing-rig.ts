@@ -53,6 +53,11 @@ export function outline({ spacing, gyration }: SwungPart): number {
   return 1.12 * Math.max(spacing, gyration);
 }
 
+/** How far the outline of a part on the knife edge reaches above the edge [m]. */
+export function aboveEdge({ spacing, gyration }: SwungPart): number {
+  return Math.max(0, 1.12 * gyration - spacing);
+}
+
 /** Heights in drawing units: the side view with its wires, and the view from above with what stands round it. */
 export const frame = { side: 150, top: 62, gap: 30, plate: 9, foot: 26 } as const;
 
@@ -82,7 +87,7 @@ export function swingScale(parts: readonly SwungPart[], column: number): SwingSc
     above,
     pendulum: Math.min(
       (height - frame.top - frame.foot - 12) /
-        most(hung, ({ spacing, gyration }) => spacing + 1.12 * gyration),
+        most(hung, (part) => part.spacing + aboveEdge(part) + 1.12 * part.gyration),
       half / most(hung, ({ spacing, gyration }) => spacing * Math.sin(letGo) + 1.12 * gyration),
     ),
     middle,

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { benchSwing } from '../../../../src/calculators/inertia/bench-swing.ts';
 import {
+  aboveEdge,
   frame,
   letGo,
   outline,
@@ -69,7 +70,8 @@ it('both parts have room in their columns, whatever their sizes and however they
       const scale = swingScale(parts, column);
       for (const own of parts)
         if (own.rig === 'knife-edge') {
-          const low = (own.spacing + 1.12 * own.gyration) * scale.pendulum;
+          const low = (own.spacing + aboveEdge(own) + 1.12 * own.gyration) * scale.pendulum;
+          expect(own.spacing + aboveEdge(own)).toBeGreaterThanOrEqual(1.12 * own.gyration - 1e-12);
           expect(frame.top + low).toBeLessThanOrEqual(scale.height - frame.foot);
           const out = own.spacing * Math.sin(letGo) + 1.12 * own.gyration;
           expect(out * scale.pendulum).toBeLessThanOrEqual(column / 2 - 8 + 1e-9);
