@@ -150,6 +150,11 @@ export function addJob(device: Shelf, job: WholeJob, random: () => number = Math
   return id;
 }
 
+/** Adds a job that came as a link, with its numbers alone, and returns its id. */
+export function keepAsJob(device: Shelf, { job, values }: Contents): string {
+  return addJob(device, { job, values, about: nothing, hasExample: true });
+}
+
 /**
  * Makes a job and returns its id: one without numbers, in which no invented ones stand either, or a copy.
  *

@@ -50,6 +50,9 @@ export interface Offer {
 
 type Writable = Record<SetId, Record<string, StoredValue>>;
 
+const deletedWords =
+  'This job was deleted in another tab. The page “All jobs” can bring it back; what you type here begins it anew.';
+
 function copied(values: SetValues): Writable {
   return { baseline: { ...values.baseline }, candidate: { ...values.candidate } };
 }
@@ -69,6 +72,7 @@ export class Notebook {
   #ownJob = $state('');
   /** In the job that is open the example stands for nothing that only the reader can have. */
   #isBare = $state(false);
+  #isDeleted = $state(false);
   #system: 'metric' | 'inch' = $state('metric');
   #visit: (Omit<Visit, 'job' | 'values'> & { job: string; values: Writable }) | undefined =
     $state();
@@ -162,7 +166,10 @@ export class Notebook {
   /** True for an entry that a result needs and for which nothing stands. */
   isMissing(set: SetId, entry: Entry): boolean {
     const home = homeSet(set, entry);
-    return entry.optional !== true && !this.isGiven(home, entry.name) && this.#isLeftEmpty(entry);
+    if (entry.optional === true || entry.type === 'choice') return false;
+    // A link of a job that lacks a number says so.
+    if (this.#visit !== undefined) return this.#values[home][entry.name]?.text.trim() === '';
+    return !this.isGiven(home, entry.name) && this.#isLeftEmpty(entry);
   }
 
   /** True as long as the invented example stands there. A link's number that equals it counts as one. */
@@ -206,6 +213,11 @@ export class Notebook {
   put(set: SetId, name: string, patch: Partial<StoredValue>, entry: Entry): void {
     if (this.#world === undefined) return;
     const home = homeSet(set, entry);
+    // Where another page gives the number, an emptied field is one that nobody has written.
+    if (patch.text?.trim() === '' && this.#carried[home][name] !== undefined) {
+      this.clear(home, name);
+      return;
+    }
     const before = this.value(home, entry);
     // The ± of the example is not the reader's: a number of their own is exact until they say otherwise.
     const own =
@@ -267,7 +279,8 @@ export class Notebook {
 
   /** One or more sentences about what could not be kept or read; undefined when all is well. */
   get notice(): string | undefined {
-    const all = [this.#refusal, this.#shelfNotice, ...Object.values(this.#damaged)];
+    const deleted = this.#isDeleted ? deletedWords : undefined;
+    const all = [deleted, this.#refusal, this.#shelfNotice, ...Object.values(this.#damaged)];
     const said = all.filter((one) => one !== undefined);
     return said.length === 0 ? undefined : said.join(' ');
   }
@@ -421,7 +434,9 @@ export class Notebook {
     this.#ownJob = found.job;
     this.#system = found.system;
     this.#damaged = { ...found.damaged };
-    this.#isBare = this.#shelf.get(exampleKey) === 'none';
+    // A job that another tab has deleted is no example; what is typed here begins it anew.
+    this.#isDeleted = this.#jobId !== '' && this.#shelf.keys().length === 0;
+    this.#isBare = this.#isDeleted || this.#shelf.get(exampleKey) === 'none';
     this.#previous = this.#shelf.get(previousKey) !== undefined;
     this.#changed();
   }

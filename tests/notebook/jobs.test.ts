@@ -244,17 +244,25 @@ describe('jobs of a device', () => {
 });
 
 describe('a job without the example', () => {
-  const { maxSpeed, oilMass, rodsPerPin, partnerRotating, crankLayout, rodDensity } = quantities;
+  const {
+    maxSpeed,
+    oilMass,
+    reciprocatingFraction,
+    rodsPerPin,
+    partnerRotating,
+    crankLayout,
+    rodDensity,
+  } = quantities;
 
   test('has nothing for what only the reader can have, and defaults for the rest', () => {
     const book = new Notebook(new FakeTab());
     book.openJob(makeJob(book.device, 'Bare'));
-    for (const entry of [pistonMass, stroke, maxSpeed]) {
+    for (const entry of [pistonMass, stroke, maxSpeed, rodsPerPin]) {
       expect(book.value('candidate', entry).text, entry.name).toBe('');
       expect(book.isMissing('candidate', entry), entry.name).toBe(true);
       expect(book.isExample('candidate', entry), entry.name).toBe(false);
     }
-    for (const entry of [oilMass, rodsPerPin, crankLayout, rodDensity]) {
+    for (const entry of [oilMass, reciprocatingFraction, crankLayout, rodDensity]) {
       expect(book.value('candidate', entry).text, entry.name).not.toBe('');
       expect(book.isMissing('candidate', entry), entry.name).toBe(false);
       expect(book.isExample('candidate', entry), entry.name).toBe(true);
@@ -270,6 +278,10 @@ describe('a job without the example', () => {
     expect(book.isMissing('baseline', pistonMass)).toBe(false);
     book.carry('candidate', 'pistonMass', { text: '318', unit: 'g' });
     expect(book.isMissing('candidate', pistonMass)).toBe(false);
+    // Emptied where another page gives it, a number is that page's again.
+    book.put('candidate', 'pistonMass', { text: '300', unit: 'g' }, pistonMass);
+    book.put('candidate', 'pistonMass', { text: ' ' }, pistonMass);
+    expect(book.value('candidate', pistonMass).text).toBe('318');
   });
 
   test('can be given it, and a copy has it as its original', () => {
@@ -297,6 +309,33 @@ describe('a job without the example', () => {
     expect(book.isMissing('baseline', stroke)).toBe(false);
     book.leaveVisit();
     expect(book.isMissing('baseline', stroke)).toBe(true);
+  });
+
+  test('a link of it leaves what is missing missing, and says no number for it', () => {
+    const book = new Notebook(new FakeTab());
+    book.openJob(makeJob(book.device, 'Bare'));
+    type(book, '500');
+    const { href } = book.linkFor([pistonMass, stroke]);
+    const guest = new Notebook(new FakeTab(new FakeStorage(), href.slice(href.indexOf('#'))));
+    guest.open();
+    expect(textIn(guest)).toBe('500');
+    expect(guest.value('baseline', stroke).text).toBe('');
+    expect(guest.isMissing('baseline', stroke)).toBe(true);
+    expect(guest.isExample('baseline', stroke)).toBe(false);
+  });
+
+  test('deleted in another tab it says so, shows no example, and begins anew where one types', () => {
+    const tab = new FakeTab();
+    const book = new Notebook(tab);
+    const id = makeJob(book.device, 'Both', '', lots());
+    book.openJob(id);
+    const before = new Set(tab.shared.kept.keys());
+    deleteJob(new Notebook(new FakeTab(tab.shared)).device, id);
+    for (const key of before) if (!tab.shared.kept.has(key)) book.follow(key);
+    expect(book.notice).toContain('deleted in another tab');
+    expect(book.isExample('baseline', pistonMass)).toBe(false);
+    type(book, '500');
+    expect(readJob(book.device, id).numbers).toBe(1);
   });
 });
 

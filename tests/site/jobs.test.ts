@@ -59,7 +59,7 @@ describe('jobs', () => {
     const sheet = page.locator('[data-calculator="bobweight"]');
     await says(
       sheet,
-      'No result for the baseline yet. It still needs “Piston, bare”, “Wrist pin”, “Rings of one piston” and 4 more.',
+      'No result for the baseline yet. It still needs “Piston, bare”, “Wrist pin”, “Rings of one piston” and 5 more.',
     );
     expect(await mass(page).getAttribute('placeholder')).toBe('needed');
     expect(await mass(page).getAttribute('aria-invalid')).toBeNull();
@@ -75,6 +75,7 @@ describe('jobs', () => {
       ['smallEndMass', '150'],
       ['bigEndMass', '420'],
       ['lockMass', '2'],
+      ['rodsPerPin', '2'],
     ] as const)
       await enter(field(page, 'bobweight', name, 'baseline'), grams);
     await says(sheet, 'No result for the baseline yet. It still needs “Bearing pair of one rod”.');

@@ -81,7 +81,7 @@ export const supportOffset = length(
   'δ',
   "Support off the eye's centre by",
   [-20, 0, 1, 20],
-  { origin: 'thing', demo: '0.2 mm', plusMinus: 0.1 },
+  { origin: 'assumption', demo: '0.2 mm', plusMinus: 0.1 },
 );
 export const checkMass = mass(
   'checkMass',

@@ -50,7 +50,11 @@ export function nothingNote({ sets }: FigureWork): string {
   if (without.length === 0) return '';
   const reasons = without.map((id) => {
     const { standing } = sets[id];
-    return standing === undefined ? '' : ` ${reasonWords(standing)}`;
+    return standing === undefined ? '' : reasonWords(standing);
   });
-  return `There is nothing to draw: the ${without.join(' and the ')} ${without.length === 1 ? 'has' : 'have'} no result.${[...new Set(reasons)].join('')}`;
+  const alike = new Set(reasons).size === 1;
+  const said = alike
+    ? reasons.slice(0, 1)
+    : without.map((id, at) => `For the ${id}: ${reasons[at] ?? ''}`);
+  return `There is nothing to draw: the ${without.join(' and the ')} ${without.length === 1 ? 'has' : 'have'} no result. ${said.join(' ')}`.trim();
 }

@@ -7,8 +7,8 @@ export interface Point {
 }
 
 interface Drag {
-  /** The handle was taken; before the first move. */
-  readonly take?: () => void;
+  /** The handle was taken there; before the first move. What is dragged by its edge keeps its distance from there. */
+  readonly take?: (at: Point) => void;
   readonly move: (to: Point) => void;
   /** It was let go, or the browser took the pointer away. */
   readonly leave?: () => void;
@@ -29,7 +29,8 @@ export function draggable({ take, move, leave }: Drag): Attachment<SVGGraphicsEl
       if (event.button !== 0) return;
       event.preventDefault();
       handle.setPointerCapture(event.pointerId);
-      take?.();
+      const from = at(event);
+      if (from !== undefined) take?.(from);
     }
     function left(): void {
       leave?.();
