@@ -1,6 +1,10 @@
+/** What is never folded away. */
+const unfolded = new Set(['Caution', 'Moved']);
+
 /**
  * Rehype plugin for topic pages. The first sections stand open; each further one is folded to its heading, so that a
- * page is no longer than what most readers came for. A caution is never folded away: it stands after its section.
+ * page is no longer than what most readers came for. A caution is never folded away, nor the line that says where a part
+ * of the page has gone: they stand after their section.
  *
  * @param {{ open?: number }} options how many sections stand open
  * @returns {(tree: import('hast').Root, file: import('vfile').VFile) => void}
@@ -16,21 +20,21 @@ export function rehypeSections({ open = 2 } = {}) {
     /** Where the text of a folded section goes; none while a section stands open. @type {any[] | undefined} */
     let body;
     /** @type {any[]} */
-    let cautions = [];
+    let kept = [];
     for (const child of /** @type {any[]} */ (tree.children)) {
       if (child.type === 'element' && child.tagName === 'h2') {
-        children.push(...cautions);
-        cautions = [];
+        children.push(...kept);
+        kept = [];
         count += 1;
         body = count > most ? [] : undefined;
         children.push(body === undefined ? child : folded(child, body));
         continue;
       }
       if (body === undefined || child.type === 'mdxjsEsm') children.push(child);
-      else if (child.name === 'Caution') cautions.push(child);
+      else if (unfolded.has(child.name)) kept.push(child);
       else body.push(child);
     }
-    children.push(...cautions);
+    children.push(...kept);
     for (const { children: parts, properties } of children) {
       if (properties?.className?.includes('section'))
         parts[1].children = inColumns(parts[1].children);

@@ -25,6 +25,8 @@ export interface LinkParts {
   /** The address of the page, without fragment. */
   readonly address: string;
   readonly job?: string;
+  /** What the page's figures are set to, as `encodeViews` writes it. */
+  readonly view?: string;
   readonly version: typeof linkVersion;
   readonly values: readonly LinkValue[];
 }
@@ -34,6 +36,8 @@ export type DecodedLink =
   | {
       readonly ok: true;
       readonly job: string;
+      /** What the figures are set to; empty when the link does not say. */
+      readonly view: string;
       readonly values: readonly LinkValue[];
       /** What could not be used or is doubtful, one sentence each. */
       readonly problems: readonly string[];
@@ -50,7 +54,7 @@ export type DecodedLink =
  * find links in text keep. Nothing is left out for being a default, since defaults change; only an optional
  * quantity that is empty in both sets is.
  */
-export function encodeLink({ address, job, version, values }: LinkParts): string {
+export function encodeLink({ address, job, view = '', version, values }: LinkParts): string {
   const pairs = values.flatMap(({ name, baseline, candidate, entry }) => {
     const texts = [encodeValue(baseline, entry), encodeValue(candidate, entry)];
     if (entry?.optional === true && texts.every((text) => text === '')) return [];
@@ -58,6 +62,7 @@ export function encodeLink({ address, job, version, values }: LinkParts): string
   });
   const label = (job ?? '').trim();
   if (label !== '') pairs.unshift(`job=${escapeText(label)}`);
+  if (view !== '') pairs.push(`view=${view}`);
   return `${address}#${[...pairs, `v=${version}`].join('&')}`;
 }
 
@@ -91,6 +96,7 @@ export function decodeLink(
   const usable = (whole ? pairs : pairs.slice(0, -1)).filter(({ name }) => name !== 'v');
   const values = new Map<string, LinkValue>();
   let job = '';
+  let view = '';
   for (const { name: written, text } of usable) {
     const name = nameToday(written);
     const plain = text === undefined ? undefined : unpercented(text);
@@ -103,6 +109,8 @@ export function decodeLink(
       if (label === undefined)
         problems.push(`The job label of this link is damaged: “${shown(text)}”.`);
       job = label ?? '';
+    } else if (name === 'view') {
+      view = plain ?? text;
     } else if (!isName(name)) {
       problems.push(`“${shown(name)}” in this link is no name of a quantity; it is not used.`);
     } else {
@@ -124,7 +132,7 @@ export function decodeLink(
       `This link was made by a later version of these pages (${version}; this one knows ${String(linkVersion)}). What could be read is used.`,
     );
   }
-  return { ok: true, job, values: read, problems: few(problems), numbers };
+  return { ok: true, job, view, values: read, problems: few(problems), numbers };
 }
 
 /**

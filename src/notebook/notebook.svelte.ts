@@ -13,9 +13,11 @@ import {
   visitKey,
   type Shelf,
 } from './storage.ts';
+import { shownViews } from './shown-views.svelte.ts';
 import type { Shared } from './sharing.ts';
 import { exampleOf } from './example.ts';
 import { isLink } from './is-link.ts';
+import { bringsNumbersFor } from './moved.ts';
 import {
   countValues,
   emptyContents,
@@ -258,6 +260,7 @@ export class Notebook {
       this.#visit?.values ?? emptyContents().values,
       // Without a visit there are no names but the page's own, and the whole dictionary need not be fetched.
       new Map([...dictionary(), ...entries.map((entry) => [entry.name, entry] as const)]),
+      shownViews.text,
     );
   }
 
@@ -287,6 +290,7 @@ export class Notebook {
         at: this.#world?.address() ?? '',
         values: copied(arrival.visit.values),
       };
+    shownViews.open(this.#visit?.view ?? '');
     this.#changed();
     this.#keepVisit();
   }
@@ -307,12 +311,13 @@ export class Notebook {
     this.#changed();
   }
 
-  /** True where the link of the visit says all: what it leaves out here was left empty. */
+  /** True where the link of the visit says all: what it leaves out here was left empty, on a page that was a part of its own too. */
   get #isOnPageOfLink(): boolean {
     if (this.#visit === undefined) return false;
     const { at } = this.#visit;
     const here = this.#world?.address() ?? '';
-    return at === undefined || here.startsWith(at) || at.startsWith(here);
+    if (at === undefined || here.startsWith(at) || at.startsWith(here)) return true;
+    return bringsNumbersFor(here, at, this.#visit.values);
   }
   get #values(): Writable {
     return this.#visit === undefined ? this.#own : this.#visit.values;
@@ -348,6 +353,7 @@ export class Notebook {
     const visiting = this.#tab.get(visitKey);
     const visit = visiting === undefined ? undefined : links().parseVisit(visiting);
     this.#visit = visit === undefined ? undefined : { ...visit, values: copied(visit.values) };
+    shownViews.open(visit?.view ?? '');
     this.#changed();
   }
   #replace(contents: Contents): void {

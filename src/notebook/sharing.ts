@@ -11,7 +11,7 @@ export interface Shared {
 
 /**
  * The link to `address` with the values of `entries` in both sets, examples included: a link must not change
- * with the site's defaults. Names in `visited` that the dictionary does not know travel on behind them.
+ * with the site's defaults. `view` is what the page's figures are set to. Names in `visited` that the dictionary does not know travel on behind them.
  */
 export function share(
   address: string,
@@ -20,6 +20,7 @@ export function share(
   valueOf: (set: SetId, entry: Entry) => StoredValue,
   visited: SetValues,
   dictionary: ReadonlyMap<string, Entry>,
+  view = '',
 ): Shared {
   const known: readonly LinkValue[] = entries.map((entry) => ({
     name: entry.name,
@@ -40,7 +41,7 @@ export function share(
       };
     });
   const values = [...known, ...unknown];
-  const href = encodeLink({ address, job, version: linkVersion, values });
+  const href = encodeLink({ address, job, view, version: linkVersion, values });
   const arrival = arrive(href.slice(address.length), dictionary);
   if (arrival === undefined) return { href, problems: [] };
   return { href, problems: 'say' in arrival ? [arrival.say] : arrival.visit.problems };

@@ -19,6 +19,8 @@ export interface Visit extends Contents {
   readonly from: string;
   /** The page that it opened on: its link names all that this page asks for, and nothing of other pages. */
   readonly at?: string;
+  /** What the link set the figures of its page to; empty for none. */
+  readonly view?: string;
   readonly problems: readonly string[];
 }
 
@@ -43,7 +45,8 @@ export function arrive(hash: string, dictionary: ReadonlyMap<string, Entry>): Ar
   if (countValues(admitted.values) === 0) {
     return { say: ['This link holds no number that could be used.', ...problems].join(' ') };
   }
-  return { visit: { from: hash, job: link.job, values: admitted.values, problems } };
+  const view = link.view === '' ? {} : { view: link.view };
+  return { visit: { from: hash, job: link.job, ...view, values: admitted.values, problems } };
 }
 
 /** A visit as text for the tab's storage. */
@@ -60,11 +63,12 @@ export function parseVisit(json: string | undefined): Visit | undefined {
     return undefined;
   }
   if (typeof something !== 'object' || something === null) return undefined;
-  const { from, at, job, values, problems } = something as Record<keyof Visit, unknown>;
+  const { from, at, job, view, values, problems } = something as Record<keyof Visit, unknown>;
   if (typeof values !== 'object' || values === null) return undefined;
   return {
     from: typeof from === 'string' ? from : '',
     ...(typeof at === 'string' ? { at } : {}),
+    ...(typeof view === 'string' ? { view } : {}),
     job: typeof job === 'string' ? job : '',
     values: parseSets(values),
     problems: Array.isArray(problems) ? problems.filter((one) => typeof one === 'string') : [],

@@ -8,6 +8,7 @@ const element = (tagName: string, text: string) => ({
   children: [{ type: 'text', value: text }],
 });
 const caution = { type: 'mdxJsxFlowElement', name: 'Caution', children: [] };
+const moved = { type: 'mdxJsxFlowElement', name: 'Moved', children: [] };
 
 function run(path: string) {
   const tree = {
@@ -20,18 +21,26 @@ function run(path: string) {
       element('p', 'second'),
       caution,
       element('p', 'more'),
+      moved,
     ],
   };
   rehypeSections({ open: 1 })(tree as never, { path, data: {} } as never);
   return tree.children.map((child) => ('tagName' in child ? child.tagName : child.name));
 }
 
-test('folds what comes after the open sections, and no caution', () => {
-  expect(run('content/topics/bobweight/index.mdx')).toEqual(['p', 'h2', 'p', 'details', 'Caution']);
+test('folds what comes after the open sections, but no caution and no line that leads on', () => {
+  expect(run('content/topics/bobweight/index.mdx')).toEqual([
+    'p',
+    'h2',
+    'p',
+    'details',
+    'Caution',
+    'Moved',
+  ]);
 });
 
 test('leaves other texts alone', () => {
-  expect(run('content/other.md')).toHaveLength(7);
+  expect(run('content/other.md')).toHaveLength(8);
 });
 
 test('sets runs of plain prose in a box of their own, between what takes the whole width', () => {

@@ -65,7 +65,7 @@ test('the range of the published cases leaves out memory, custom and cases that 
     .flatMap((topic) => topic.cases)
     .filter((entry) => entry.calculator === calculator.id);
   const range = (cases: typeof own) =>
-    testedRange(calculator, 'fraction', [{ topic: 'bobweight', cases }]);
+    testedRange(calculator, 'fraction', [{ topic: 'balance-factor', cases }]);
   const printed = own.filter(isPublished);
   expect(range(printed)?.[0]).toBe(0.5);
   expect(range(printed)?.[1]).toBeCloseTo(2 / 3, 9);

@@ -168,6 +168,7 @@ describe('a whole link', () => {
     expect(read(link.slice(address.length))).toEqual({
       ok: true,
       job: 'No.17',
+      view: '',
       values,
       problems: [],
       numbers: 20,

@@ -47,6 +47,8 @@ describe('every figure', () => {
   it.each([
     ['piston-motion/', 'mechanism'],
     ['bobweight/', 'bobweight-bar'],
+    ['balance-factor/', 'counter-turning'],
+    ['rod-weighing/', 'rod-scales'],
     ['reversal-load/', 'load-speed'],
   ])(
     '%s %s has a name, a description, a table, and a drawing that says the same',
@@ -75,6 +77,8 @@ describe('every figure', () => {
   it.each([
     ['piston-motion/', 'mechanism', 'mechanism.svg'],
     ['bobweight/', 'bobweight-bar', 'bobweight.svg'],
+    ['balance-factor/', 'counter-turning', 'counter-turning.svg'],
+    ['rod-weighing/', 'rod-scales', 'rod-scales.svg'],
     ['reversal-load/', 'load-speed', undefined],
   ])('%s %s is saved as a drawing of its own', async (path, id, file) => {
     const page = await site.open(path);
@@ -219,6 +223,88 @@ describe('the bar of a bobweight', () => {
   });
 });
 
+describe('the arrows that turn against each other', () => {
+  /** F₁ = m r ω² of the baseline [kN], by hand. */
+  const first = 0.7568 * 0.0365 * (6400 * (Math.PI / 30)) ** 2 * 1e-3;
+
+  async function open(): Promise<{ readonly page: Page; readonly figure: Locator }> {
+    const page = await site.open('balance-factor/');
+    return { page, figure: figureOf(page, 'counter-turning') };
+  }
+  const said = (figure: Locator): Locator => figure.locator('figcaption').first();
+
+  it('follow the numbers: one rod keeps a half that turns backward', async () => {
+    const { page, figure } = await open();
+    await says(said(figure), 'nothing is left over');
+    await put(field(page, 'partial-balance', 'rodsPerPin', 'baseline'), '1');
+    await says(said(figure), `${(first / 2).toFixed(3)} kN is left over, the same all round`);
+  });
+
+  it('are turned by slider, field, keys, button and a drag of the pin, and the page follows', async () => {
+    const { page, figure } = await open();
+    const slider = figure.getByRole('slider', { name: 'Crank angle' });
+    await slider.focus();
+    await page.keyboard.press('ArrowRight');
+    await says(said(figure), /^At 41°/);
+    await enter(figure.getByRole('textbox', { name: 'Crank angle' }), '400');
+    await says(said(figure), /^At 40°/);
+    const pin = await figure.locator('.pin').boundingBox();
+    const main = await figure.locator('.main').boundingBox();
+    if (pin === null || main === null) throw new Error('Nothing is drawn.');
+    await page.mouse.move(pin.x + pin.width / 2, pin.y + pin.height / 2);
+    await page.mouse.down();
+    // Straight below the middle of the crank.
+    await page.mouse.move(main.x + main.width / 2, main.y + 150, { steps: 5 });
+    await page.mouse.up();
+    await says(said(figure), /^At 180°/);
+    const angle = field(page, 'partial-balance', 'crankAngle', 'baseline');
+    await openFolds(angle);
+    await expect.poll(() => angle.inputValue()).toBe('180');
+    await figure.getByRole('button', { name: 'Turn the crank' }).click();
+    await figure.getByRole('button', { name: 'Stop the crank' }).click();
+    await figure.getByRole('button', { name: 'Turn the crank' }).waitFor();
+  });
+
+  it('show another balance factor, and the sheet takes it over', async () => {
+    const { page, figure } = await open();
+    await figure.getByRole('radio', { name: 'candidate' }).check();
+    const factor = figure.getByRole('textbox', { name: 'Balance factor of the candidate' });
+    await enter(factor, '60');
+    await expect
+      .poll(() => field(page, 'partial-balance', 'reciprocatingFraction', 'candidate').inputValue())
+      .toBe('60');
+    expect(await figure.locator('.path').count()).toBe(1);
+    await figure.getByRole('checkbox', { name: 'with its counterweight' }).uncheck();
+    expect(await figure.locator('.path').count()).toBe(0);
+    expect(await figure.locator('.line.pull').count()).toBe(2);
+  });
+});
+
+describe('rods on two scales', () => {
+  it('keep their sum when they are slid, and not their ends', async () => {
+    const page = await site.open('rod-weighing/');
+    const figure = figureOf(page, 'rod-scales');
+    const caption = figure.locator('figcaption').first();
+    await says(caption, /^As weighed, the baseline’s scales show/);
+    const masses = async (): Promise<readonly number[]> =>
+      (await figure.locator('tbody td:nth-of-type(1)').allInnerTexts()).map(
+        (text) => printed(text).value,
+      );
+    const [big = 0, small = 0, sum = 0] = await masses();
+    await enter(figure.getByRole('textbox', { name: 'Slide the rods along' }), '1');
+    await says(caption, /^Slid 1 mm towards the small end/);
+    // By the rod's mass over its length, 142 mm; each number shown is rounded to a tenth of a gram.
+    const shift = sum / 142;
+    const [bigAfter = 0, smallAfter = 0, sumAfter = 0] = await masses();
+    expect(sumAfter).toBe(sum);
+    expect(Math.abs(big - bigAfter - shift)).toBeLessThan(0.11);
+    expect(Math.abs(smallAfter - small - shift)).toBeLessThan(0.11);
+    await figure.getByRole('slider').focus();
+    await page.keyboard.press('Home');
+    await says(caption, /^Slid 5 mm towards the big end/);
+  });
+});
+
 describe('load against speed', () => {
   function demo(set: SetId): Record<string, number> {
     const calculator: AnyCalculator = reversalLoad;
@@ -281,7 +367,7 @@ describe('load against speed', () => {
     const figure = figureOf(page, 'load-speed');
     const caption = figure.locator('figcaption').first();
     const before = await seen(caption);
-    await figure.getByLabel('Pull at overlap TDC, by section').selectOption('eye');
+    await figure.getByRole('radio', { name: 'small-end eye' }).check();
     await expect.poll(() => seen(caption)).not.toBe(before);
     const eye = page.locator('tr[data-output="eyePull"] td[data-set="baseline"]');
     await openFolds(eye);

@@ -63,6 +63,7 @@ describe('on paper', () => {
     });
     const first = await reader.open('bobweight/');
     await put(field(first, 'bobweight', 'pistonMass', 'baseline'), '500');
+    await put(field(first, 'bobweight-error', 'stroke', 'baseline'), '74');
     await first.close();
     const page = await reader.arrive('bobweight/');
     // What a browser prints a moment after the page has come.
@@ -71,9 +72,8 @@ describe('on paper', () => {
     );
     await page.emulateMedia({ media: 'print' });
     expect(await page.evaluate(() => scrollY)).toBe(0);
-    for (const id of ['bobweight', 'bobweight-implied']) {
-      expect(await field(page, id, 'pistonMass', 'baseline').inputValue()).toBe('500');
-    }
+    expect(await field(page, 'bobweight', 'pistonMass', 'baseline').inputValue()).toBe('500');
+    expect(await field(page, 'bobweight-error', 'stroke', 'baseline').inputValue()).toBe('74');
     // Two pistons, half of each: 72 g more of piston are 72 g more of bobweight.
     const prose = page.locator('[data-v="bobweight.bobweight.baseline"]:not([data-also])');
     expect(await prose.count()).toBeGreaterThan(1);

@@ -6,10 +6,6 @@ export const routes = defineRoutes({
     kind: 'property',
     say: 'The bobweight is linear in each mass, with the slope its formula gives.',
   },
-  impliedSplitUndoes: {
-    kind: 'property',
-    say: 'The implied big end, put back, gives the stated bobweight.',
-  },
   commonPinsLeave: {
     kind: 'closed form',
     say: 'Common pins at 90° leave nothing that rotates backward.',
@@ -27,10 +23,6 @@ export const routes = defineRoutes({
   lineForwardBackward: {
     kind: 'property',
     say: 'On an in-line engine the parts that turn forward and backward are equally large.',
-  },
-  agreesAddingForces: {
-    kind: 'second route',
-    say: 'What a counterweight leaves of the reciprocating force, against adding the forces as arrows.',
   },
   partByPart: {
     kind: 'second route',
@@ -53,33 +45,6 @@ export const routes = defineRoutes({
       'bobweight.locksCarried',
       'bobweight.pistonsCarried',
       'bobweight.ringsCarried',
-    ],
-  },
-  turnedWithRods: {
-    kind: 'second route',
-    say: 'The primary forces of fourteen cranks from the way of the pistons on real rods, differentiated by differences and split by a Fourier sum into what rotates with and against the crank.',
-    legs: [
-      'partial-balance.balanceMass',
-      'partial-balance.inertiaForce',
-      'partial-balance.forward',
-      'partial-balance.backwardShare',
-      'partial-balance.backward',
-      'partial-balance.forwardLeft',
-      'partial-balance.residual',
-      'partial-balance.residualGreatest',
-      'partial-balance.residualLeast',
-    ],
-  },
-  splitSearched: {
-    kind: 'second route',
-    say: 'The big end that gives the bobweight said, found from the list of all parts in exact fractions; and found again with a part a gram or a third heavier.',
-    legs: [
-      'bobweight-implied.impliedBigEnd',
-      'bobweight-implied.impliedSmallEnd',
-      'bobweight-implied.impliedShare',
-      'bobweight-implied.unsaidSwing',
-      'bobweight-implied.perShellGram',
-      'bobweight-implied.perRingGram',
     ],
   },
   stiffCrank: {

@@ -30,33 +30,6 @@ export const routes = defineRoutes({
     kind: 'property',
     say: 'The inertia is linear in each mass, with the slope of the place where that mass sits.',
   },
-  energyPutEnergy: {
-    kind: 'second route',
-    say: 'Without loss, the work put in at the crank is the energy held by car, wheels and engine.',
-    legs: ['inertia-through-gears.massFactor'],
-  },
-  agreesTorqueLeft: {
-    kind: 'second route',
-    say: 'With loss, the force at the tyres from the torque that is left after the engine has sped itself up.',
-    legs: ['inertia-through-gears.drivingMass'],
-  },
-  halfInertiaHas: {
-    kind: 'property',
-    say: 'Half the inertia has twice the speed ripple.',
-  },
-  agreesPartFollowed: {
-    kind: 'second route',
-    say: 'A part on two wires followed through its swing step by step.',
-    legs: ['bench-swing.partInertia'],
-  },
-  swingUndoesItself: {
-    kind: 'property',
-    say: 'From inertia to time and back, on every rig.',
-  },
-  bothEndsAny: {
-    kind: 'property',
-    say: 'Both ends of any rod give back its centre of gravity and its inertia.',
-  },
   byEnergy: {
     kind: 'second route',
     say: 'Inertia, power and mass on the road from kinetic energy, averaged over 720 places of a turn with the pistons’ speeds as differences of positions, for fourteen engines.',
@@ -82,25 +55,6 @@ export const routes = defineRoutes({
       'rotating-inertia.savedCrank',
       'rotating-inertia.savedDamper',
       'rotating-inertia.savedMoving',
-    ],
-  },
-  swingEnergy: {
-    kind: 'second route',
-    say: 'Inertias from swings, the stiffness of each rig being the curvature of its potential energy on exact wires or edge, and the inertia searched until the period is the measured one.',
-    legs: [
-      'bench-swing.partInertia',
-      'bench-swing.gyration',
-      'bench-swing.swingPeriod',
-      'bench-swing.wholeInertia',
-      'bench-swing.takenOff',
-      'bench-swing.timeWeight',
-      'rod-swing.rodInertia',
-      'rod-swing.gyration',
-      'rod-swing.fromSmallEnd',
-      'rod-swing.fromBigEnd',
-      'rod-swing.smallEndString',
-      'rod-swing.bigEndString',
-      'rod-swing.compactness',
     ],
   },
 });

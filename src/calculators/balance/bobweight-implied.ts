@@ -128,7 +128,7 @@ export const bobweightImplied = defineCalculator({
     },
   ],
   assumptions: [
-    'The bobweight was made with the formula of this page, and with the balance factor and the number of rods entered here.',
+    'The bobweight was made with the formula of the page on it, and with the balance factor and the number of rods entered here.',
     'The rings, locks, bearings and oil were not stated and are assumed. Give each the ± that you would bet on: the ± of the share then says whether the answer means anything.',
     'All rods and pistons of the pin are alike.',
     'A share inside the common band does not show that the figure is true. It shows that it is not contradicted.',

@@ -115,16 +115,28 @@ export const gasPortOutputs = {
     axis('angle', 'θ', 'crank angle from firing TDC'),
     axis('length', 'x_0', 'Height of the ring, no ports'),
   ),
-  behindPluggedCurve: curve(
+  behindShutUnportedCurve: curve(
     axis('angle', 'θ', 'crank angle from firing TDC'),
-    axis('pressure', 'p_bq', 'Behind the ring, share plugged (absolute)'),
+    axis('pressure', 'p_bs0', 'Behind the ring, clearance shut, no ports (absolute)'),
   ),
-  landPluggedCurve: curve(
+  landShutUnportedCurve: curve(
     axis('angle', 'θ', 'crank angle from firing TDC'),
-    axis('pressure', 'p_2q', 'Second land, share plugged (absolute)'),
+    axis('pressure', 'p_2s0', 'Second land, clearance shut, no ports (absolute)'),
   ),
-  liftPluggedCurve: curve(
+  behindShutCurve: curve(
     axis('angle', 'θ', 'crank angle from firing TDC'),
-    axis('length', 'x_q', 'Height of the ring, share plugged'),
+    axis('pressure', 'p_bs', 'Behind the ring, clearance shut, ports as entered (absolute)'),
+  ),
+  landShutCurve: curve(
+    axis('angle', 'θ', 'crank angle from firing TDC'),
+    axis('pressure', 'p_2s', 'Second land, clearance shut, ports as entered (absolute)'),
+  ),
+  behindShutPluggedCurve: curve(
+    axis('angle', 'θ', 'crank angle from firing TDC'),
+    axis('pressure', 'p_bsq', 'Behind the ring, clearance shut, share plugged (absolute)'),
+  ),
+  landShutPluggedCurve: curve(
+    axis('angle', 'θ', 'crank angle from firing TDC'),
+    axis('pressure', 'p_2sq', 'Second land, clearance shut, share plugged (absolute)'),
   ),
 } as const satisfies Readonly<Record<string, NumberOutput | MaybeOutput | SeriesOutput>>;

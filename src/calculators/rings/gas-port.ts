@@ -107,16 +107,19 @@ function frictionOf({ loads: { slide } }: GasPortResult) {
   };
 }
 
-/** The curves of the three ways of porting; where two are the same ring, they are made once. */
+/** The curves of the ring as it moves and with the clearance shut; where two are the same ring, they are made once. */
 function curvesOf(result: GasPortResult) {
-  const { curves, drive, loads, entered, unported, plugged } = result;
+  const { curves, drive, loads, entered, unported, shut } = result;
   const made = new Map([[entered, curves]]);
   function madeOnce(ring: PortedRing): RingCurves {
     const own = made.get(ring) ?? ringCurves(ring.trace, drive);
     made.set(ring, own);
     return own;
   }
-  const [none, some] = [madeOnce(unported), madeOnce(plugged)];
+  const none = madeOnce(unported);
+  const [shutNone, shutAll, shutSome] = [shut.unported, shut.entered, shut.plugged].map(
+    madeOnce,
+  ) as [RingCurves, RingCurves, RingCurves];
   const x = thin(curves.angle);
   const seen = (list: Float64Array): Series => ({ x, y: thin(list) });
   return {
@@ -128,9 +131,12 @@ function curvesOf(result: GasPortResult) {
     behindUnportedCurve: seen(none.behind),
     landUnportedCurve: seen(none.land),
     liftUnportedCurve: seen(none.lift),
-    behindPluggedCurve: seen(some.behind),
-    landPluggedCurve: seen(some.land),
-    liftPluggedCurve: seen(some.lift),
+    behindShutUnportedCurve: seen(shutNone.behind),
+    landShutUnportedCurve: seen(shutNone.land),
+    behindShutCurve: seen(shutAll.behind),
+    landShutCurve: seen(shutAll.land),
+    behindShutPluggedCurve: seen(shutSome.behind),
+    landShutPluggedCurve: seen(shutSome.land),
   };
 }
 

@@ -33,6 +33,14 @@ export function curvePath(points: Points, x: Scale, y: Scale, most = 361): strin
   return path;
 }
 
+/** The `d` attribute of what lies between a curve without gaps and the height 0; empty for an empty curve. */
+export function areaPath(points: Points, x: Scale, y: Scale): string {
+  const line = curvePath(points, x, y);
+  const [first, last] = [points.x[0], points.x[points.x.length - 1]];
+  if (line === '' || first === undefined || last === undefined) return '';
+  return `${line}L${short(x.at(last))} ${short(y.at(0))}H${short(x.at(first))}Z`;
+}
+
 /**
  * The height of a curve at `at`, read on the straight line between its neighbours. `undefined` outside the
  * curve and in a gap. The list must rise in x.
@@ -78,6 +86,11 @@ export interface LabelPlace {
   readonly half: number;
 }
 
+/** Places across a word at which the curves near it are looked at. */
+function probesOver(middle: number, half: number): readonly number[] {
+  return Array.from({ length: 9 }, (_, i) => middle + half * (i / 4 - 1));
+}
+
 /**
  * Finds where a curve's own word reads best: of twenty-four places, the one farthest from every other curve
  * and from the edge on that side. `taken` holds places of words already set, `uprights` lines better not
@@ -103,7 +116,8 @@ export function labelPlace(
     for (const above of [true, false]) {
       // A sloping curve would run through a wide word: measure at its middle and at both its ends.
       let limit = above ? Infinity : -Infinity;
-      const probes = [px - half, px, px + half].map((p) => heightAt(own, x.invert(p)));
+      const across = probesOver(px, half);
+      const probes = across.map((p) => heightAt(own, x.invert(p)));
       if (probes.some((p) => p === undefined)) continue;
       for (const p of probes) {
         const py = y.at(p ?? 0);
@@ -114,11 +128,14 @@ export function labelPlace(
       if (room < 0) continue;
       room = Math.min(room, 24);
       for (const other of others) {
-        for (const p of [px - half, px, px + half]) {
+        const middle = above ? place - 5 : place + 5;
+        const gaps = across.flatMap((p) => {
           const height = heightAt(other, x.invert(p));
-          if (height === undefined) continue;
-          room = Math.min(room, Math.abs(y.at(height) - (above ? place - 5 : place + 5)) - 7);
-        }
+          return height === undefined ? [] : [y.at(height) - middle];
+        });
+        // A steep curve may jump over the word between two places.
+        const crosses = gaps.some((gap, k) => gap * (gaps[k - 1] ?? gap) < 0);
+        for (const gap of gaps) room = Math.min(room, crosses ? -7 : Math.abs(gap) - 7);
       }
       for (const word of taken) {
         const beside = Math.abs(word.x - px) > word.half + half + 4;

@@ -1,11 +1,8 @@
 /** One part of a stacked bar before it is laid. */
 export interface BarPart {
   readonly label: string;
-  /** Names the part below the bar where its label does not fit. */
-  readonly letter: string;
   /** In SI. */
   readonly value: number;
-  readonly fill: 'lines' | 'dots';
 }
 
 /** One part as it lies in the bar: from where to where, in SI. */
@@ -24,24 +21,36 @@ export function laidEndToEnd(parts: readonly BarPart[]): BarSegment[] {
   });
 }
 
+/** A line of the drawing: words over what follows, a part of every bar, or what all parts make. */
+export type BarRow =
+  | { readonly kind: 'head'; readonly text: string; readonly y: number }
+  | { readonly kind: 'part'; readonly index: number; readonly y: number }
+  | { readonly kind: 'total'; readonly y: number };
+
+/** Heights [drawing units] of the three kinds of line. */
+export const rowHeights = { head: 25, part: 31, total: 36 } as const;
+
 /**
- * Moves places apart so that neighbours stand at least `gap` from each other and none leaves
- * [`low`, `high`]. The places must rise.
+ * The lines from the top down: heads before the part of their index, each part that is in any bar, the total. `end` is
+ * where the last of them ends.
  */
-export function spread(
-  places: readonly number[],
-  gap: number,
-  low: number,
-  high: number,
-): number[] {
-  const moved = [...places];
-  for (let i = 0; i < moved.length; i += 1) {
-    const before = i === 0 ? low - gap : (moved[i - 1] ?? low);
-    moved[i] = Math.max(moved[i] ?? low, before + gap);
+export function barRows(
+  bars: readonly { readonly segments: readonly BarSegment[] }[],
+  heads: readonly { readonly before: number; readonly text: string }[],
+  top: number,
+): { readonly rows: readonly BarRow[]; readonly end: number } {
+  const rows: BarRow[] = [];
+  let y = top;
+  for (let index = 0; index < (bars[0]?.segments.length ?? 0); index += 1) {
+    const head = heads.find(({ before }) => before === index);
+    if (head !== undefined) {
+      rows.push({ kind: 'head', text: head.text, y });
+      y += rowHeights.head;
+    }
+    if (!bars.some(({ segments }) => (segments[index]?.value ?? 0) > 0)) continue;
+    rows.push({ kind: 'part', index, y });
+    y += rowHeights.part;
   }
-  for (let i = moved.length - 1; i >= 0; i -= 1) {
-    const after = i === moved.length - 1 ? high + gap : (moved[i + 1] ?? high);
-    moved[i] = Math.min(moved[i] ?? high, after - gap);
-  }
-  return moved;
+  rows.push({ kind: 'total', y: y + 4 });
+  return { rows, end: y + 4 + rowHeights.total };
 }

@@ -7,6 +7,10 @@ export type Look = 'baseline' | 'candidate' | 'quiet';
 export interface ChartSeries extends Points {
   readonly look: Look;
   readonly label: string;
+  /** Part of a curve that is marked and named elsewhere: it carries neither marks nor word. */
+  readonly bare?: true;
+  /** What lies between the curve and nothing is filled: areas are to be compared. */
+  readonly shade?: true;
 }
 
 /** A place on the x axis worth marking across the whole height. */

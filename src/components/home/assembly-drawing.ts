@@ -5,7 +5,7 @@ import type { DrawnTopic } from './assembly-topics.ts';
 import { crank, flywheel } from './draw-crank.ts';
 import { cylinder } from './draw-cylinder.ts';
 import { rod } from './draw-rod.ts';
-import { scales } from './draw-scales.ts';
+import { clamp, scales, swing } from './draw-bench.ts';
 
 /**
  * Draws the assembly of one set.
@@ -16,7 +16,15 @@ export function drawAssembly(sizes: Sizes): {
   readonly picture: string;
   readonly targets: Readonly<Record<DrawnTopic, Target>>;
 } {
-  const parts = [crank(sizes), rod(sizes), cylinder(sizes), flywheel(sizes), scales(sizes)];
+  const parts = [
+    crank(sizes),
+    rod(sizes),
+    cylinder(sizes),
+    flywheel(sizes),
+    scales(sizes),
+    clamp(sizes),
+    swing(),
+  ];
   const targets = Object.assign({}, ...parts.map((part) => part.targets)) as Record<
     DrawnTopic,
     Target

@@ -2,7 +2,9 @@
 export interface PartOfDrawing {
   /** The part in words. */
   readonly part: string;
-  /** The output of the topic's first calculator that is shown, and what it is in few words. */
+  /** The calculator whose number it shows, where that has another name than the topic. */
+  readonly calculator?: string;
+  /** The output of that calculator that is shown, and what it is in few words. */
   readonly out: string;
   readonly words: string;
   /** Its label where the topic's title is too long for one. */
@@ -26,35 +28,51 @@ export const partsOfDrawing = {
     out: 'downLean',
     words: 'Greatest rod angle, down',
     side: 'left',
-    line: 309,
+    line: 294,
   },
   'rod-weighing': {
     part: 'rod on two scales',
     out: 'bigEndMass',
     words: 'Big end, mean',
     side: 'right',
-    line: 742,
+    line: 734,
   },
   bobweight: {
     part: 'counterweight',
     out: 'bobweight',
     words: 'Bobweight of one crankpin',
+    side: 'left',
+    line: 734,
+  },
+  'quoted-bobweight': {
+    part: 'bobweight that is clamped on a crankpin',
+    calculator: 'bobweight-implied',
+    out: 'impliedBigEnd',
+    words: 'Big end that it implies',
     side: 'right',
-    line: 650,
+    line: 822,
+  },
+  'balance-factor': {
+    part: 'balance mass opposite the crankpin',
+    calculator: 'partial-balance',
+    out: 'balanceMass',
+    words: 'Balance mass',
+    side: 'right',
+    line: 646,
   },
   'reversal-load': {
     part: 'rod bolts',
     out: 'partingPull',
     words: 'Pull across the parting line',
     side: 'left',
-    line: 402,
+    line: 382,
   },
   'crank-overlap': {
     part: 'overlap of crankpin and main journal',
     out: 'overlap',
     words: 'Overlap of the journals',
     side: 'left',
-    line: 681,
+    line: 646,
   },
   'cylinder-pressure': {
     part: 'space above the piston',
@@ -82,21 +100,21 @@ export const partsOfDrawing = {
     out: 'contactPressure',
     words: 'Contact pressure, by spring',
     side: 'left',
-    line: 216,
+    line: 206,
   },
   'gas-port': {
     part: 'gas port',
     out: 'shortfall',
     words: 'Shortfall behind the ring',
     side: 'left',
-    line: 123,
+    line: 118,
   },
   'journal-sizes': {
     part: 'crankpin',
     out: 'pinSpeed',
     words: 'Surface speed of the pin',
     side: 'left',
-    line: 588,
+    line: 558,
   },
   'bearing-clearance': {
     part: 'bearing shells',
@@ -104,14 +122,38 @@ export const partsOfDrawing = {
     out: 'clearance',
     words: 'Clearance in the shop',
     side: 'left',
-    line: 495,
+    line: 470,
   },
   'rotating-inertia': {
-    part: 'flywheel',
+    part: 'flywheel, above the axis',
     out: 'totalInertia',
     words: 'All that turns',
     side: 'right',
-    line: 430,
+    line: 382,
+  },
+  'inertia-through-gears': {
+    part: 'shaft to the gears',
+    label: 'Through the gears',
+    out: 'acceleration',
+    words: 'Acceleration in the lowest gear',
+    side: 'right',
+    line: 470,
+  },
+  'speed-fluctuation': {
+    part: 'flywheel, below the axis',
+    calculator: 'speed-ripple',
+    out: 'coefficient',
+    words: 'Coefficient of fluctuation',
+    side: 'right',
+    line: 558,
+  },
+  'inertia-by-swinging': {
+    part: 'part on two wires',
+    calculator: 'bench-swing',
+    out: 'partInertia',
+    words: 'Inertia of the part',
+    side: 'left',
+    line: 822,
   },
   'wrist-pin': {
     part: 'wrist pin',

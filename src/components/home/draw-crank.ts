@@ -15,6 +15,9 @@ import {
   type Drawn,
 } from './assembly-pen.ts';
 
+/** Where the shaft to the gears is broken off. */
+const shaftEnd = 852;
+
 /** The start of an arc about a radius in [mm], up to its two flags. */
 function arc(radius: number): string {
   return `A${round(radius * scale)} ${round(radius * scale)} 0`;
@@ -31,6 +34,15 @@ function lens(main: number, pin: number, radius: number, to: (point: Point) => s
   const x = Math.sqrt(main ** 2 - y ** 2);
   const [left, right] = [to({ x: -x, y }), to({ x, y })];
   return `M${left}${arc(main)} ${y < 0 ? 1 : 0} 1 ${right}${arc(pin)} ${y > radius ? 1 : 0} 1 ${left}z`;
+}
+
+/** A centre of mass: a circle in four quarters, two of them filled. Radius in [mm]. */
+function centreOfMass(centre: Point, radius: number): string {
+  const { x, y } = place(centre);
+  const r = round(radius * scale);
+  const quarter = (from: number): string =>
+    `M${write({ x, y })}h${round(from * radius * scale)}A${r} ${r} 0 0 1 ${round(x)} ${round(y + from * radius * scale)}z`;
+  return path('part', circle(centre, radius)) + path('solid', quarter(1) + quarter(-1));
 }
 
 /** Web and counterweight behind the cut, the main journal behind them, and the overlap. */
@@ -59,15 +71,21 @@ export function crank(sizes: Sizes): Drawn {
   });
   const over = lens(main, pin, r, to);
   const middle = (main + r - pin) / 2;
+  const balance = turn({ x: 0, y: -sizes.balanceRadius });
   const picture = [
     path('part', web),
     ...holes.map((hole) => path('part', circle(hole, 5.5)) + cross(place(hole), 19)),
+    centreOfMass(balance, 5),
     path('hidden', circle({ x: 0, y: 0 }, main)),
   ].join('');
   return {
     picture,
     targets: {
-      bobweight: { shape: web, at: place({ x: 52, y: -44 }) },
+      bobweight: { shape: web, at: place({ x: -8, y: -66 }) },
+      'balance-factor': {
+        shape: circle(balance, 8),
+        at: place({ x: balance.x + 4, y: balance.y }),
+      },
       'crank-overlap': { shape: over, at: place(turn({ x: 0, y: middle })) },
       // The pin without what it shares with the main journal.
       'journal-sizes': {
@@ -78,7 +96,7 @@ export function crank(sizes: Sizes): Drawn {
   };
 }
 
-/** From the side, on the same axis: main journal, flange and flywheel, all broken off. */
+/** From the side, on the same axis: main journal, flange, flywheel and the shaft to the gears, all broken off. */
 export function flywheel(sizes: Sizes): Drawn {
   const main = (sizes.mainDiameter / 2) * scale;
   const thick = sizes.flywheelThickness * scale;
@@ -89,17 +107,29 @@ export function flywheel(sizes: Sizes): Drawn {
   const stub = `${broken({ x: start, y: y + main }, { x: start, y: y - main })}H${String(flange)}V${round(y + main)}z`;
   const flangePlate = box(flange, y - main - 12, 20, 2 * main + 24);
   const wheel = `${broken({ x: face, y: top }, { x: face + thick, y: top })}V${round(bottom)}${broken({ x: face + thick, y: bottom }, { x: face, y: bottom }).replace(/^M[^C]*/u, '')}z`;
+  // No number of the example is the shaft's: it is drawn a third as thick as the main journal.
+  const back = face + thick;
+  const shaft = `M${round(back)} ${round(y - main / 3)}H${String(shaftEnd)}${broken({ x: shaftEnd, y: y - main / 3 }, { x: shaftEnd, y: y + main / 3 }).replace(/^M[^C]*/u, '')}H${round(back)}z`;
   return {
     picture: [
       path('part', stub + flangePlate),
       path('part', wheel),
       path('cut', wheel),
-      line('chain', { x: 300, y }, { x: face + thick + 20, y }),
+      path('part', shaft),
+      line('chain', { x: 300, y }, { x: shaftEnd + 14, y }),
     ].join(''),
     targets: {
       'rotating-inertia': {
-        shape: wheel + flangePlate + stub,
-        at: { x: face + thick - 6, y: y - 150 },
+        shape:
+          `${broken({ x: face, y: top }, { x: back, y: top })}V${round(y)}H${round(face)}z` +
+          flangePlate +
+          stub,
+        at: { x: back - 6, y: y - 150 },
+      },
+      'inertia-through-gears': { shape: shaft, at: { x: shaftEnd - 14, y: y - 4 } },
+      'speed-fluctuation': {
+        shape: `M${round(face)} ${round(y)}H${round(back)}V${round(bottom)}${broken({ x: back, y: bottom }, { x: face, y: bottom }).replace(/^M[^C]*/u, '')}z`,
+        at: { x: back - 6, y: y + 60 },
       },
     },
   };

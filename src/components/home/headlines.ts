@@ -14,7 +14,7 @@ export function isDrawn(topic: string): topic is DrawnTopic {
 }
 
 /**
- * The number of a topic, from the calculator that has its name.
+ * The number of a topic, from the calculator that has its name or that its part of the drawing names.
  *
  * @param calculators every calculator by its id
  * @throws if the calculator has no such number
@@ -23,8 +23,8 @@ export function headline(
   calculators: Readonly<Record<string, AnyCalculator>>,
   topic: DrawnTopic,
 ): Headline {
-  const { out, words }: PartOfDrawing = partsOfDrawing[topic];
-  const calculator = calculators[topic];
+  const { out, words, calculator: named = topic }: PartOfDrawing = partsOfDrawing[topic];
+  const calculator = calculators[named];
   const output = calculator?.outputs[out];
   if (calculator === undefined || output === undefined || !isShown(output))
     throw new Error(`“${topic}” has no number “${out}” to show at its part.`);

@@ -4,7 +4,7 @@ import { guarded } from './guarded.ts';
  * The greatest value of `f` between `low` and `high`, and where it stands: the best of `cells` equal cells
  * (default 24), refined by golden section. A value is good to a few parts in 1e15, its place only to about
  * 1e-8 of the interval, since a peak is flat; take the root of the derivative where the place matters.
- * Ends count. Points where `f` throws or has no finite value are passed over; NaN if it has none anywhere.
+ * Ends count; of equal values the first is taken. Points where `f` throws or has no finite value are passed over; NaN if it has none anywhere.
  */
 export function maximum(
   f: (x: number) => number,
@@ -45,7 +45,7 @@ export function maximum(
     }
     keep(p, gp);
     keep(q, gq);
-    if (b - a <= 1e-9 * Math.max(Math.abs(a), Math.abs(b))) break;
+    if (b - a <= 1e-9 * Math.abs(at)) break;
   }
   return { at, value };
 }

@@ -24,10 +24,11 @@ export function bracketedRoot(
   let [fa, fb] = [f(a), f(b)];
   if (fa === 0) return a;
   if (fb === 0) return b;
-  if (!(Math.sign(fa) * Math.sign(fb) < 0))
+  if (Math.sign(fa) !== -Math.sign(fb))
     throw new RangeError(`no change of sign between ${low} and ${high}`);
-  let [c, fc] = [a, fa];
-  let [step, previous] = [b - a, b - a];
+  // As if the other end had been tried last: the first turn puts the whole interval in their place.
+  let [c, fc] = [b, fb];
+  let [step, previous] = [0, 0];
   for (let turn = 0; turn < 200; turn++) {
     if (fb > 0 === fc > 0) {
       [c, fc] = [a, fa];
@@ -83,7 +84,6 @@ function edgeOfDomain(f: (x: number) => number, inside: Point, outside: number):
   let bad = outside;
   for (let turn = 0; turn < 60; turn++) {
     const x = (best.x + bad) / 2;
-    if (x === best.x || x === bad) break;
     const y = guarded(f, x);
     if (Number.isNaN(y)) bad = x;
     else best = { x, y };
@@ -154,14 +154,14 @@ function addDip(
 ): void {
   const sign = Math.sign(here.y);
   const lowest =
-    sign * before.y > 0 &&
-    sign * after.y > 0 &&
+    Math.sign(before.y) === sign &&
+    Math.sign(after.y) === sign &&
     Math.abs(here.y) <= Math.abs(before.y) &&
     Math.abs(here.y) < Math.abs(after.y);
   if (!lowest) return;
   const dip = maximum((x) => -sign * f(x), before.x, after.x, 2);
   const bottom = { x: dip.at, y: -sign * dip.value };
-  if (sign * bottom.y < 0) {
+  if (Math.sign(bottom.y) === -sign) {
     addCrossing(f, before, bottom, finds);
     addCrossing(f, bottom, after, finds);
     finds.maybeMore = true;
@@ -209,10 +209,11 @@ export function rootsBetween(
         if (after?.y === 0) finds.maybeMore = true;
         return;
       }
-      if (after !== undefined && here.y * after.y < 0) addCrossing(safe, here, after, finds);
+      if (after !== undefined && Math.sign(here.y) === -Math.sign(after.y))
+        addCrossing(safe, here, after, finds);
       if (before !== undefined && after !== undefined) addDip(safe, [before, here, after], finds);
     });
   }
-  const apart = 1e-9 * Math.max(Math.abs(low), Math.abs(high), Math.abs(high - low));
+  const apart = 1e-9 * Math.max(Math.abs(low), Math.abs(high));
   return { roots: distinct(finds.roots, apart), maybeMore: finds.maybeMore };
 }

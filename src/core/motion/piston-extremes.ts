@@ -67,15 +67,14 @@ export function motionPeaks(geometry: SliderCrank, crankSpeed: number): MotionPe
   const all = accelerationExtremes(link);
   const top = all.reduce((best, peak) => (peak.value > best.value ? peak : best));
   const lowest = Math.min(...all.map(({ value }) => value));
-  const bottom = all
+  const bottomAngles = all
     .filter(({ value }) => value <= lowest * (1 - 1e-3))
-    .map(({ value, angle }) => ({ value, angle: angle < 0 ? angle + fullTurn : angle }))
-    .reduce((first, peak) => (peak.angle < first.angle ? peak : first));
+    .map(({ angle }) => (angle < 0 ? angle + fullTurn : angle));
   return {
     down: fastest(0, bottomAngle),
     up: fastest(bottomAngle, fullTurn),
     greatestDownward: { angle: top.angle, value: unitAcceleration * top.value },
-    greatestUpward: { angle: bottom.angle, value: unitAcceleration * lowest },
+    greatestUpward: { angle: Math.min(...bottomAngles), value: unitAcceleration * lowest },
   };
 }
 
@@ -112,7 +111,8 @@ export function zeroAccelerationAngle(
     (theta) => {
       const { bend, slope } = postureAt(link, theta);
       // At a dead centre the slope is zero; what rounding leaves of it may outweigh a very low speed.
-      return theta === 0 || theta === bottomAngle ? square * bend : square * bend + alpha * slope;
+      const gain = theta === 0 || theta === bottomAngle ? 0 : alpha * slope;
+      return square * bend + gain;
     },
     0,
     bottomAngle,

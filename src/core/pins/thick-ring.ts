@@ -40,9 +40,9 @@ export function solidLobeMovement(n: number, ν: number): number {
 export function lobeMovement(α: number, n: number, ν: number): number {
   const powers = (r: number): readonly number[] => [
     r ** (n - 2),
-    α ** n * r ** (-n - 2),
+    (α / r) ** n / r ** 2,
     r ** n,
-    α ** (n - 2) * r ** -n,
+    (α / r) ** n,
   ];
   const weigh = (weights: readonly number[], r: number): readonly number[] =>
     powers(r).map((power, i) => power * at(weights, i));

@@ -77,7 +77,7 @@ export function boreAt(pin: Pin, place: number): number {
 }
 
 /** Throws OutOfDomain for an eye wider than the gap or a gap that the pin does not bridge. */
-function checkSeat({ pinLength }: Pin, seat: Seat): void {
+export function checkSeat({ pinLength }: Pin, seat: Seat): void {
   above(seat, 'smallEndWidth');
   above(seat, 'bossGap');
   const gap = below(seat, 'bossGap', pinLength, 'the pin’s length');

@@ -5,7 +5,12 @@ import type { RingPack } from './ring-pack.ts';
  * height that leaves the share κ_f below: above it stands the cylinder's pressure, below it the second
  * land's. Positive presses the ring to the bore; negative lifts it off, against its tension.
  */
-export function netGas(pack: RingPack, cylinder: number, behind: number, land: number): number {
+export function netGas(
+  pack: Pick<RingPack, 'faceFactor'>,
+  cylinder: number,
+  behind: number,
+  land: number,
+): number {
   return behind - (1 - pack.faceFactor) * cylinder - pack.faceFactor * land;
 }
 

@@ -1,5 +1,7 @@
 import { describe, test } from 'vitest';
+import { routes as factorRoutes } from '../../../content/topics/balance-factor/routes.ts';
 import { routes } from '../../../content/topics/bobweight/routes.ts';
+import { routes as quotedRoutes } from '../../../content/topics/quoted-bobweight/routes.ts';
 import { bobweightError } from '../../../src/calculators/balance/bobweight-error.ts';
 import { bobweightImplied } from '../../../src/calculators/balance/bobweight-implied.ts';
 import { bobweight } from '../../../src/calculators/balance/bobweight.ts';
@@ -15,16 +17,26 @@ describe('against the parts laid out one by one, and cranks turned with real rod
   });
 
   // Differences of the eighth order leave 1 part in 10¹⁰ of a force; 1 µN where all of it cancels.
-  test(proves(routes.turnedWithRods), () => {
+  test(proves(factorRoutes.turnedWithRods), () => {
     const forces = ['backward', 'forwardLeft', 'residual', 'residualGreatest', 'residualLeast'];
     const size = { ...within(1e-6, forces), backwardShare: 1e-10 };
     const near = { share: 1e-9, size };
-    expectReference(routes.turnedWithRods, partialBalance, reference['partial-balance'], near);
+    expectReference(
+      factorRoutes.turnedWithRods,
+      partialBalance,
+      reference['partial-balance'],
+      near,
+    );
   });
 
-  test(proves(routes.splitSearched), () => {
+  test(proves(quotedRoutes.splitSearched), () => {
     const near = { share: 1e-11, size: { impliedSmallEnd: 1e-12 } };
-    expectReference(routes.splitSearched, bobweightImplied, reference['bobweight-implied'], near);
+    expectReference(
+      quotedRoutes.splitSearched,
+      bobweightImplied,
+      reference['bobweight-implied'],
+      near,
+    );
   });
 
   // Sums of up to twelve throws may cancel to nothing: to the rounding of 1, or of 1 kg·m.

@@ -1,4 +1,5 @@
 import { test } from 'vitest';
+import { routes as swingRoutes } from '../../../content/topics/inertia-by-swinging/routes.ts';
 import { routes } from '../../../content/topics/rotating-inertia/routes.ts';
 import { benchSwing } from '../../../src/calculators/inertia/bench-swing.ts';
 import { rodSwing } from '../../../src/calculators/inertia/rod-swing.ts';
@@ -21,8 +22,8 @@ test(proves(routes.byEnergy), () => {
 });
 
 // Second differences of a height that is a small part of the arm keep about nine digits.
-test(proves(routes.swingEnergy), () => {
+test(proves(swingRoutes.swingEnergy), () => {
   const near = { share: 1e-7 };
-  expectReference(routes.swingEnergy, benchSwing, reference['bench-swing'], near);
-  expectReference(routes.swingEnergy, rodSwing, reference['rod-swing'], near);
+  expectReference(swingRoutes.swingEnergy, benchSwing, reference['bench-swing'], near);
+  expectReference(swingRoutes.swingEnergy, rodSwing, reference['rod-swing'], near);
 });

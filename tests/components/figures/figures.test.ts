@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { spread } from '../../../src/components/chart/stacked-bars.ts';
+import { barRows } from '../../../src/components/chart/stacked-bars.ts';
 import {
   halves,
   parts,
@@ -104,22 +104,19 @@ describe('the bar of a bobweight', () => {
     expect(shells.value).toBe(-0.01);
   });
 
-  test('letters are moved apart, stay in order and inside', () => {
-    fc.assert(
-      fc.property(
-        fc.array(fc.double({ min: 0, max: 300, noNaN: true }), { maxLength: 8 }),
-        (list) => {
-          const places = [...list].sort((a, b) => a - b);
-          const moved = spread(places, 13, 6, 294);
-          expect(moved).toHaveLength(places.length);
-          for (const [i, place] of moved.entries()) {
-            expect(place).toBeGreaterThanOrEqual(6 - 1e-9);
-            expect(place).toBeLessThanOrEqual(294 + 1e-9);
-            if (i > 0) expect(place - must(moved[i - 1])).toBeGreaterThanOrEqual(13 - 1e-9);
-          }
-        },
-      ),
+  test('its lines are its parts under their heads, and the whole; a part that no bar has is left out', () => {
+    const bars = [segmentsOf(set({}, output)), segmentsOf(set({}, { ...output, oil: 0 }))].map(
+      (segments) => ({ segments }),
     );
+    const { rows, end } = barRows(bars, [{ before: 3, text: 'reciprocating' }], 20);
+    expect(rows.filter(({ kind }) => kind === 'part')).toHaveLength(8);
+    expect(rows.findIndex(({ kind }) => kind === 'head')).toBe(3);
+    expect(rows.at(-1)?.kind).toBe('total');
+    for (const [i, { y }] of rows.entries())
+      expect(y).toBeGreaterThan(i === 0 ? 19 : must(rows[i - 1]).y + 20);
+    expect(end).toBeGreaterThan(must(rows.at(-1)).y);
+    const none = [{ segments: segmentsOf(set({}, { ...output, oil: 0 })) }];
+    expect(barRows(none, [], 20).rows.filter(({ kind }) => kind === 'part')).toHaveLength(7);
   });
 });
 

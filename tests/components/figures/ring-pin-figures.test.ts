@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import {
+  bentPath,
   drawnPin,
   ovalPath,
   seatPath,
@@ -29,6 +30,7 @@ const pinInput = {
   pinLength: 0.062,
   smallEndWidth: 0.026,
   bossGap: 0.0275,
+  pinModulus: 205e9,
 };
 const set = (input: Record<string, number>, output: Record<string, number> = {}) => ({
   input,
@@ -42,7 +44,7 @@ const points = (path: string): readonly (readonly [number, number])[] => {
 };
 
 describe('the drawn ring', () => {
-  const ring = must(drawnRing(set(ringInput)));
+  const ring = must(drawnRing(set(ringInput, { contactPressure: 0.18e6, tangentialForce: 12 })));
   test('fills its bore when closed and stands open by its free gap when relaxed', () => {
     const closed = points(outline(ring.closed, ring.radial, 1e5));
     const centre = -((ring.bore - ring.radial) / 2) * 1e5;
@@ -68,7 +70,7 @@ describe('the drawn ring', () => {
 });
 
 describe('the drawn pin', () => {
-  const pin = must(drawnPin(set(pinInput, { ovalClose: 15e-6 })));
+  const pin = must(drawnPin(set(pinInput, { ovalClose: 15e-6, pushLoad: 30e3 })));
   test('has its walls between bore, mouth and diameter', () => {
     const all = points(wallPath(pin, 1000).replace(/[HV]-?\d+(?:\.\d+)?/gu, ''));
     expect(all[0]).toEqual([-31, -11]);
@@ -82,6 +84,13 @@ describe('the drawn pin', () => {
   });
   test('sits in an eye and bosses above and below', () => {
     expect(seatPath(-13, 13, 11, 6)).toBe('M-13 -11H13v-6H-13zM-13 11H13v6H-13z');
+  });
+  test('bends its middle down against its ends, by the bend times what it is magnified', () => {
+    const straight = points(bentPath(pin, 1000, 0));
+    const bent = points(bentPath(pin, 1000, 500));
+    const lift = 500 * 1000 * pin.bend(pin.length / 2);
+    expect(must(straight[0])[1] - must(bent[0])[1]).toBeCloseTo(lift, 1);
+    expect(must(bent[10])[1]).toBeCloseTo(must(straight[10])[1], 1);
   });
   test('is not drawn without a result', () => {
     expect(drawnPin(set(pinInput))).toBeUndefined();

@@ -3,7 +3,9 @@ import { describe, expect, test } from 'vitest';
 import { bobweight as declaration } from '../../../src/calculators/balance/bobweight.ts';
 import { impliedEnds, pinBobweight, type PinParts } from '../../../src/core/balance/bobweight.ts';
 import { routes } from '../../../content/topics/bobweight/routes.ts';
+import { routes as quotedRoutes } from '../../../content/topics/quoted-bobweight/routes.ts';
 import { proves } from '../../proves.ts';
+import { evenly } from '../../evenly.ts';
 
 /** The invented V8 for the road. */
 const road: PinParts = {
@@ -20,7 +22,7 @@ const road: PinParts = {
 };
 
 const grams = fc.double({ min: 0.001, max: 1, noNaN: true });
-const difference = fc.double({ min: -0.0005, max: 0.01, noNaN: true });
+const difference = evenly(-0.0005, 0.01);
 const parts: fc.Arbitrary<PinParts> = fc.record({
   pistonMass: grams,
   pinMass: grams,
@@ -31,7 +33,7 @@ const parts: fc.Arbitrary<PinParts> = fc.record({
   shellMass: grams,
   oilMass: grams,
   rodsPerPin: fc.integer({ min: 1, max: 9 }),
-  reciprocatingFraction: fc.double({ min: 0, max: 1, noNaN: true }),
+  reciprocatingFraction: evenly(0, 1),
   partnerRotating: difference,
   partnerReciprocating: difference,
 });
@@ -112,7 +114,7 @@ describe('properties', () => {
       );
   });
 
-  test(proves(routes.impliedSplitUndoes), () => {
+  test(proves(quotedRoutes.impliedSplitUndoes), () => {
     fc.assert(
       fc.property(parts, (input) => {
         const f = Math.min(input.reciprocatingFraction, 0.9);

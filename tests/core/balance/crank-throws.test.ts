@@ -14,6 +14,7 @@ import {
 } from '../../../src/core/balance/crank-throws.ts';
 import { routes } from '../../../content/topics/bobweight/routes.ts';
 import { proves } from '../../proves.ts';
+import { evenly } from '../../evenly.ts';
 
 /** The crank of the invented V8, lengths in metres. */
 const crank = {
@@ -127,8 +128,8 @@ describe('closed forms', () => {
 
 describe('properties', () => {
   const one: fc.Arbitrary<Throw> = fc.record({
-    angle: fc.double({ min: -7, max: 7, noNaN: true }),
-    position: fc.double({ min: -3, max: 3, noNaN: true }),
+    angle: evenly(-7, 7),
+    position: evenly(-3, 3),
     banks: fc.constant([0]),
   });
   const some = fc.array(one, { minLength: 1, maxLength: 8 });
@@ -160,10 +161,10 @@ describe('properties', () => {
   });
 
   test('rods on any banks shake as the pistons, added up at two angles of the crank, say', () => {
-    const turn = fc.double({ min: -7, max: 7, noNaN: true });
+    const turn = evenly(-7, 7);
     const banked = fc.record({
       angle: turn,
-      position: fc.double({ min: -3, max: 3, noNaN: true }),
+      position: evenly(-3, 3),
       banks: fc.array(turn, { minLength: 1, maxLength: 3 }),
     });
     /** Forces of all pistons along their banks, each times `arm`, with the crank turned on by φ. */

@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { partialBalance, type PartialBalance } from '../../../src/core/balance/partial-balance.ts';
-import { routes } from '../../../content/topics/bobweight/routes.ts';
+import { routes } from '../../../content/topics/balance-factor/routes.ts';
 import { proves } from '../../proves.ts';
+import { evenly } from '../../evenly.ts';
 
 const degrees = Math.PI / 180;
 
@@ -19,9 +20,9 @@ const unit: PartialBalance = {
   balanceRadius: 1,
 };
 
-const share = fc.double({ min: 0, max: 1, noNaN: true });
-const angle = fc.double({ min: -7, max: 7, noNaN: true });
-const bank = fc.double({ min: 0, max: Math.PI, noNaN: true });
+const share = evenly(0, 1);
+const angle = evenly(-7, 7);
+const bank = evenly(0, Math.PI);
 
 /** Second route: the pistons' own forces along their banks, and the balance mass opposite the pin. */
 function byVectors(pin: PartialBalance): number {

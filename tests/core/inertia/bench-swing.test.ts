@@ -6,7 +6,7 @@ import {
   twoEndSwing,
   type Swing,
 } from '../../../src/core/inertia/bench-swing.ts';
-import { routes } from '../../../content/topics/rotating-inertia/routes.ts';
+import { routes } from '../../../content/topics/inertia-by-swinging/routes.ts';
 import { proves } from '../../proves.ts';
 
 const crank: Swing = {

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { gearedMass, speedRipple } from '../../../src/core/inertia/geared-inertia.ts';
-import { routes } from '../../../content/topics/rotating-inertia/routes.ts';
+import { routes } from '../../../content/topics/inertia-through-gears/routes.ts';
+import { routes as speedRoutes } from '../../../content/topics/speed-fluctuation/routes.ts';
 import { proves } from '../../proves.ts';
 
 const car = {
@@ -78,7 +79,7 @@ describe('second routes and properties', () => {
     expect(force / ((940 + (4 * 0.8) / 0.288 ** 2) * acceleration)).toBeCloseTo(1, 12);
   });
 
-  it(proves(routes.halfInertiaHas), () => {
+  it(proves(speedRoutes.halfInertiaHas), () => {
     fc.assert(
       fc.property(fc.double({ min: 0.01, max: 1, noNaN: true }), (engineInertia) => {
         const at = (I: number) =>

@@ -18,6 +18,7 @@ import {
 } from '../../../src/core/inertia/rotating-inertia.ts';
 import { routes } from '../../../content/topics/rotating-inertia/routes.ts';
 import { proves } from '../../proves.ts';
+import { evenly } from '../../evenly.ts';
 
 const rpm = Math.PI / 30;
 const road: MovingParts = {
@@ -163,7 +164,7 @@ describe('closed forms and limits', () => {
 describe('second routes', () => {
   it(proves(routes.agreesChangeKinetic), () => {
     fc.assert(
-      fc.property(anySliding, fc.double({ min: 0, max: 6.2, noNaN: true }), (parts, angle) => {
+      fc.property(anySliding, evenly(0, 6.2), (parts, angle) => {
         const h = 1e-3;
         const I = (shift: number) => equivalentInertia(parts, angle + shift);
         // Seven-point difference: what it leaves is below 1e-12 of the greatest slope.

@@ -17,6 +17,7 @@ import {
 import { must } from '../../calculators/must.ts';
 import { routes } from '../../../content/topics/cylinder-pressure/routes.ts';
 import { proves } from '../../proves.ts';
+import { evenly } from '../../evenly.ts';
 
 interface Expected {
   readonly input: PressureInput;
@@ -77,14 +78,14 @@ describe('energy', () => {
   const drawn = fc.record({
     compressionRatio: fc.double({ min: 7, max: 15, noNaN: true }),
     volumetricEfficiency: fc.double({ min: 0.4, max: 1.3, noNaN: true }),
-    burnStart: fc.double({ min: -0.1, max: 0.6, noNaN: true }),
-    burnDuration: fc.double({ min: 0, max: 1.2, noNaN: true }),
+    burnStart: evenly(-0.1, 0.6),
+    burnDuration: evenly(0, 1.2),
     wiebeForm: fc.double({ min: 0.3, max: 4, noNaN: true }),
-    heatLoss: fc.double({ min: 0, max: 0.4, noNaN: true }),
+    heatLoss: evenly(0, 0.4),
     compressionExponent: fc.double({ min: 1, max: 1.4, noNaN: true }),
     expansionExponent: fc.double({ min: 1, max: 1.4, noNaN: true }),
-    intakeClose: fc.double({ min: 0, max: 1.5, noNaN: true }),
-    exhaustOpen: fc.double({ min: 0, max: 1.5, noNaN: true }),
+    intakeClose: evenly(0, 1.5),
+    exhaustOpen: evenly(0, 1.5),
   });
 
   it(proves(routes.closesIntakeClosing), () => {
@@ -245,7 +246,7 @@ describe('the curve', () => {
       for (const event of Object.values(model.events))
         expect(apart(model.at(event - 1e-9), model.at(event + 1e-9))).toBeLessThan(1e-6);
       fc.assert(
-        fc.property(fc.double({ min: -3, max: 9, noNaN: true }), (θ) => {
+        fc.property(evenly(-3, 9), (θ) => {
           expect(apart(model.at(θ + 4 * Math.PI), model.at(θ))).toBeLessThan(1e-9);
         }),
       );

@@ -12,6 +12,7 @@ import {
 import { must } from '../../calculators/must.ts';
 import { routes } from '../../../content/topics/reversal-load/routes.ts';
 import { proves } from '../../proves.ts';
+import { evenly } from '../../evenly.ts';
 
 const rpm = Math.PI / 30;
 const geometry = { stroke: 0.073, rodLength: 0.142 };
@@ -47,7 +48,7 @@ const anyParts = fc
     shellMass: grams(2, 400),
     cap: fc.double({ min: 0.1, max: 0.6, noNaN: true }),
     above: fc.double({ min: 0.1, max: 1, noNaN: true }),
-    shankSection: fc.double({ min: 0, max: 0.018, noNaN: true }),
+    shankSection: evenly(0, 0.018),
   })
   .map(({ cap, above, ...parts }) => ({
     ...parts,

@@ -28,6 +28,11 @@ it('is the plain difference everywhere else', () => {
   );
 });
 
+it('is 0 and not minus 0 where nothing is left', () => {
+  expect(difference(-0, 0)).toBe(0);
+  expect(difference(3 - 1e-15, 3)).toBe(0);
+});
+
 it('changes sign with its terms and is nothing between a number and itself', () => {
   fc.assert(
     fc.property(real, real, (a, b) => {

@@ -1,10 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { fourier } from '../../../src/core/math/fourier.ts';
+import { evenly } from '../../evenly.ts';
 
 describe('fourier', () => {
   it('gives back the coefficients of a sum of harmonics', () => {
-    const coefficient = fc.double({ min: -10, max: 10, noNaN: true });
+    const coefficient = evenly(-10, 10);
     fc.assert(
       fc.property(
         fc.array(coefficient, { minLength: 9, maxLength: 9 }),

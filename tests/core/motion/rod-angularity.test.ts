@@ -1,9 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { routes } from '../../../content/topics/rod-angularity/routes.ts';
-import { pistonMotion } from '../../../src/core/motion/piston-motion.ts';
+import { deadCentres, pistonMotion } from '../../../src/core/motion/piston-motion.ts';
 import { greatestLeans, rodLean } from '../../../src/core/motion/rod-angularity.ts';
 import { proves } from '../../proves.ts';
+import { evenly } from '../../evenly.ts';
 
 const degree = Math.PI / 180;
 
@@ -24,7 +25,7 @@ describe('second route', () => {
     fc.assert(
       fc.property(
         fc.double({ min: 1.5, max: 5, noNaN: true }),
-        fc.double({ min: -0.2, max: 0.2, noNaN: true }),
+        evenly(-0.2, 0.2),
         (rods, offset) => {
           const geometry = { stroke: 0.08, rodLength: 0.04 * rods, boreOffset: 0.04 * offset };
           const leans = Array.from({ length: 36_000 }, (_, i) => ({
@@ -41,6 +42,49 @@ describe('second route', () => {
         },
       ),
       { numRuns: 30 },
+    );
+  });
+});
+
+const linkages = fc
+  .record({
+    rods: fc.double({ min: 1.5, max: 5, noNaN: true }),
+    boreOffset: evenly(-0.008, 0.008),
+    pinOffset: evenly(-0.002, 0.002),
+  })
+  .map(({ rods, ...offsets }) => ({ stroke: 0.08, rodLength: 0.04 * rods, ...offsets }));
+
+describe('side thrust', () => {
+  test('turns the crank as much as the work of the piston says', () => {
+    // A force of one along the bore reaches the crank along the rod; its moment about the crank's axis, taken at
+    // the piston pin, is e + height · thrust. By virtual work it is the piston's way per radian of the crank.
+    fc.assert(
+      fc.property(linkages, evenly(-7, 7), (geometry, crankAngle) => {
+        const e = geometry.boreOffset - geometry.pinOffset;
+        const { displacement, speed } = pistonMotion(geometry, crankAngle, 1);
+        const height = Math.sqrt((geometry.rodLength + 0.04) ** 2 - e ** 2) - displacement;
+        const { lean, thrust } = rodLean({ ...geometry, crankAngle });
+        expect(e + height * thrust).toBeCloseTo(speed, 14);
+        expect(Math.tan(lean)).toBeCloseTo(thrust, 14);
+      }),
+    );
+  });
+  test('is greatest where the greatest leans are said to stand', () => {
+    fc.assert(
+      fc.property(linkages, (geometry) => {
+        const { down, up } = greatestLeans(geometry);
+        const { bottomAngle } = deadCentres(geometry);
+        for (const [most, sign] of [
+          [down, 1],
+          [up, -1],
+        ] as const) {
+          const at = rodLean({ ...geometry, crankAngle: most.crankAngle });
+          expect(sign * at.lean).toBeCloseTo(most.lean, 14);
+          expect(sign * at.thrust).toBeCloseTo(most.thrust, 14);
+        }
+        expect(down.crankAngle).toBeLessThan(bottomAngle);
+        expect(up.crankAngle).toBeGreaterThan(bottomAngle);
+      }),
     );
   });
 });

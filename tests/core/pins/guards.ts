@@ -1,3 +1,4 @@
+import { pinBend } from '../../../src/core/pins/pin-bend.ts';
 import { pinBody, pinLoads, pinStress } from '../../../src/core/pins/wrist-pin.ts';
 import { guarded, type Tables } from '../guards.ts';
 
@@ -10,6 +11,13 @@ const pin = {
 };
 
 export const pins: Tables = {
+  'pins/pin-bend.ts': [
+    guarded(
+      { pinModulus: 205e9 },
+      (own) => pinBend({ ...pin, ...own }, { smallEndWidth: 0.024, bossGap: 0.027 }, 1e4, 0.01),
+      [['pinModulus', 'greater than', 0]],
+    ),
+  ],
   'pins/wrist-pin.ts': [
     guarded(pin, pinBody, [
       ['pinDiameter', 'greater than', 0],

@@ -22,6 +22,7 @@ import { lobeMovement, solidLobeMovement } from '../../../src/core/pins/thick-ri
 import { must } from '../../calculators/must.ts';
 import { routes } from '../../../content/topics/wrist-pin/routes.ts';
 import { proves } from '../../proves.ts';
+import { evenly } from '../../evenly.ts';
 
 const mm = 1e-3;
 const straight = (d: number, di: number, l: number): Pin => ({
@@ -40,8 +41,8 @@ const steel = 205e9;
 const anyPin = fc
   .record({
     d: fc.double({ min: 0.01, max: 0.05, noNaN: true }),
-    α: fc.double({ min: 0, max: 0.95, noNaN: true }),
-    widen: fc.double({ min: 0, max: 0.9, noNaN: true }),
+    α: evenly(0, 0.95),
+    widen: evenly(0, 0.9),
     length: fc.double({ min: 2, max: 4, noNaN: true }),
     taper: fc.double({ min: 0.01, max: 0.5, noNaN: true }),
   })
@@ -135,6 +136,19 @@ describe('body', () => {
     expect(boreForModulus(0.02, 1e-6)).toBeUndefined();
     expect(boreForVolume(road, 1)).toBeUndefined();
   });
+  it('takes a rounding more than a solid pin for solid, and a billionth more for too much', () => {
+    fc.assert(
+      fc.property(anyPin, (pin) => {
+        const d = pin.pinDiameter;
+        const { volume, sectionModulus } = pinBody({ ...pin, pinBore: 0, pinTaperLength: 0 });
+        const rounding = 1 + 4 * Number.EPSILON;
+        expect(boreForVolume(pin, volume * rounding)).toBeLessThan(1e-7 * d);
+        expect(boreForModulus(d, sectionModulus * rounding)).toBeLessThan(1e-3 * d);
+        expect(boreForVolume(pin, volume * (1 + 1e-9))).toBeUndefined();
+        expect(boreForModulus(d, sectionModulus * (1 + 1e-9))).toBeUndefined();
+      }),
+    );
+  });
 });
 
 describe('stress', () => {
@@ -183,6 +197,15 @@ describe('stress', () => {
     const I = (Math.PI / 64) * (d ** 4 - 0.013 ** 4);
     expect(hollowShear(300, d, 0.013)).toBeCloseTo((300 * Q) / (I * (d - 0.013)), 3);
   });
+  it('shears at the edge of the boss the section that a taper leaves there', () => {
+    // Tapers that meet in the middle: the bore grows evenly from 8 mm there to 16 mm at the mouths.
+    const pin = { ...straight(22, 8, 60), pinTaperBore: 16 * mm, pinTaperLength: 30 * mm };
+    for (const gap of [15, 30, 45]) {
+      const { shear } = pinStress(pin, { smallEndWidth: 10 * mm, bossGap: gap * mm }, 20_000);
+      const bore = (8 + (8 * gap) / 60) * mm;
+      expect(shear / hollowShear(10_000, 22 * mm, bore)).toBeCloseTo(1, 12);
+    }
+  });
   it('is linear in the load', () => {
     const [one, two] = [pinStress(road, roadSeat, 100), pinStress(road, roadSeat, -250)];
     for (const name of [
@@ -222,6 +245,35 @@ describe('ovalization', () => {
     pinModulus: 1,
   });
 
+  it('goes with the load, against length and modulus, and not with the size of the section', () => {
+    // Plane elasticity: a movement over a length is a load per area over the modulus.
+    const some = fc.double({ min: 0.01, max: 100, noNaN: true });
+    fc.assert(
+      fc.property(some, some, some, some, (size, length, modulus, load) => {
+        const unit = oval(0.6);
+        const pin: OvalPin = {
+          pinDiameter: size,
+          pinBore: 0.6 * size,
+          pinLength: length,
+          pinModulus: modulus * 1e9,
+        };
+        for (const widens of [ovalInBore, ovalByCosine, ovalByPoints, flatByPoints, ovalByMethod])
+          expect(
+            must(widens(pin, load)) / (must(widens(unit, 1)) * (load / (length * modulus * 1e9))),
+          ).toBeCloseTo(1, 12);
+      }),
+    );
+  });
+  it('widens a solid pin by the sum of all lobes, which has a closed form', () => {
+    // Over k = 1, 3, 5, …: Σ 1/(k²(k + 2)) = π²/16 − 1/4 and Σ 1/(k(k + 2)²) = 3/4 − π²/16, from Σ 1/k² = π²/8.
+    const ν = 0.3;
+    const κ = (3 - ν) / (1 + ν);
+    const sums = Math.PI ** 2 / 16 - 1 / 4 + κ * (3 / 4 - Math.PI ** 2 / 16);
+    const solid = (16 / Math.PI ** 2) * ((1 + ν) / 2) * sums;
+    // The bore of a fiftieth that stands for none adds some six of its squares, 0.0024.
+    expect(ovalInBore(oval(0), 1) / solid).toBeGreaterThan(1);
+    expect(ovalInBore(oval(0), 1) / solid).toBeLessThan(1.003);
+  });
   it(proves(routes.thickRingTends), () => {
     for (const [α, near] of [
       [0.8, 0.04],

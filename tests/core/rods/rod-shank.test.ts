@@ -10,6 +10,7 @@ import {
   shankForces,
   whipMoment,
   whipPlace,
+  whipShape,
   type ShankDuty,
 } from '../../../src/core/rods/rod-shank.ts';
 import { shankSection, type ShankSection } from '../../../src/core/rods/shank-section.ts';
@@ -305,5 +306,28 @@ describe('refusals', () => {
 
   it('the textbook divisor is the one for mild steel', () => {
     expect(mildSteelDivisor).toBe(7500);
+  });
+});
+
+describe('the shape of a rod that whips', () => {
+  it('has the moment x(1 − x²) for its second derivative, by differences', () => {
+    const step = 1e-3;
+    // −d²/dx² of x(7 − 10x² + 3x⁴) is 60 x(1 − x²); its scale is one number along the whole rod.
+    const bend = (x: number): number =>
+      -(whipShape(x + step) - 2 * whipShape(x) + whipShape(x - step)) / step ** 2;
+    const factor = bend(0.5) / (0.5 * (1 - 0.25));
+    // Central differences of a polynomial of the fifth degree err by step² times its fourth derivative.
+    for (const x of [0.1, 0.3, 1 / Math.sqrt(3), 0.8, 0.95])
+      expect(bend(x) / (x * (1 - x * x)) / factor).toBeCloseTo(1, 4);
+  });
+
+  it('rests on both ends, is greatest at 0.5193, and is refused off the rod', () => {
+    expect(whipShape(0)).toBe(0);
+    expect(whipShape(1)).toBeCloseTo(0, 12);
+    const places = Array.from({ length: 10_001 }, (_, i) => i / 10_000);
+    const most = Math.max(...places.map(whipShape));
+    expect(most).toBeCloseTo(1, 8);
+    expect(places.find((x) => whipShape(x) === most)).toBeCloseTo(0.5193, 4);
+    for (const off of [-0.01, 1.01, Number.NaN]) expect(() => whipShape(off)).toThrow(RangeError);
   });
 });

@@ -195,12 +195,12 @@ export const stories: Readonly<Record<string, Story>> = {
     at: (page) => drawing(page, 'mechanism').getByRole('textbox').inputValue(),
     shows: '355.7',
   },
-  'a figure that is drawn twice, chosen from, stepped and unfolded': {
+  'a figure whose section is chosen, stepped and unfolded': {
     path: 'reversal-load/',
     async deeds(page) {
       const part = drawing(page, 'load-speed');
-      await part.getByRole('combobox').focus();
-      await press(page, 'ArrowDown', 'ArrowDown');
+      await part.getByRole('radio', { name: 'parting line' }).focus();
+      await press(page, 'ArrowUp', 'ArrowUp');
       await click(part.getByRole('button', { name: 'more' }), 3);
       await part.getByRole('slider').focus();
       await press(page, 'ArrowRight');

@@ -1,5 +1,6 @@
 import {
   bearingState,
+  type BearingState,
   journalTemperature,
   type RunningFit,
 } from '../../../core/bearings/bearing-clearance.ts';
@@ -54,11 +55,8 @@ export function bearingOf({ input, output }: FigureSet): WarmBearing | undefined
   };
 }
 
-/** Clearance [m] and shell pressure [Pa] at a rod temperature [K]. */
-export function stateAt(
-  bearing: WarmBearing,
-  rod: number,
-): { clearance: number; pressure: number } {
+/** Clearance [m], gap behind the shells [m] and their pressure [Pa] at a rod temperature [K]. */
+export function stateAt(bearing: WarmBearing, rod: number): BearingState {
   const running = { rod: bearing.hot, journal: bearing.journalHot };
   return bearingState(bearing.fit, bearing.clearance, {
     rod,

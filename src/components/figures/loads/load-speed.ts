@@ -1,10 +1,11 @@
 import { pullFactors, type PullFactors } from '../../../core/loads/reversal-load.ts';
+import type { CutId } from './rod-cuts.ts';
 import { numberOf } from '../read.ts';
 import type { FigureSet } from '../types.ts';
 
 /** The sections a reader can look at, from the crown down. */
 export const sections: readonly {
-  readonly id: keyof PullFactors;
+  readonly id: CutId;
   readonly label: string;
   /** "The pull" of the description goes on with this. */
   readonly place: string;

@@ -61,3 +61,32 @@ export function logarithms(
   points.sort((a, b) => a.x - b.x);
   return { x: points.map(({ x }) => x), y: points.map(({ y }) => y) };
 }
+
+/** The strokes that the angles of a view take part in, as parts of a loop [degrees from firing TDC]. */
+const strokes = [
+  [-180, 0],
+  [0, 180],
+  [180, 360],
+  [360, 540],
+] as const;
+
+/**
+ * Pressure over volume between two angles, one list for each stroke, each in rising order of volume: a loop cannot
+ * be read at a volume, but each of its strokes can. The stroke with the greatest pressure stands first.
+ */
+export function indicator(
+  pressure: Points,
+  volume: Points,
+  from: number,
+  to: number,
+): readonly { x: number[]; y: number[] }[] {
+  const parts = strokes.flatMap(([start, end]) => {
+    const [first, last] = [Math.max(start, from), Math.min(end, to)];
+    if (first >= last) return [];
+    const [p, v] = [slice(pressure, first, last), slice(volume, first, last)];
+    const points = p.y.map((height, i) => ({ x: v.y[i] ?? Number.NaN, y: height }));
+    points.sort((a, b) => a.x - b.x);
+    return [{ x: points.map(({ x }) => x), y: points.map(({ y }) => y) }];
+  });
+  return parts.sort((a, b) => Math.max(...b.y) - Math.max(...a.y));
+}

@@ -1,3 +1,4 @@
+import { pinBend } from '../../../core/pins/pin-bend.ts';
 import { numberOf } from '../read.ts';
 import type { FigureSet } from '../types.ts';
 
@@ -12,6 +13,8 @@ export interface DrawnPin {
   readonly gap: number;
   /** Widening of the pin across the load; negative when it is pulled. */
   readonly oval: number;
+  /** How far it bends away from its middle [m] at a place [m] from there. */
+  readonly bend: (place: number) => number;
 }
 
 /** The pin of a set, or `undefined` while it has none. */
@@ -25,8 +28,10 @@ export function drawnPin(set: FigureSet): DrawnPin | undefined {
     eye: numberOf(set.input, 'smallEndWidth'),
     gap: numberOf(set.input, 'bossGap'),
     oval: numberOf(set.output, 'ovalClose'),
+    load: numberOf(set.output, 'pushLoad'),
+    modulus: numberOf(set.input, 'pinModulus'),
   };
-  const { diameter, bore, mouth, taper, length, eye, gap, oval } = named;
+  const { diameter, bore, mouth, taper, length, eye, gap, oval, load, modulus } = named;
   if (
     diameter === undefined ||
     bore === undefined ||
@@ -35,10 +40,22 @@ export function drawnPin(set: FigureSet): DrawnPin | undefined {
     length === undefined ||
     eye === undefined ||
     gap === undefined ||
-    oval === undefined
+    oval === undefined ||
+    load === undefined ||
+    modulus === undefined
   )
     return undefined;
-  return { diameter, bore, mouth: taper > 0 ? mouth : bore, taper, length, eye, gap, oval };
+  const pin = {
+    pinDiameter: diameter,
+    pinBore: bore,
+    pinTaperBore: mouth,
+    pinTaperLength: taper,
+    pinLength: length,
+    pinModulus: modulus,
+  };
+  const seat = { smallEndWidth: eye, bossGap: gap };
+  const bend = (place: number): number => pinBend(pin, seat, load, place);
+  return { diameter, bore, mouth: taper > 0 ? mouth : bore, taper, length, eye, gap, oval, bend };
 }
 
 /** The cut walls of a pin, upper and lower, about the pin's middle; drawing units. */
@@ -70,4 +87,20 @@ export function ovalPath(r: number, wider: number): string {
     return `${(radius * Math.cos(angle)).toFixed(2)} ${(radius * Math.sin(angle)).toFixed(2)}`;
   });
   return `M${points.join('L')}z`;
+}
+
+/** The outline of a bent pin, its middle at 0: the middle goes down by the bend, drawn `times` too large; drawing units. */
+export function bentPath(
+  { diameter, length, bend }: Pick<DrawnPin, 'diameter' | 'length' | 'bend'>,
+  scale: number,
+  times: number,
+): string {
+  const n = (value: number): string => value.toFixed(1);
+  const line = (side: 1 | -1): string[] =>
+    Array.from({ length: 21 }, (_, i) => {
+      const x = side * (i / 10 - 1) * (length / 2);
+      const y = (side * diameter) / 2 - bend(x) * times;
+      return `${n(x * scale)} ${n(y * scale)}`;
+    });
+  return `M${[...line(-1), ...line(1)].join('L')}z`;
 }

@@ -1,32 +1,53 @@
+import { netGas } from '../../../core/rings/ring-forces.ts';
+import { usual } from '../../../calculators/rings/gas-port.engine.ts';
 import type { Result } from '../../../calculators/define.ts';
 import { numberOf } from '../read.ts';
 import type { FigureSet } from '../types.ts';
 
-/** The three ways of porting that the figure can show, and the curves each one has. */
-export const variants = [
+/** The states of the groove that stand side by side, and the curves each one has; shut, the ring lies still. */
+export const states = [
   {
-    id: 'entered',
-    label: 'ports as entered',
-    behind: 'behindCurve',
-    land: 'landCurve',
-    lift: 'liftCurve',
-  },
-  {
-    id: 'unported',
-    label: 'no ports',
+    id: 'clean',
+    label: 'clean, no holes',
     behind: 'behindUnportedCurve',
     land: 'landUnportedCurve',
     lift: 'liftUnportedCurve',
   },
   {
+    id: 'shut',
+    label: 'shut, no holes',
+    behind: 'behindShutUnportedCurve',
+    land: 'landShutUnportedCurve',
+    lift: undefined,
+  },
+  {
+    id: 'holes',
+    label: 'shut, with holes',
+    behind: 'behindShutCurve',
+    land: 'landShutCurve',
+    lift: undefined,
+  },
+  {
     id: 'plugged',
-    label: 'share plugged',
-    behind: 'behindPluggedCurve',
-    land: 'landPluggedCurve',
-    lift: 'liftPluggedCurve',
+    label: 'shut, share plugged',
+    behind: 'behindShutPluggedCurve',
+    land: 'landShutPluggedCurve',
+    lift: undefined,
   },
 ] as const;
-export type Variant = (typeof variants)[number]['id'];
+export type State = (typeof states)[number];
+
+/** The holes that the third state can have. */
+export const holeOptions = [
+  { id: 'holes', label: 'as entered' },
+  { id: 'plugged', label: 'share plugged' },
+] as const;
+export type Holes = (typeof holeOptions)[number]['id'];
+
+/** The three that are shown: the first with no holes as the ring moves, the others with the upper clearance shut. */
+export function shownStates(holes: Holes): readonly State[] {
+  return states.filter(({ id }) => id === 'clean' || id === 'shut' || id === holes);
+}
 
 /** Named places of the cycle, crank degrees from firing TDC. */
 export const strokePlaces = [
@@ -59,6 +80,8 @@ export interface Moment {
   readonly lift: number;
   readonly gas: number;
   readonly tension: number;
+  /** Gas and tension together outweigh what pushes the ring off its bore. */
+  readonly holds: boolean;
   readonly place: 'on its lower flank' | 'between its flanks' | 'on its upper flank';
 }
 
@@ -73,24 +96,25 @@ function readAt(series: Result | undefined, degrees: number): number | undefined
 }
 
 /** What a set's results say at an angle; `undefined` while there is no result. */
-export function momentAt(set: FigureSet, variant: Variant, degrees: number): Moment | undefined {
-  const names = variants.find(({ id }) => id === variant) ?? variants[0];
+export function momentAt(set: FigureSet, state: State, degrees: number): Moment | undefined {
   const at = (name: string): number => readAt(set.output?.[name], degrees) ?? Number.NaN;
   const cylinder = at('cylinderCurve');
-  const behind = at(names.behind);
-  const land = at(names.land);
-  const lift = at(names.lift);
+  const behind = at(state.behind);
+  const land = at(state.land);
+  const lift = state.lift === undefined ? 0 : at(state.lift);
   const clearance = numberOf(set.input, 'ringSideClearance') ?? Number.NaN;
   const tension = numberOf(set.output, 'tensionPressure') ?? Number.NaN;
-  const face = numberOf(set.input, 'faceFactor') ?? 0.5;
+  const faceFactor = numberOf(set.input, 'faceFactor') ?? usual.faceFactor;
   if ([cylinder, behind, land, lift, clearance, tension].some(Number.isNaN)) return undefined;
+  const gas = netGas({ faceFactor }, cylinder, behind, land);
   return {
     cylinder,
     behind,
     land,
     lift,
-    gas: behind - (1 - face) * cylinder - face * land,
+    gas,
     tension,
+    holds: gas + tension >= 0,
     place:
       lift <= 0.02 * clearance
         ? 'on its lower flank'
@@ -99,48 +123,3 @@ export function momentAt(set: FigureSet, variant: Variant, degrees: number): Mom
           : 'between its flanks',
   };
 }
-
-/** Sizes [mm] that the section is drawn from; `undefined` while a number is missing. */
-export interface Section {
-  readonly height: number;
-  readonly radial: number;
-  readonly side: number;
-  readonly back: number;
-  /** Radial clearance of the lands. */
-  readonly topGap: number;
-  readonly secondGap: number;
-  readonly topLand: number;
-  readonly secondLand: number;
-  readonly ports: number;
-  readonly hole: number;
-  readonly lateral: boolean;
-  readonly face: number;
-  readonly shut: boolean;
-}
-
-export function sectionOf(set: FigureSet): Section | undefined {
-  const mm = (name: string, usual = Number.NaN): number =>
-    1000 * (numberOf(set.input, name) ?? usual / 1000);
-  const section = {
-    height: mm('ring1Height'),
-    radial: mm('ring1Radial'),
-    side: mm('ringSideClearance'),
-    back: mm('ringBackClearance'),
-    topGap: mm('topLandClearance', 0.56) / 2,
-    secondGap: mm('secondLandClearance') / 2,
-    topLand: mm('topLandHeight', 6),
-    secondLand: mm('secondLandHeight'),
-    hole: mm('portDiameter'),
-  };
-  if (Object.values(section).some(Number.isNaN)) return undefined;
-  return {
-    ...section,
-    ports: numberOf(set.input, 'portCount') ?? 0,
-    lateral: set.input?.['portKind'] === 'lateral',
-    face: numberOf(set.input, 'faceFactor') ?? 0.5,
-    shut: set.input?.['ringSeat'] === 'shut',
-  };
-}
-
-/** How much higher than the rest the side clearance and the ring's lift are drawn. */
-export const magnified = 10;

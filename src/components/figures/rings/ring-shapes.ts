@@ -10,6 +10,9 @@ export interface DrawnRing {
   readonly radial: number;
   readonly freeGap: number;
   readonly gap: number;
+  /** What it presses on the bore with by its own spring [Pa], and the force along it [N]. */
+  readonly pressure: number;
+  readonly force: number;
   readonly closed: readonly RingPoint[];
   readonly relaxed: readonly RingPoint[];
 }
@@ -25,7 +28,11 @@ export function drawnRing(set: FigureSet): DrawnRing | undefined {
     size('ring1Gap'),
     size('ring1Modulus'),
   ];
+  const pressure = numberOf(set.output, 'contactPressure');
+  const force = numberOf(set.output, 'tangentialForce');
   if (
+    pressure === undefined ||
+    force === undefined ||
     bore === undefined ||
     height === undefined ||
     radial === undefined ||
@@ -45,7 +52,17 @@ export function drawnRing(set: FigureSet): DrawnRing | undefined {
   };
   try {
     const closed = ringHalf(radius, 0, endAngle(radius, gap), 41);
-    return { bore, height, radial, freeGap, gap, closed, relaxed: freeShape(ring, 'ring1') };
+    return {
+      bore,
+      height,
+      radial,
+      freeGap,
+      gap,
+      pressure,
+      force,
+      closed,
+      relaxed: freeShape(ring, 'ring1'),
+    };
   } catch (error) {
     // A ring may be worked that no shape can be found for: one that opens wider than it is long.
     if (isRefusal(error)) return undefined;
@@ -83,6 +100,23 @@ export function extent({ relaxed, closed, radial }: DrawnRing): { side: number; 
     side: Math.max(...all.map(({ x }) => x)) + radial / 2,
     up: Math.max(...all.map(({ y }) => y)) + radial,
   };
+}
+
+/** An arrow that a pressure of `long` drawing units presses with, from 0 along x. */
+export function push(long: number): string {
+  if (long < 1) return '';
+  const head = Math.min(5, long);
+  const n = (value: number): string => String(Math.round(value * 10) / 10);
+  return `M0 0H${n(long)}M${n(long - head)} ${n(-head / 2)}L${n(long)} 0L${n(long - head)} ${n(head / 2)}`;
+}
+
+/** Angles [degrees from the top] of the arrows round a ring, none in its gap. */
+export const roundRing: readonly number[] = Array.from({ length: 15 }, (_, i) => 22.5 + 22.5 * i);
+
+/** Places of arrows along a face of `tall` drawing units, `apart` from each other and even about its middle. */
+export function alongFace(tall: number, apart: number): readonly number[] {
+  const count = Math.max(1, Math.round(tall / apart));
+  return Array.from({ length: count }, (_, i) => (tall * (i + 0.5)) / count);
 }
 
 /** A number out of 1, 2, 5 times a power of ten, the greatest not above `most`. */

@@ -18,9 +18,9 @@ describe('the bar of an engine’s inertia', () => {
     expect(segments.every(({ value, to }) => value === 0 && to === 0)).toBe(true);
   });
 
-  test('each part is an output of the calculator, with a letter of its own', () => {
+  test('each part is an output of the calculator, with a name of its own', () => {
     for (const { output } of inertiaParts)
       expect(Object.keys(rotatingInertia.outputs)).toContain(output);
-    expect(new Set(inertiaParts.map(({ letter }) => letter)).size).toBe(inertiaParts.length);
+    expect(new Set(inertiaParts.map(({ label }) => label)).size).toBe(inertiaParts.length);
   });
 });

@@ -3,6 +3,7 @@ import { cylinderPressure } from '../../../../src/calculators/loads/cylinder-pre
 import {
   curveOf,
   eventsOf,
+  indicator,
   logarithms,
   slice,
 } from '../../../../src/components/figures/loads/pressure-curve.ts';
@@ -74,5 +75,26 @@ describe('the trace beside it', () => {
   test('without a browser’s storage nothing is kept and nothing breaks', () => {
     expect(storedTrace()).toBe('');
     expect(keepTrace('0;1')).toBe(false);
+  });
+});
+
+describe('pressure over volume', () => {
+  const angles = Array.from({ length: 25 }, (_, i) => -180 + 30 * i);
+  const volume = { x: angles, y: angles.map((at) => 300 - 250 * Math.cos((at * Math.PI) / 180)) };
+  const pressure = {
+    x: angles,
+    y: angles.map((at) => 1 + Math.abs(at) / 100 + (at === 30 ? 50 : 0)),
+  };
+
+  test('has one line for each stroke, each rising in volume, the power stroke first', () => {
+    const parts = indicator(pressure, volume, -180, 540);
+    expect(parts).toHaveLength(4);
+    for (const { x } of parts) expect(x).toEqual([...x].sort((a, b) => a - b));
+    expect(Math.max(...(parts[0]?.y ?? []))).toBeCloseTo(51.3, 12);
+  });
+
+  test('keeps to the part of the cycle that is shown', () => {
+    expect(indicator(pressure, volume, 200, 540)).toHaveLength(2);
+    expect(indicator(pressure, volume, -90, 150).map(({ x }) => x.length)).toEqual([6, 4]);
   });
 });

@@ -2,9 +2,12 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { metalBars } from '../../../../src/components/figures/rods/material-bars.ts';
 import {
+  arrow,
   corners,
   eyes,
   shankOf,
+  spreadPath,
+  whipPath,
   type DrawnShank,
 } from '../../../../src/components/figures/rods/rod-section.ts';
 import { rodMaterials } from '../../../../src/calculators/rods/rod-materials.ts';
@@ -97,5 +100,26 @@ describe('the metals on one duty', () => {
     expect(metalBars(undefined)).toEqual([]);
     expect(metalBars({ ...input, bore: undefined })).toEqual([]);
     expect(metalBars({ ...input, bore: 0 })).toEqual([]);
+  });
+});
+
+describe('what the beam carries', () => {
+  test('a pull spreads evenly to the right, a push to the left, a whip to both sides', () => {
+    expect(spreadPath('pull', 20, 40)).toBe('M0 -40H20V40H0Z');
+    expect(spreadPath('push', 20, 40)).toBe('M0 -40H-20V40H0Z');
+    expect(spreadPath('whip', 20, 40)).toBe('M0 -40H-20L20 40H0Z');
+  });
+
+  test('the bent line stays at both ends and bends by what it is told to', () => {
+    const heights = [...whipPath(240, 12).matchAll(/[ML][\d.]+ (-?[\d.]+)/gu)].map(([, y]) =>
+      Number(y),
+    );
+    expect([heights[0], heights.at(-1)]).toEqual([0, 0]);
+    expect(Math.max(...heights)).toBeCloseTo(12, 1);
+  });
+
+  test('an arrow ends with its head where it points, and is none where it would not be seen', () => {
+    expect(arrow([0, 0], [20, 0])).toBe('M0.0 0.0L20.0 0.0M12.0 4.0L20.0 0.0L12.0 -4.0');
+    expect(arrow([5, 5], [5, 6])).toBe('');
   });
 });
