@@ -21,7 +21,7 @@ const dictionary = /calculators[\\/]([a-z]+)[\\/]quantities\.ts/;
 const choices = /calculators[\\/]\w+[\\/]([\w-]+)\.choices\.ts/;
 // What every calculator is made of, and its work; its keys are heard before it is there.
 const calculator =
-  /components[\\/](?:form(?![\\/](?:Pick|keys))|calculator|results(?![\\/]Shares))[\\/]\w+\.(?:svelte|ts)|notebook[\\/](?:work|evaluation)|units[\\/]plus-minus/;
+  /components[\\/](?:form(?![\\/](?:Pick|keys))|calculator|results(?![\\/]Shares))[\\/]\w+\.(?:svelte|ts)|notebook[\\/](?:work|evaluation|carr)|units[\\/]plus-minus/;
 // What figures are drawn with.
 const drawing = /components[\\/](?:chart|figures)[\\/]|core[\\/]math[\\/]/;
 
@@ -59,7 +59,7 @@ export default defineConfig({
                 // A group takes along what its modules import, unless a group before it has it.
                 groups: [
                   // The few bytes that every page begins with must not bring the rest along.
-                  { name: 'first', test: /preload-helper/, priority: 5 },
+                  { name: 'first', test: /preload-helper|site[\\/]to\.ts/, priority: 5 },
                   {
                     name: 'entry',
                     test: /calculators[\\/]quantity\.ts|units[\\/]units\.ts/,

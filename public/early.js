@@ -10,6 +10,10 @@ try {
   }
   // A link's banner needs its room from the start, so that nothing moves when it comes.
   if (own) document.documentElement.setAttribute('data-pending', link ? 'link' : '');
+  // Whoever was sent numbers came for them, and not to be asked.
+  if (link) document.documentElement.setAttribute('data-no-questions', '');
+  // A first question is asked before the figure that answers it: it stays empty until then.
+  else if (!own && !location.hash) document.documentElement.setAttribute('data-asking', '');
 } catch (forbidden) {
   // Storage is forbidden here: the example stands until the page's code says otherwise.
 }

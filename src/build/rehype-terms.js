@@ -3,8 +3,8 @@ import { parse } from 'yaml';
 
 /**
  * Rehype plugin for topic pages. Where a term of the glossary first stands in the running text, it becomes a link to
- * its place there, with its meaning behind it for those who only point at it. Headings, links, code, formulas, tables
- * and the answers of questions stay as they are.
+ * its place there, with its meaning behind it for those who only point at it. So it is in the question that a page opens
+ * with; headings, links, code, formulas, tables and the answers of questions stay as they are.
  *
  * @param {{ terms?: readonly Term[], most?: number }} options `terms` are those of the glossary; `most` is how many
  *   a page marks at most, the first ones
@@ -81,8 +81,28 @@ function isRunningText(node) {
 function mark(node, page) {
   node.children = node.children.flatMap((/** @type {any} */ child) => {
     if (child.type === 'text') return marked(child.value, page);
+    if (child.name === 'Predict') markQuestion(child, page);
     if (child.children !== undefined && isRunningText(child)) mark(child, page);
     return [child];
+  });
+}
+
+/**
+ * The question of a component, as a part of it that can hold links.
+ *
+ * @param {any} node
+ * @param {Page} page
+ */
+function markQuestion(node, page) {
+  const question = node.attributes.find((/** @type {any} */ { name }) => name === 'question');
+  if (typeof question?.value !== 'string') return;
+  const children = marked(question.value, page);
+  if (children.length < 2) return;
+  node.children.push({
+    type: 'element',
+    tagName: 'span',
+    properties: { slot: 'question' },
+    children,
   });
 }
 

@@ -96,7 +96,7 @@ export interface NumberOutput {
   readonly phrase?: string;
   /** The main result of the calculator: set large, shown first. */
   readonly main?: true;
-  /** A dictionary quantity that this result can be carried into. */
+  /** The dictionary quantity that this result fills on other pages, once it is worked from the reader’s own numbers. */
   readonly carries?: string;
   /** Shown beside the value as multiples of standard gravity. */
   readonly alsoGravity?: true;

@@ -61,6 +61,8 @@ export class Notebook {
   #system: 'metric' | 'inch' = $state('metric');
   #visit: (Omit<Visit, 'job' | 'values'> & { job: string; values: Writable }) | undefined =
     $state();
+  /** What other pages make of these numbers, by the quantity that it fills. Worked, and so not kept. */
+  #carried: Writable = $state({ baseline: {}, candidate: {} });
   #damaged: Record<string, string> = $state({});
   #refusal: string | undefined = $state();
   #shelfNotice: string | undefined = $state();
@@ -116,14 +118,17 @@ export class Notebook {
   }
 
   /**
-   * The value of an entry: what the reader wrote, else the invented example. During a visit only the link's
-   * numbers count: what it does not name is the example, or empty where a calculator can do without it, and
-   * never the reader's own, since numbers of two engines would make a believable wrong result.
+   * The value of an entry: what the reader wrote, else what another page makes of the reader's numbers, else the
+   * invented example. During a visit only the link's numbers count: what it does not name is the example, or empty
+   * where a calculator can do without it, and never the reader's own, since numbers of two engines would make a
+   * believable wrong result.
    */
   value(set: SetId, entry: Entry): StoredValue {
     const home = homeSet(set, entry);
     const stored = this.#values[home][entry.name];
     if (stored !== undefined) return settle(stored, entry);
+    const carried = this.#carried[home][entry.name];
+    if (carried !== undefined) return carried;
     const example = exampleOf(home, entry);
     const empty = this.#isOnPageOfLink && entry.optional === true;
     return empty && entry.type !== 'choice' ? { text: '', unit: example.unit } : example;
@@ -133,10 +138,33 @@ export class Notebook {
   isExample(set: SetId, entry: Entry): boolean {
     const home = homeSet(set, entry);
     const stored = this.#values[home][entry.name];
+    if (stored === undefined && this.#carried[home][entry.name] !== undefined) return false;
     if (this.#visit === undefined) return stored === undefined;
     if (stored === undefined)
       return entry.optional !== true || entry.type === 'choice' || !this.#isOnPageOfLink;
     return sameValue(settle(stored, entry), exampleOf(home, entry));
+  }
+
+  /** What another page makes of the reader's numbers for an entry, whether it stands there or their own does. */
+  carriedFor(
+    set: SetId,
+    entry: Entry,
+  ): { readonly value: StoredValue; readonly stands: boolean } | undefined {
+    const value = this.#carried[set][entry.name];
+    return value && { value, stands: this.#values[set][entry.name] === undefined };
+  }
+
+  /** True for a number that the reader gave, here or by what another page makes of theirs. */
+  isGiven(set: SetId, name: string): boolean {
+    return this.#values[set][name] !== undefined || this.#carried[set][name] !== undefined;
+  }
+
+  /** Fills a quantity with what another page makes of the reader's numbers; undefined takes it away. */
+  carry(set: SetId, name: string, value: StoredValue | undefined): void {
+    if (sameValue(this.#carried[set][name], value)) return;
+    if (value === undefined) delete this.#carried[set][name];
+    else this.#carried[set][name] = value;
+    this.#changed();
   }
 
   /** What the field shows in the reader's system. */

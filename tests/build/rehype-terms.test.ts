@@ -7,6 +7,7 @@ interface Node {
   name?: string;
   value?: string;
   properties?: Record<string, unknown>;
+  attributes?: readonly { name: string; value: string }[];
   children?: Node[];
 }
 
@@ -29,6 +30,7 @@ function element(tagName: string, ...children: (Node | string)[]): Node {
 const component = (name: string, ...children: Node[]): Node => ({
   type: 'mdxJsxFlowElement',
   name,
+  attributes: [],
   children,
 });
 
@@ -70,6 +72,28 @@ describe('marks', () => {
   test('no more than a page has room for, and no everyday word', () => {
     expect(marks([element('p', 'The job: a journal at TDC.')], 1)).toEqual([
       'journal /glossary/#journal',
+    ]);
+  });
+
+  test('the question that a page opens with, before the text that follows it', () => {
+    const asked = {
+      ...component('Predict', element('p', 'a journal')),
+      attributes: [
+        { name: 'id', value: 'x' },
+        { name: 'question', value: 'Which journal, at TDC?' },
+      ],
+    };
+    const children = [asked, element('p', 'A journal, and a main journal.')];
+    expect(marks(children)).toEqual([
+      'journal /glossary/#journal',
+      'TDC /glossary/#tdc',
+      'main journal /glossary/#main',
+    ]);
+    const spoken = asked.children?.find(({ properties }) => properties?.['slot'] === 'question');
+    expect(spoken?.children?.map(({ value }) => value).filter(Boolean)).toEqual([
+      'Which ',
+      ', at ',
+      '?',
     ]);
   });
 

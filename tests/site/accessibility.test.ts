@@ -69,6 +69,13 @@ function overflow(page: Page): Promise<readonly string[]> {
   });
 }
 
+/** Sets the size of a page's letters, as a reader does in a browser that enlarges text alone. */
+async function letters(page: Page, size: string): Promise<void> {
+  await page.evaluate((set) => {
+    document.documentElement.style.fontSize = set;
+  }, size);
+}
+
 it.each(builtPages().map(({ path }) => [path || '(first page)', path]))(
   '%s: no fault for those who cannot see it, no sideways scroll',
   async (_, path) => {
@@ -76,6 +83,10 @@ it.each(builtPages().map(({ path }) => [path || '(first page)', path]))(
     expect.soft(await overflow(page), 'at 320 px').toEqual([]);
     await unfoldAll(page);
     expect.soft(await overflow(page), 'at 320 px, unfolded').toEqual([]);
+    await page.setViewportSize({ width: 390, height: 844 });
+    await letters(page, '200%');
+    expect.soft(await overflow(page), 'at 390 px, letters twice as large').toEqual([]);
+    await letters(page, '');
     await page.setViewportSize({ width: 1920, height: 1080 });
     expect.soft(await overflow(page), 'at 1920 px').toEqual([]);
     await page.setViewportSize({ width: 1280, height: 900 });

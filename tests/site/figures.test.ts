@@ -379,3 +379,95 @@ describe('load against speed', () => {
     );
   });
 });
+
+describe('the throw of a crank', () => {
+  it('has pins that are dragged by their edge, and the page’s number follows', async () => {
+    const page = await site.open('crank-overlap/');
+    const figure = figureOf(page, 'crank-throw');
+    const box = field(page, 'crank-overlap', 'crankpinDiameter', 'candidate');
+    const before = Number(await box.inputValue());
+    const knob = figure.locator('.knob').nth(1);
+    await knob.scrollIntoViewIfNeeded();
+    const place = await knob.boundingBox();
+    if (place === null) throw new Error('The pin has no edge to take.');
+    const [x, y] = [place.x + place.width / 2, place.y + place.height / 2];
+    await page.mouse.move(x, y);
+    await page.mouse.down();
+    await page.mouse.move(x - 8, y + 8, { steps: 4 });
+    await page.mouse.up();
+    await expect.poll(async () => Number(await box.inputValue())).toBeLessThan(before - 3);
+    const dragged = Number(await box.inputValue());
+    // To whole steps of half a millimetre.
+    expect((2 * dragged) % 1).toBe(0);
+    await says(
+      figure.locator('figcaption'),
+      `The candidate’s crankpin of ${dragged.toFixed(3)} mm`,
+    );
+    await figure.getByRole('slider', { name: 'Crankpin of the candidate' }).focus();
+    await page.keyboard.press('ArrowRight');
+    await expect.poll(async () => Number(await box.inputValue())).toBe(dragged + 0.5);
+  });
+
+  it('says gap where the circles do not meet', async () => {
+    const page = await site.open('crank-overlap/');
+    await put(field(page, 'crank-overlap', 'stroke', 'candidate'), '130');
+    const figure = figureOf(page, 'crank-throw');
+    // (59.994 + 46 − 130)/2 mm.
+    await expect.poll(() => figure.locator('svg').first().textContent()).toMatch(/gap\s*12\.00/);
+    await says(figure.locator('figcaption'), 'a gap of 12.003 mm');
+  });
+});
+
+describe('the groove of a top ring', () => {
+  it('stands three times side by side; with the clearance shut and no holes the ring leaves the bore', async () => {
+    const page = await site.open('gas-port/');
+    const figure = figureOf(page, 'groove-section');
+    const words = (): Promise<string | null> => figure.locator('svg').first().textContent();
+    expect(await words()).toMatch(/clean, no holes.*shut, no holes.*shut, with holes/s);
+    expect(await words()).toMatch(/leaves the bore/);
+    const caption = figure.locator('figcaption');
+    await says(caption, /Groove shut, no holes: .* leaves the bore: the gas on its face outweighs/);
+    expect(await seen(caption)).not.toMatch(/presses on the bore with [−-]/);
+    await figure.getByRole('button', { name: 'Intake' }).click();
+    await says(caption, /^At 440° from firing TDC, in the intake stroke/);
+  });
+});
+
+describe('what a figure is set to', () => {
+  const link = async (page: Page): Promise<string> => {
+    const box = page.getByLabel('Link to these numbers').last();
+    if (!(await box.isVisible())) await page.getByRole('button', { name: 'QR code' }).click();
+    return box.inputValue();
+  };
+
+  it('travels in the link of the page, and stands so where it is opened', async () => {
+    const page = await site.open('reversal-load/');
+    const figure = figureOf(page, 'load-speed');
+    expect(await link(page)).not.toContain('view=');
+    await figure.getByRole('radio', { name: 'small-end eye' }).check();
+    await enter(figure.getByRole('textbox', { name: 'Read at crank speed' }), '5000');
+    await expect.poll(() => link(page)).toContain('view=load-speed/section/eye/at/5000');
+    const href = await link(page);
+
+    const there = await site.open(`reversal-load/${new URL(href).hash}`);
+    const opened = figureOf(there, 'load-speed');
+    await expect
+      .poll(() => opened.getByRole('radio', { name: 'small-end eye' }).isChecked())
+      .toBe(true);
+    await expect.poll(() => opened.getByRole('slider').inputValue().then(Number)).toBe(5000);
+    await says(opened.locator('figcaption').first(), 'the pull on the small-end eye');
+    await says(opened.locator('p.reading'), await seen(figure.locator('p.reading')));
+  });
+
+  it('an old link, or one with words that no figure knows, is opened as before', async () => {
+    for (const view of ['', '&view=load-speed/section/nowhere/at/much;unknown/a/b']) {
+      const page = await site.open(`reversal-load/#stroke=80mm,80mm${view}&v=1`);
+      const figure = figureOf(page, 'load-speed');
+      expect(await figure.getByRole('radio', { name: 'parting line' }).isChecked()).toBe(true);
+      await expect
+        .poll(() => field(page, 'reversal-load', 'stroke', 'candidate').inputValue())
+        .toBe('80');
+      expect(await page.getByText('no quantity known here').count()).toBe(0);
+    }
+  });
+});

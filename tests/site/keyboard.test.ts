@@ -133,3 +133,19 @@ it('the mechanism turns by the keys', async () => {
   await page.keyboard.press('ArrowUp');
   expect(await exact.inputValue()).toBe('90.6');
 });
+
+it('undo takes back a step of a number, and not what was typed before it', async () => {
+  const page = await site.open('bobweight/');
+  const piston = field(page, 'bobweight', 'pistonMass', 'baseline');
+  const pin = field(page, 'bobweight', 'pinMass', 'baseline');
+  await piston.click();
+  await page.keyboard.type('412');
+  await page.keyboard.press('Enter');
+  await alive(page);
+  const stood = await pin.inputValue();
+  await page.keyboard.press('ArrowUp');
+  await expect.poll(() => pin.inputValue()).not.toBe(stood);
+  await page.keyboard.press('ControlOrMeta+z');
+  await expect.poll(() => pin.inputValue()).toBe(stood);
+  expect(await piston.inputValue()).toBe('412');
+});

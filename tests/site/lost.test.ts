@@ -5,7 +5,6 @@ import { alive, useSite } from './support/site.ts';
 import { asleep, desk, readyForLoss } from './support/waking.ts';
 
 const site = useSite();
-const code = /_astro\/.*\.js$/;
 const figure = '[data-figure="bobweight-bar"]';
 
 beforeEach(() => {
@@ -15,9 +14,10 @@ beforeEach(() => {
 /** From here on nothing is fetched, until the function given back is called. */
 async function cut(page: Page): Promise<() => Promise<void>> {
   await readyForLoss(page);
-  await page.route(code, (route) => route.abort());
+  // The server must not answer at all: a page whose server does is loaded again for its code.
+  await page.route('**/*', (route) => route.abort());
   return async () => {
-    await page.unroute(code);
+    await page.unroute('**/*');
     await page.evaluate(() => window.dispatchEvent(new Event('online')));
   };
 }
@@ -60,6 +60,26 @@ describe('a number typed in a part that cannot be fetched', () => {
     await again.goto('bobweight/');
     await alive(again);
     await says(result(again, 'bobweight', 'bobweight', 'baseline'), /1757/);
+  });
+
+  it('is told of though the code that tells it comes after the loss', async () => {
+    const { context } = await site.reader(desk);
+    const page = await context.newPage();
+    let release = (): void => undefined;
+    const wait = new Promise<void>((done) => {
+      release = done;
+    });
+    await page.route(/\/(?:alive|lost)\.[^/]*\.js$/, async (route) => {
+      if (route.request().url().includes('/alive.')) return route.abort();
+      await wait;
+      return route.continue();
+    });
+    await page.goto('bobweight/');
+    const failed = page.waitForEvent('requestfailed');
+    await enter(field(page, 'bobweight', 'pistonMass', 'baseline'), '500');
+    await failed;
+    release();
+    await says(page.getByRole('alert'), 'the connection is lost');
   });
 
   it('does not become the reader’s own where a link is visited', async () => {

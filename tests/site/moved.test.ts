@@ -88,7 +88,8 @@ describe('a link with numbers, made when a page had more parts', () => {
   it('says for which, as long as its numbers are shown', async () => {
     const page = await site.arrive(bobweight);
     await expect.poll(() => lines(page)).toEqual(['Balance factor', 'A quoted bobweight']);
-    expect(await field(page, 'bobweight', 'pistonMass', 'baseline').inputValue()).toBe('444');
+    const piston = field(page, 'bobweight', 'pistonMass', 'baseline');
+    await expect.poll(() => piston.inputValue()).toBe('444');
     await page.getByRole('button', { name: 'Back to the example' }).click();
     await expect.poll(() => lines(page)).toEqual([]);
   });

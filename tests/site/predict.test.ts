@@ -77,3 +77,43 @@ it('who does not care to guess may skip', async () => {
   expect(await question.locator('.predict-answer').isVisible()).toBe(true);
   expect(await seen(question.locator('.predict-say'))).toContain('The answer:');
 });
+
+/** The figures that stand under the first question of a page, seen or not. */
+function figuresUnder(page: Page): Locator {
+  return page.locator('.predict ~ .figure-island').filter({ visible: true });
+}
+
+it.each(asking.filter(({ html }) => html.includes('figure-island')).map(({ path }) => [path]))(
+  '%s: the figure comes with the answer',
+  async (path) => {
+    const page = await site.arrive(path);
+    expect(await figuresUnder(page).count()).toBe(0);
+    await page.getByRole('button', { name: 'Just show me' }).first().click();
+    expect(await figuresUnder(page).count()).toBe(1);
+  },
+);
+
+it('who goes to work sees the figure, and the number stays under the hand', async () => {
+  const page = await site.arrive('bobweight/');
+  const field = page.getByRole('textbox', { name: 'Piston', exact: false }).first();
+  await field.scrollIntoViewIfNeeded();
+  const at = await field.boundingBox();
+  await field.click();
+  expect(await figuresUnder(page).count()).toBe(1);
+  const after = await field.boundingBox();
+  expect(after?.y).toBeCloseTo(at?.y ?? NaN, 0);
+});
+
+it('a section that is led to does not hide the figure', async () => {
+  const page = await site.arrive('bobweight/');
+  await page.getByRole('link', { name: 'Work it' }).click();
+  expect(await figuresUnder(page).count()).toBe(1);
+  const linked = await site.arrive('bobweight/#what-a-gram-does');
+  expect(await figuresUnder(linked).count()).toBe(1);
+});
+
+it('paper has the figure though the question is open', async () => {
+  const page = await site.arrive('bobweight/');
+  await page.emulateMedia({ media: 'print' });
+  expect(await figuresUnder(page).count()).toBe(1);
+});

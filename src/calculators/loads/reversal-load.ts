@@ -105,7 +105,7 @@ export const reversalLoad = defineCalculator({
     }),
     shankPull: load('F_beam', 'Pull through the beam section'),
     reciprocatingPull: load('F_rec', 'Pull of the reciprocating mass'),
-    crankpinPull: load('F_pin', 'Pull on the crankpin'),
+    crankpinPull: load('F_pin', 'Pull on the crankpin', { carries: 'bearingLoad' }),
     suction: load('F_suc', 'What the overrun vacuum adds'),
     suctionShare: maybe(percent('s_suc', 'The same as a share of the eye pull')),
     eyePullClosed: load('F_eye,cl', 'Eye pull on the overrun'),

@@ -1,7 +1,6 @@
 import { hydrate } from 'svelte';
-import { bobweight } from '../../calculators/balance/bobweight.ts';
 import { opened } from '../../notebook/notebook.svelte.ts';
-import { Work } from '../../notebook/work.svelte.ts';
+import { workOf } from '../waking/alive.svelte.ts';
 import BalanceCard from './BalanceCard.svelte';
 
 document.querySelector('[data-print]')?.addEventListener('click', () => {
@@ -12,11 +11,7 @@ document.querySelector('[data-print]')?.addEventListener('click', () => {
 const target = document.querySelector<HTMLElement>('[data-card]');
 if (target !== null) {
   await opened;
-  const work = new Work(bobweight);
-  $effect.root(() => {
-    work.sets.baseline.follow();
-    work.sets.candidate.follow();
-  });
+  const work = await workOf('bobweight');
   hydrate(BalanceCard, { target, props: { work } });
   target.setAttribute('data-alive', '');
 }

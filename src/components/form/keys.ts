@@ -35,14 +35,25 @@ export function moveByKeys(event: KeyboardEvent): void {
   if (next instanceof HTMLInputElement) next.select();
 }
 
+let clicked: EventTarget | null;
+
+/**
+ * The first click on a number selects it, so that what is typed takes its place, as after Tab and Enter; another one
+ * sets the caret. Whoever has marked a part of it by drawing the pointer over it keeps that.
+ */
+export function clickCell({ target }: Event): void {
+  const isCell = target instanceof HTMLInputElement && target.matches('[data-name]');
+  if (isCell && target !== clicked && target.selectionStart === target.selectionEnd)
+    target.select();
+  clicked = target;
+}
+
 /** The field `way` rows from this one in its column; one that serves both sets stands in both columns. */
 function below(sheet: Element, field: HTMLElement, way: 1 | -1): HTMLElement | undefined {
-  const set = field.dataset['set'] ?? 'baseline';
-  const seen = [...sheet.querySelectorAll<HTMLElement>('.row')].filter(
+  const rows = [...sheet.querySelectorAll<HTMLElement>('.row')].filter(
     (row) => row.offsetParent !== null,
   );
-  const here = field.closest<HTMLElement>('.row');
-  const row = here === null ? undefined : seen[seen.indexOf(here) + way];
-  const fields = [...(row?.querySelectorAll<HTMLElement>('[data-name]') ?? [])];
-  return fields.find((each) => each.dataset['set'] === set) ?? fields[0];
+  const next = rows[rows.findIndex((row) => row.contains(field)) + way];
+  const fields = [...(next?.querySelectorAll<HTMLElement>('[data-name]') ?? [])];
+  return fields.find((each) => each.dataset['set'] === field.dataset['set']) ?? fields[0];
 }

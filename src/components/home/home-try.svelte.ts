@@ -1,7 +1,6 @@
 import { hydrate } from 'svelte';
-import { bobweight } from '../../calculators/balance/bobweight.ts';
 import { opened } from '../../notebook/notebook.svelte.ts';
-import { Work } from '../../notebook/work.svelte.ts';
+import { workOf } from '../waking/alive.svelte.ts';
 import HomeTry from './HomeTry.svelte';
 
 /** Brings the first page's calculator to life in the server's HTML. */
@@ -10,7 +9,7 @@ if (target !== null) {
   await opened;
   hydrate(HomeTry, {
     target,
-    props: { work: new Work(bobweight), href: target.dataset['href'] ?? '' },
+    props: { work: await workOf('bobweight'), href: target.dataset['href'] ?? '' },
   });
   target.setAttribute('data-alive', '');
   document.documentElement.removeAttribute('data-pending');

@@ -2,11 +2,30 @@ import { askNoMore, asksNothing } from './questions.ts';
 
 /** Wires every predict-first question of the page; opens the answers for who wants no questions. */
 if (asksNothing()) openAnswers();
+else holdFigures();
 for (const question of document.querySelectorAll<HTMLElement>('[data-predict]')) wire(question);
 
 function openAnswers(): void {
   for (const answer of document.querySelectorAll<HTMLDetailsElement>('.predict-answer'))
     answer.open = true;
+}
+
+/** The figures come; what the reader has at hand stays where it is. */
+function showFigures(atHand?: Element): void {
+  const top = atHand?.getBoundingClientRect().top;
+  document.documentElement.removeAttribute('data-asking');
+  if (atHand !== undefined && top !== undefined)
+    scrollBy({ top: atHand.getBoundingClientRect().top - top, behavior: 'instant' });
+}
+
+/** The figures under the question wait for its answer; who goes on to the sheet or a section is not kept waiting. */
+function holdFigures(): void {
+  for (const kind of ['pointerdown', 'focusin', 'click']) {
+    document.addEventListener(kind, ({ target }) => {
+      const atHand = target instanceof Element ? target.closest('.calculator, a[href^="#"]') : null;
+      if (atHand !== null && 'asking' in document.documentElement.dataset) showFigures(atHand);
+    });
+  }
 }
 
 function wire(question: HTMLElement): void {
@@ -29,6 +48,7 @@ function wire(question: HTMLElement): void {
     form.querySelector<HTMLElement>('.predict-buttons')?.remove();
     question.setAttribute('data-revealed', '');
     answer.open = true;
+    showFigures();
     tell(sentence);
   }
 
@@ -48,6 +68,7 @@ function wire(question: HTMLElement): void {
   form.querySelector('[data-no-more]')?.addEventListener('click', () => {
     askNoMore();
     openAnswers();
+    showFigures();
   });
   form.querySelector('[data-skip]')?.addEventListener('click', () => {
     reveal(`The answer: ${wordsOf(right)}.`);

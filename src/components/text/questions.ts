@@ -3,8 +3,7 @@ const key = 'throwbook/questions';
 
 /** True when the answers are to stand without their questions. */
 export function asksNothing(): boolean {
-  const { noQuestions, pending } = document.documentElement.dataset;
-  return noQuestions !== undefined || pending === 'link';
+  return document.documentElement.dataset['noQuestions'] !== undefined;
 }
 
 /** From now on, on every page of this device. */

@@ -1,5 +1,6 @@
 import { flushSync, hydrate, type Component } from 'svelte';
 import type { AnyCalculator, Entry } from '../../calculators/define.ts';
+import { carryInto } from '../../notebook/carrying.svelte.ts';
 import { notebook, opened } from '../../notebook/notebook.svelte.ts';
 import { catchUpAll, Pace, PacedWork } from '../../notebook/paced.svelte.ts';
 import { lastGoodMark } from '../../notebook/standing.ts';
@@ -56,6 +57,7 @@ async function make(id: string): Promise<Work> {
   $effect.root(() => {
     work.sets.baseline.follow();
     work.sets.candidate.follow();
+    carryInto(calculator, workOf);
   });
   return work;
 }
@@ -107,7 +109,7 @@ async function fillOrLater(id: string, later: Later): Promise<void> {
 }
 
 /** One calculator with both sets, shared by all parts of the page. */
-function workOf(id: string): Promise<Work> {
+export function workOf(id: string): Promise<Work> {
   const known = works.get(id) ?? make(id);
   works.set(id, known);
   // What could not be fetched is asked for anew.

@@ -1,4 +1,4 @@
-import { moveByKeys } from '../form/keys.ts';
+import { clickCell, moveByKeys } from '../form/keys.ts';
 import type * as Lost from './lost.ts';
 import { partOf, partSelector } from './parts.ts';
 import { overtake, remember, replay, telling } from './replay.ts';
@@ -33,19 +33,22 @@ function idle(run: () => void): void {
 
 /** What is done where fetching fails; fetched once the page has loaded, to be there when the connection is not. */
 let lost: typeof Lost | undefined;
+/** What failed before that was here: tried again then, and said if it fails again. */
+const unsaid: (() => void)[] = [];
 async function fetchLost(): Promise<void> {
   try {
     lost = await import('./lost.ts');
   } catch {
     window.addEventListener('online', () => void fetchLost(), { once: true });
   }
+  for (const again of unsaid.splice(0)) again();
 }
 if (document.readyState === 'complete') idle(() => void fetchLost());
 else window.addEventListener('load', () => idle(() => void fetchLost()));
 
 /** Calls `again` when fetching is worth another try. */
 function later(again: () => void): void {
-  if (lost === undefined) window.addEventListener('online', again, { once: true });
+  if (lost === undefined) unsaid.push(again);
   else lost.later(again);
 }
 
@@ -97,7 +100,8 @@ function wakeAll(): void {
   });
   for (const part of here) void wake(part);
   idle(() => {
-    for (const part of asleep) void wake(part);
+    // One that could not be fetched just now is tried again later, and not at once.
+    for (const part of asleep) if (lost?.isLost(part) !== true) void wake(part);
   });
 }
 
@@ -122,6 +126,7 @@ for (const kind of telling) {
   );
 }
 document.addEventListener('keydown', moveByKeys);
+document.addEventListener('click', clickCell);
 // What had the focus before this code was here.
 document.activeElement?.dispatchEvent(new FocusEvent('focusin', { bubbles: true }));
 

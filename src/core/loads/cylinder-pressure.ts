@@ -255,10 +255,9 @@ export interface CylinderPressure {
 
 /** The greatest pressure while the valves are shut: the best sample, refined by golden section. */
 function peakOf(model: PressureModel): CylinderPressure['peak'] {
-  const { intakeClose, burnStart, burnEnd, exhaustOpen } = model.events;
+  const { burnStart, burnEnd } = model.events;
   // Compression can only rise to TDC or the start of burning, expansion only fall.
-  const from = Math.max(intakeClose, Math.min(burnStart, 0));
-  const to = Math.min(exhaustOpen, Math.max(burnEnd, 0));
+  const [from, to] = [Math.min(burnStart, 0), Math.max(burnEnd, 0)];
   if (from >= to) return { pressure: model.at(to), angle: to };
   const { at, value } = maximum((θ) => model.at(θ), from, to, 48);
   return { pressure: value, angle: at };

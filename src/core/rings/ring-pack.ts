@@ -120,7 +120,7 @@ export function ringPack(input: RingPackInput): RingPack {
   if (count > 0) {
     atMost(input, 'portDiameter', landHeight, 'the height of the top land');
     const room = Math.PI * (bore - 2 * radial);
-    if (count * hole >= room && hole > 0)
+    if (count * hole >= room)
       throw refusal(input, 'portCount', 'less than', room / hole, 'what fits round the groove');
   }
   const plugged = fraction(input, 'portPlugged');

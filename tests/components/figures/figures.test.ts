@@ -1,3 +1,4 @@
+import { withinTurn } from '../../../src/components/figures/parts/crank-turn.svelte.ts';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { barRows } from '../../../src/components/chart/stacked-bars.ts';
@@ -7,11 +8,7 @@ import {
   segmentsOf,
 } from '../../../src/components/figures/balance/bobweight-bar.ts';
 import { pullOf, squareLaw } from '../../../src/components/figures/loads/load-speed.ts';
-import {
-  geometryOf,
-  poseAt,
-  withinTurn,
-} from '../../../src/components/figures/motion/mechanism.ts';
+import { geometryOf, poseAt } from '../../../src/components/figures/motion/mechanism.ts';
 import { numberOf, pointsOf, staleNote } from '../../../src/components/figures/read.ts';
 import type { FigureSet, FigureWork } from '../../../src/components/figures/types.ts';
 import { pistonMotion } from '../../../src/core/motion/piston-motion.ts';

@@ -14,6 +14,7 @@ import {
   pressureModel,
   type PressureInput,
 } from '../../../src/core/loads/cylinder-pressure.ts';
+import { trappedCharge } from '../../../src/core/loads/trapped-charge.ts';
 import { must } from '../../calculators/must.ts';
 import { routes } from '../../../content/topics/cylinder-pressure/routes.ts';
 import { proves } from '../../proves.ts';
@@ -271,6 +272,35 @@ describe('the curve', () => {
     expect(apart(peak.pressure, model.closing.pressure * ratio ** 1.3)).toBeLessThan(1e-3);
   });
 
+  it('a late, weak burn leaves the peak of compression at TDC', () => {
+    const { peak, model } = pressureCycle({
+      ...road,
+      burnStart: -0.5,
+      combustionEfficiency: 0.05,
+    });
+    const ratio = model.closing.volume / model.volume.clearance;
+    expect(
+      apart(peak.pressure, model.closing.pressure * ratio ** road.compressionExponent),
+    ).toBeLessThan(1e-9);
+    // A peak is so flat that its place is known to the root of what its value is.
+    expect(Math.abs(peak.angle)).toBeLessThan(1e-6);
+  });
+
+  it('a burn of no duration is done at its own angle, wherever that stands', () => {
+    // The first law at constant volume: p rises by (γ − 1) Q (1 − q_w)/V.
+    fc.assert(
+      fc.property(evenly(-0.5, 0.6), (burnStart) => {
+        const input = { ...road, burnStart, burnDuration: 0 };
+        const { at, compressedAt, events, released, volume } = pressureModel(input);
+        const heat = released(0.7) * (1 - input.heatLoss);
+        const rise = ((input.burnedGamma - 1) * heat) / volume.at(events.burnStart);
+        const [before, after] = [events.burnStart - 1e-9, events.burnStart];
+        expect(apart(at(before), compressedAt(before))).toBeLessThan(1e-12);
+        expect(apart(at(after), compressedAt(after) + rise)).toBeLessThan(1e-12);
+      }),
+    );
+  });
+
   it('filling sets the pressure, manifold pressure does not', () => {
     const other = pressureModel({ ...hill, manifoldPressure: 60e3 });
     expect(other.closing.pressure).toBe(pressureModel(hill).closing.pressure);
@@ -314,6 +344,28 @@ describe('the change of charge', () => {
     expect(at(3 * Math.PI)).toBe(pIn);
   });
 
+  it('goes over to the intake at once where it opens at TDC', () => {
+    const { at } = pressureModel({ ...changed, intakeOpen: 0 });
+    expect(at(2 * Math.PI - 1e-9)).toBe(pEx);
+    expect(at(2 * Math.PI)).toBe(pIn);
+  });
+
+  it('has the pressure of closing where the intake closes before BDC, from there on compressed', () => {
+    fc.assert(
+      fc.property(evenly(-0.5, -0.01), (intakeClose) => {
+        const { at, volume, closing, events } = pressureModel({ ...changed, intakeClose });
+        const closes = events.intakeClose + 4 * Math.PI;
+        expect(closes).toBeCloseTo(3 * Math.PI + intakeClose, 14);
+        expect(apart(at(closes), closing.pressure)).toBeLessThan(1e-12);
+        expect(at(closes - 1e-9)).toBe(pIn);
+        const there =
+          closing.pressure * (closing.volume / volume.at(Math.PI)) ** hill.compressionExponent;
+        for (const bottom of [-Math.PI, 3 * Math.PI])
+          expect(apart(at(bottom), there)).toBeLessThan(1e-12);
+      }),
+    );
+  });
+
   it('rises from BDC to intake closing straight in log p over log V', () => {
     const { at, volume, closing, events } = pressureModel(changed);
     const bottom = volume.at(Math.PI);
@@ -341,8 +393,29 @@ describe('the burn', () => {
   });
 });
 
+describe('the charge', () => {
+  it('is air with its fuel, of which so much is what the mixture says, and residual gas', () => {
+    const swept = 5e-4;
+    const { air, fuel, trapped } = trappedCharge(road, swept);
+    expect(apart(air / fuel, road.airFuelLambda * road.stoichRatio)).toBeLessThan(1e-12);
+    expect(apart(air + fuel, trapped * (1 - road.residualFraction))).toBeLessThan(1e-12);
+    const full = (road.ambientPressure * swept) / (287 * road.ambientTemperature);
+    expect(apart(air + fuel, road.volumetricEfficiency * full)).toBeLessThan(1e-12);
+  });
+});
+
 describe('friction', () => {
   const rpm = Math.PI / 30;
+  it('is that of the quadratic: 0.97 bar at rest, 1.17 bar at 1000 rpm, 5.76 bar at 8400', () => {
+    for (const [speed, bar] of [
+      [0, 0.97],
+      [1000, 1.17],
+      [2000, 1.47],
+      [6000, 3.67],
+      [8400, 5.758],
+    ] as const)
+      expect(frictionCorrelation(speed * rpm) / 1e5).toBeCloseTo(bar, 12);
+  });
   it('is the entered value at the highest speed and falls below it', () => {
     const at = (speed: number) =>
       frictionAt({ frictionMep: 2e5, maxSpeed: 6000 * rpm, torqueSpeed: speed * rpm });

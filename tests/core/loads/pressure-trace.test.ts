@@ -73,6 +73,23 @@ describe('a sampled cycle', () => {
     expect(sampled(1.5).pressure).toBeCloseTo(5e6 - 1e8 * (0.7 * degree) ** 2, 6);
   });
 
+  it('takes the highest point where none around it bends down, and the first of a level cycle', () => {
+    const volume = cylinderVolume({
+      bore: 0.09,
+      stroke: 0.08,
+      rodLength: 0.14,
+      compressionRatio: 10,
+    });
+    const angle = Float64Array.from({ length: 721 }, (_, i) => ((i - 180) * Math.PI) / 180);
+    // A lone spike between shoulders as high: the parabola through all five would be a trough.
+    const around = [39, 10, 40, 10, 39];
+    const spike = angle.map((_, i) => 1e5 * (around[i - 178] ?? 1));
+    const { peak } = traceResults({ angle, pressure: spike }, volume);
+    expect(peak).toEqual({ angle: 0, pressure: 40e5 });
+    const level = traceResults({ angle, pressure: angle.map(() => 3e5) }, volume);
+    expect(level.peak).toEqual({ angle: -Math.PI, pressure: 3e5 });
+  });
+
   it('adds up four strokes by hand', () => {
     const volume = cylinderVolume({
       bore: 0.09,

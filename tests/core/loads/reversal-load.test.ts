@@ -141,6 +141,19 @@ describe('second routes', () => {
   });
 });
 
+describe('the shank', () => {
+  it('pulls with the metal above it as a mass half way from the pin to the section', () => {
+    fc.assert(
+      fc.property(evenly(0, geometry.rodLength), (shankSection) => {
+        const { eye, shank } = pullFactors(geometry, { ...road, shankSection });
+        const centre = geometry.rodLength - shankSection / 2;
+        const { acceleration } = rodPointMotion(geometry, centre, 0, 1);
+        expect((shank - eye) / (road.rodMassAbove * acceleration)).toBeCloseTo(1, 12);
+      }),
+    );
+  });
+});
+
 describe('properties', () => {
   it('hangs more on each section than on the one above it', () => {
     fc.assert(

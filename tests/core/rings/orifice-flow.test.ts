@@ -47,6 +47,29 @@ describe('the flow function', () => {
     );
   });
 
+  it('is choked, and sonic at the throat, from the critical ratio itself down', () => {
+    const flow = (ratio: number) =>
+      orificeFlow(
+        {
+          orificeArea: 1e-6,
+          dischargeCoefficient: 1,
+          // A power of two, so that the ratio comes back as it was.
+          upstreamPressure: 2 ** 20,
+          downstreamPressure: ratio * 2 ** 20,
+        },
+        air,
+      );
+    const critical = criticalRatio(air.heatRatio);
+    for (const [ratio, choked] of [
+      [critical * (1 + 1e-9), false],
+      [critical, true],
+      [0, true],
+    ] as const) {
+      expect(flow(ratio).choked).toBe(choked);
+      expect(flow(ratio).throatMach).toBeCloseTo(1, 8);
+    }
+  });
+
   it('mass flow is density times speed times area at the throat', () => {
     fc.assert(
       fc.property(gammas, evenly(0, 0.999), (γ, ratio) => {

@@ -35,6 +35,12 @@ describe('forces and sizes', () => {
     near(axialGas(half, 1e5, 3e5, 3e5, half.clearance), -half.sideArea * 0.8 * 2e5, 1e-12);
   });
 
+  it('holds a ring without clearance on its lower flank', () => {
+    const tight = { ...packOf({ ringSideClearance: 0 }), flankFactor: 0.8 };
+    // The upper flank is taken as open: the mean of both pressures, less what the lower one holds.
+    near(axialGas(tight, 60e5, 50e5, 2e5, 0), tight.sideArea * (0.5 * 10e5 + 0.8 * 48e5), 1e-12);
+  });
+
   it('turns its sign where the ring is turned upside down', () => {
     const pressure = fc.double({ min: 1e4, max: 1e7, noNaN: true });
     const share = evenly(0, 1);

@@ -138,6 +138,27 @@ describe('second routes', () => {
     }
   });
 
+  it('bends a half ring as far as its moment says, piece by piece, and none without a moment', () => {
+    const [radius, half, points] = [0.0435, 3.1, 61];
+    const width = half / (points - 1);
+    for (const K of [0, 0.03, 0.06]) {
+      const line = ringHalf(radius, K, half, points);
+      for (let i = 1; i < points; i++) {
+        const [from, to] = [must(line[i - 1]), must(line[i])];
+        const φ = (i - 0.5) * width;
+        // ∫(1 − K (1 + cos φ)) dφ; a chord lies along its arc's middle, and is shorter by width²/24.
+        const direction = φ - K * (φ + Math.sin(φ));
+        const [along, up] = [to.x - from.x, to.y - from.y];
+        expect(along / (radius * width)).toBeCloseTo(Math.cos(direction), 3);
+        expect(up / (radius * width)).toBeCloseTo(Math.sin(direction), 3);
+      }
+    }
+    for (const [i, { x, y }] of ringHalf(radius, 0, half, points).entries()) {
+      expect(x / radius).toBeCloseTo(Math.sin(i * width), 7);
+      expect(y / radius).toBeCloseTo(1 - Math.cos(i * width), 7);
+    }
+  });
+
   it(proves(routes.freeGapEnds), () => {
     fc.assert(
       fc.property(

@@ -207,6 +207,60 @@ describe('steps', () => {
   });
 });
 
+describe('the lengths of steps', () => {
+  const drive = ringDrive(hill, standInTable(1440));
+  function nodeAfter(place: number, stride: number): number {
+    return drive.nodes.find((node, i) => i % stride === 0 && node > place) ?? drive.steps;
+  }
+  /** Walks with a stepper that changes nothing and refuses what is too long; all steps that it was asked for. */
+  function asked(stride: number, tooLong: (place: number, length: number) => boolean) {
+    const steps: { readonly place: number; readonly length: number }[] = [];
+    const stepper = {
+      step(from: RingState, place: number, length: number, to: RingState): boolean {
+        steps.push({ place, length });
+        Object.assign(to, from);
+        return !tooLong(place, length);
+      },
+    };
+    return { steps, ...walkCycle(stepper, drive, 22e-6, startState(1e5, 1e5), stride) };
+  }
+
+  it('double at most, and end on every node or every few, and with the cycle', () => {
+    for (const stride of [1, 3, 4, 7]) {
+      const { steps, places, work } = asked(stride, () => false);
+      expect(places.at(-1)).toBe(drive.steps);
+      places.slice(1, -1).forEach((place, i) => {
+        const length = place - at(places, i);
+        expect(at(places, i + 2) - place).toBe(
+          Math.min(2 * length, nodeAfter(place, stride) - place),
+        );
+      });
+      // Each is three steps of Euler: a whole one and two halves.
+      expect(work).toBe(3 * steps.length);
+    }
+  });
+
+  it('are halved to the shortest where the ring moves, and doubled again after it', () => {
+    const [from, to] = [700, 720];
+    for (const stride of [1, 4]) {
+      const least = drive.shortest * stride;
+      const moves = (place: number, length: number): boolean => place + length > from && place < to;
+      const { steps, places, work } = asked(stride, moves);
+      expect(work).toBe(3 * steps.length);
+      expect(places.at(-1)).toBe(drive.steps);
+      const lengths = places.slice(1).map((end, i) => end - at(places, i));
+      expect(Math.min(...lengths)).toBe(least);
+      lengths.forEach((length, i) => {
+        const place = at(places, i);
+        if (place >= from && place < to) expect(length).toBe(least);
+        if (i > 0 && place >= to) {
+          expect(length).toBe(Math.min(2 * at(lengths, i - 1), nodeAfter(place, stride) - place));
+        }
+      });
+    }
+  });
+});
+
 describe('a ring that nothing holds', () => {
   it(proves(routes.freeFlight), () => {
     // The same pressure everywhere and a bore that does not rub: no force but the flanks'.

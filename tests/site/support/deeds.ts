@@ -119,6 +119,24 @@ export const stories: Readonly<Record<string, Story>> = {
     at: (page) => note(page, overlap, 'mainDiameter', 'baseline').textContent(),
     shows: /must be/,
   },
+  'a number clicked and typed over, clicked twice and typed into': {
+    path: `${weighing}/`,
+    async deeds(page) {
+      await mass(page).click();
+      await page.keyboard.type('602');
+      const other = field(page, weighing, 'rodMass', 'candidate');
+      await other.click();
+      await other.click();
+      await press(page, 'End', 'Backspace');
+      await page.keyboard.type('4');
+    },
+    at: async (page) =>
+      [
+        await mass(page).inputValue(),
+        await field(page, weighing, 'rodMass', 'candidate').inputValue(),
+      ].join(),
+    shows: '602,438.4',
+  },
   'readings of several lines, gone through by keys': {
     path: `${weighing}/`,
     async deeds(page) {
@@ -213,7 +231,7 @@ export const stories: Readonly<Record<string, Story>> = {
     at: (page) => drawing(page, 'load-speed').getByRole('textbox').inputValue(),
     shows: /4$/,
   },
-  'the tool of a figure that is drawn twice': {
+  'the tool of a figure, folded and unfolded': {
     path: 'cylinder-pressure/',
     async deeds(page) {
       const part = drawing(page, 'pressure-curve');

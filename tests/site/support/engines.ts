@@ -16,7 +16,10 @@ async function startChromium(): Promise<Running> {
       page.setDefaultTimeout(patience);
       return {
         goto: async (address) => void (await page.goto(address)),
-        reload: async () => void (await page.reload()),
+        async reload() {
+          // Firefox gives a loading up where the page's own code has begun another; the second one comes to its end.
+          await page.reload().catch(() => page.reload());
+        },
         run: <Result>(body: string) => page.evaluate<Result>(`(async () => {${body}})()`),
         async type(selector, text) {
           await page.evaluate(`{${selectAll(selector)}}`);

@@ -115,9 +115,16 @@ function watch(context: BrowserContext, troubles: string[]): void {
   });
 }
 
+/** Touches a sheet, as a reader does who passes over the question and goes to work: its figures are there then. */
+export async function goToWork(page: Page): Promise<void> {
+  const sheet = page.locator('.calculator').first();
+  if ((await sheet.count()) > 0) await sheet.dispatchEvent('pointerdown');
+}
+
 /** Moves the pointer over every calculator, figure and bar of the page, and waits until each answers. */
 export async function alive(page: Page): Promise<void> {
   await touchAll(page);
+  await goToWork(page);
   await page.waitForFunction(
     () =>
       [

@@ -1,5 +1,6 @@
 import type { BrowserContext, Page } from 'playwright-core';
 import { expect } from 'vitest';
+import { goToWork } from './site.ts';
 
 /** The two widths that everything on a page is tried at. */
 export const phone = { viewport: { width: 390, height: 844 }, hasTouch: true };
@@ -36,6 +37,7 @@ export async function openHeldBack(
     await route.continue();
   });
   await page.goto(path);
+  await goToWork(page);
   return { page, release };
 }
 

@@ -93,10 +93,13 @@ export async function startWebKit(program: {
 
     async function run<Result>(body: string): Promise<Result> {
       const script = `const done = arguments[0]; (async () => {${body}})().then((value) => done({ value }), (error) => done({ error: String(error) }));`;
-      const told = (await command('POST', `${session}/execute/async`, { script, args: [] })) as {
-        value?: Result;
-        error?: string;
-      };
+      const execute = (): Promise<unknown> =>
+        command('POST', `${session}/execute/async`, { script, args: [] });
+      // The driver loses an answer now and then; nothing that is asked of a page changes it.
+      const told = (await execute().catch((error: unknown) => {
+        if (!String(error).includes('Could not parse script result')) throw error;
+        return execute();
+      })) as { value?: Result; error?: string };
       if (told.error !== undefined) throw new Error(told.error);
       return told.value as Result;
     }

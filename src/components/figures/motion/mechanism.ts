@@ -63,8 +63,3 @@ export function poseAt(geometry: SliderCrank, theta: number): Pose {
     bottomDead: topDead - travel,
   };
 }
-
-/** An angle brought into 0 to 360 degrees; 360 itself is kept, so that a slider can rest at its end. */
-export function withinTurn(degrees: number): number {
-  return degrees >= 0 && degrees <= 360 ? degrees : ((degrees % 360) + 360) % 360;
-}

@@ -1,6 +1,6 @@
 import type { Attachment } from 'svelte/attachments';
 
-/** A place in a drawing, in its own units. */
+/** A place in a drawing, in the units and from the corner of the group that the handle stands in. */
 export interface Point {
   readonly x: number;
   readonly y: number;
@@ -18,7 +18,7 @@ interface Drag {
 export function draggable({ take, move, leave }: Drag): Attachment<SVGGraphicsElement> {
   return (handle) => {
     function at(event: PointerEvent): Point | undefined {
-      const matrix = handle.ownerSVGElement?.getScreenCTM()?.inverse();
+      const matrix = handle.getScreenCTM()?.inverse();
       return matrix && new DOMPoint(event.clientX, event.clientY).matrixTransform(matrix);
     }
     function moved(event: PointerEvent): void {

@@ -1,5 +1,6 @@
-/** One turn in this many ms: slow enough to follow an arrow with the eye. */
-const turn = 8000;
+import { numberOf } from '../read.ts';
+import type { FigureWork } from '../types.ts';
+
 /** Storing at every pixel of a drag would work every calculator of the page each time. */
 const pause = 150;
 
@@ -35,13 +36,41 @@ export class MovedNumber {
   }
 }
 
+/** An angle brought into 0 to 360 degrees; 360 itself is kept, so that a slider can rest at its end. */
+export function withinTurn(degrees: number): number {
+  return degrees >= 0 && degrees <= 360 ? degrees : ((degrees % 360) + 360) % 360;
+}
+
+/** The page's crank angle [°], 0 to 360, moved in a figure. */
+export function movedCrankAngle(work: () => FigureWork): MovedNumber {
+  return new MovedNumber(
+    // Rounded where radians leave only noise, so that 230° is not shown as 230.0°.
+    () =>
+      withinTurn(
+        Math.round(((numberOf(work().sets.baseline.input, 'crankAngle') ?? 0) * 180e8) / Math.PI) /
+          1e8,
+      ),
+    (degrees) => {
+      work().put('baseline', 'crankAngle', String(Math.round(degrees * 100) / 100), 'deg');
+    },
+  );
+}
+
 /** Turns a crank angle [°] by itself, or by 15° at a time where motion is to be reduced. */
 export class CrankTurn {
   readonly #angle: MovedNumber;
+  readonly #turn: number;
+  readonly #move: (degrees: number) => void;
   #frame: number | undefined = $state();
 
-  constructor(angle: MovedNumber) {
+  /**
+   * @param turn one turn in this many ms: slow enough to follow what turns with the eye
+   * @param move moves the crank at once, where it does not turn by itself
+   */
+  constructor(angle: MovedNumber, turn: number, move: (degrees: number) => void) {
     this.#angle = angle;
+    this.#turn = turn;
+    this.#move = move;
   }
   get turns(): boolean {
     return this.#frame !== undefined;
@@ -54,12 +83,12 @@ export class CrankTurn {
   }
   start(): void {
     if (matchMedia('(prefers-reduced-motion: reduce)').matches) {
-      this.#angle.move((Math.floor(this.#angle.value / 15) * 15 + 15) % 360);
+      this.#move(Math.floor(this.#angle.value / 15) * 15 + 15);
       return;
     }
     let last = performance.now();
     const step = (time: number): void => {
-      this.#angle.show((this.#angle.value + (Math.max(0, time - last) * 360) / turn) % 360);
+      this.#angle.show((this.#angle.value + (Math.max(0, time - last) * 360) / this.#turn) % 360);
       last = time;
       this.#frame = requestAnimationFrame(step);
     };

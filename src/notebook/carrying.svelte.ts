@@ -1,0 +1,82 @@
+import type { AnyCalculator, NumberEntry, SetId } from '../calculators/define.ts';
+import { numberIn } from '../calculators/evaluate.ts';
+import { differenceFromSI, fromSI } from '../units/units.ts';
+import { sources, type Source } from './carried.ts';
+import { notebook } from './notebook.svelte.ts';
+import { bothSets, type StoredValue } from './values.ts';
+import type { Work } from './work.svelte.ts';
+
+/** More digits than a balance or a micrometer has, and few enough to be read. */
+const mostDigits = 6;
+
+/**
+ * A result as the text of the quantity that it fills, in that quantity's metric unit: to six digits, and to no more
+ * than a tenth of its ±.
+ *
+ * @param si the result [SI]
+ * @param plusMinus its ± [SI]; undefined where it has none
+ */
+export function carriedText(
+  entry: NumberEntry,
+  si: number,
+  plusMinus: number | undefined,
+): StoredValue {
+  const unit = entry.metric;
+  const value = Number(fromSI(si, unit).toPrecision(mostDigits));
+  if (plusMinus === undefined || plusMinus === 0) return { text: String(value), unit };
+  const spread = Number(differenceFromSI(plusMinus, unit).toPrecision(2));
+  const decimals = Math.min(20, Math.max(0, Math.ceil(1 - Math.log10(spread))));
+  return { text: String(Number(value.toFixed(decimals))), unit, plusMinus: String(spread) };
+}
+
+const followed = new Set<string>();
+
+/**
+ * Lets the inputs of a calculator be filled by what other calculators make of the reader's own numbers. Those are
+ * fetched only once there are such numbers. Call inside an effect root.
+ *
+ * @param workOf fetches a calculator and works it with the notebook
+ */
+export function carryInto(calculator: AnyCalculator, workOf: (id: string) => Promise<Work>): void {
+  for (const entry of Object.values(calculator.inputs)) {
+    const source = sources[entry.name];
+    if (source === undefined || entry.type !== 'number' || followed.has(entry.name)) continue;
+    followed.add(entry.name);
+    for (const set of bothSets) carry(entry, set, source, workOf);
+  }
+}
+
+function carry(
+  entry: NumberEntry,
+  set: SetId,
+  source: Source,
+  workOf: (id: string) => Promise<Work>,
+): void {
+  let work: Work | undefined = $state.raw(undefined);
+  let asked = false;
+  async function fetch(): Promise<void> {
+    try {
+      work = await workOf(source.calculator);
+    } catch {
+      // The connection is lost: asked for again at the next number.
+      asked = false;
+    }
+  }
+  $effect(() => {
+    if (!source.needs.every((name) => notebook.isGiven(set, name))) {
+      notebook.carry(set, entry.name, undefined);
+      return;
+    }
+    if (work === undefined) {
+      if (!asked) void fetch();
+      asked = true;
+      return;
+    }
+    const { output, uncertainty } = work.sets[set];
+    const si = numberIn(output?.[source.output]);
+    const own = source.plusMinus === undefined ? undefined : output?.[source.plusMinus];
+    const plusMinus = numberIn(own) ?? uncertainty?.[source.output]?.plusMinus;
+    const value = si === undefined ? undefined : carriedText(entry, si, plusMinus);
+    notebook.carry(set, entry.name, value);
+  });
+}
