@@ -1,5 +1,7 @@
-/** Masses of one kind of part, one for each cylinder [kg]. */
-export type Masses = readonly number[];
+import type { Masses } from './matching-parts.ts';
+
+/** Rounding of a sum of a few masses [kg]: far below any scale's division. */
+export const rounding = 1e-12;
 
 const ascending = (masses: Masses): number[] => masses.toSorted((a, b) => a - b);
 
@@ -19,7 +21,7 @@ function running(masses: Masses): readonly number[] {
  *
  * @param lists one list a kind of part, all of the same length
  */
-function totalsOfAny(lists: readonly Masses[]): {
+export function totalsOfAny(lists: readonly Masses[]): {
   readonly heaviest: number;
   readonly lightest: number;
 } {
@@ -57,7 +59,7 @@ function isWhole(mass: number, division: number): boolean {
 export function leastSpread(lists: readonly Masses[], division: number): number {
   const { heaviest, lightest } = totalsOfAny(lists);
   const counted = division > 0 && lists.every((list) => list.every((m) => isWhole(m, division)));
-  if (!counted) return Math.max(0, heaviest - lightest);
+  if (!counted) return heaviest - lightest > rounding ? heaviest - lightest : 0;
   const [least, most] = [
     Math.ceil(heaviest / division - 1e-6),
     Math.floor(lightest / division + 1e-6),

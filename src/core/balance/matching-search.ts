@@ -1,5 +1,5 @@
 import { seededRandom } from '../math/random.ts';
-import type { Masses } from './matching-bound.ts';
+import type { Masses } from './matching-parts.ts';
 
 /** Which part of a list each set holds: its place in the list. */
 export type Order = readonly number[];
@@ -18,10 +18,8 @@ export interface Found {
   readonly totals: Masses;
 }
 
-/** More orders than this are not tried one by one; those of eight parts are as many. */
-const most = 40_320;
 /** Rounds of the search that goes on from the best found. */
-const rounds = 3000;
+const rounds = 1000;
 
 /** Greatest less least. */
 export function spreadOf(masses: Masses): number {
@@ -36,7 +34,7 @@ export function totalsOf(lists: readonly PartList[], orders: readonly Order[]): 
 }
 
 /** An entry that is there by construction; NaN, which no result survives, where it is not. */
-function at(numbers: readonly number[], place: number): number {
+export function at(numbers: ArrayLike<number>, place: number): number {
   return numbers[place] ?? Number.NaN;
 }
 
@@ -67,7 +65,11 @@ function choices(list: PartList, bankOfSet: readonly number[] | undefined) {
  *
  * @param rest the total of each set without this list [kg]
  */
-function bestOrder(list: PartList, rest: Masses, bankOfSet: readonly number[] | undefined): Order {
+export function bestOrder(
+  list: PartList,
+  rest: Masses,
+  bankOfSet: readonly number[] | undefined,
+): Order {
   const order: number[] = rest.map(() => Number.NaN);
   for (const { sets, parts } of choices(list, bankOfSet)) {
     const heavyFirst = sets.toSorted((a, b) => at(rest, b) - at(rest, a));
@@ -77,28 +79,14 @@ function bestOrder(list: PartList, rest: Masses, bankOfSet: readonly number[] | 
   return order;
 }
 
-/** Every order of a list that its banks allow. */
-function* everyOrder(list: PartList, bankOfSet: readonly number[] | undefined): Generator<Order> {
-  const order: number[] = list.masses.map(() => Number.NaN);
-  const groups = choices(list, bankOfSet);
-  function* fill(group: number, rank: number, free: readonly number[]): Generator<Order> {
-    const { sets = [], parts = [] } = groups[group] ?? {};
-    const set = sets[rank];
-    if (set === undefined) {
-      if (group + 1 >= groups.length) yield [...order];
-      else yield* fill(group + 1, 0, groups[group + 1]?.parts ?? []);
-      return;
-    }
-    for (const part of rank === 0 ? parts : free) {
-      order[set] = part;
-      yield* fill(
-        group,
-        rank + 1,
-        (rank === 0 ? parts : free).filter((each) => each !== part),
-      );
-    }
-  }
-  yield* fill(0, 0, groups[0]?.parts ?? []);
+/** Whether a part may go to a set: always, unless both the list and the sets are bound to banks. */
+export function fits(
+  { banks }: PartList,
+  part: number,
+  bankOfSet: readonly number[] | undefined,
+  set: number,
+): boolean {
+  return banks === undefined || bankOfSet === undefined || banks[part] === bankOfSet[set];
 }
 
 function factorial(n: number): number {
@@ -106,46 +94,12 @@ function factorial(n: number): number {
 }
 
 /** How many orders a list has. */
-function countOrders(list: PartList, bankOfSet: readonly number[] | undefined): number {
+export function countOrders(list: PartList, bankOfSet: readonly number[] | undefined): number {
   return choices(list, bankOfSet).reduce((count, { parts }) => count * factorial(parts.length), 1);
 }
 
 const without = (totals: Masses, { masses }: PartList, order: Order): Masses =>
   totals.map((total, set) => total - at(masses, at(order, set)));
-
-/**
- * The best of all orders. The first list stays as it is, since only who goes with whom counts; the last is put in
- * its best order, so that only those in between are tried.
- *
- * @returns undefined when they are too many
- */
-export function tryAll(lists: readonly PartList[], enough: number): Found | undefined {
-  const [first, ...others] = lists;
-  if (first === undefined) return undefined;
-  const bankOfSet = first.banks;
-  const between = others.slice(0, -1);
-  if (between.reduce((count, list) => count * countOrders(list, bankOfSet), 1) > most)
-    return undefined;
-  const last = others.at(-1);
-  const identity = first.masses.map((_, set) => set);
-  let best: Found = { orders: lists.map(() => identity), totals: [] };
-  let least = Infinity;
-  function go(orders: readonly Order[]): void {
-    if (least <= enough) return;
-    const list = between[orders.length - 1];
-    if (list !== undefined) {
-      for (const order of everyOrder(list, bankOfSet)) go([...orders, order]);
-      return;
-    }
-    const rest = totalsOf(lists.slice(0, orders.length), orders);
-    const whole = last === undefined ? orders : [...orders, bestOrder(last, rest, bankOfSet)];
-    const totals = totalsOf(lists, whole);
-    const spread = spreadOf(totals);
-    if (spread < least) [best, least] = [{ orders: whole, totals }, spread];
-  }
-  go([identity]);
-  return best;
-}
 
 /**
  * A good matching of many parts: from the best found so far a few parts are exchanged by lot, and the lists are put
@@ -193,9 +147,13 @@ export function search(lists: readonly PartList[], enough: number): Found {
       (lists[0]?.masses ?? []).map((_, set) => set),
     ),
   );
+  let current = best;
   for (let round = 0; round < rounds && spreadOf(best.totals) > enough; round += 1) {
-    const next = settle(shaken(best.orders));
-    if (spreadOf(next.totals) <= spreadOf(best.totals)) best = next;
+    const next = settle(shaken(current.orders));
+    // A little worse is taken at first, so that it does not stay in the first hollow.
+    const patience = 1 + 0.5 * (1 - round / rounds);
+    if (spreadOf(next.totals) <= spreadOf(current.totals) * patience) current = next;
+    if (spreadOf(next.totals) < spreadOf(best.totals)) best = next;
   }
   return best;
 }
