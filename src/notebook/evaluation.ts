@@ -151,8 +151,7 @@ function listRefusal(
   const count = Array.isArray(field?.value) ? field.value.length : 0;
   if (refusal.limitName === undefined) return refusalWords(entry.label, refusal, entry.metric);
   const named = new OutOfDomain(entry.name, count, refusal.relation, Number.NaN, refusal.limitName);
-  const limit = refusal.limit > 1 ? `, ${refusal.limit}` : '';
-  return `${refusalWords(entry.label, named, undefined).slice(0, -1)}${limit}. You entered ${count}.`;
+  return `${refusalWords(entry.label, named, undefined)} You entered ${count}.`;
 }
 
 /** What a number must be; its limit with a unit where that is known, else by its name alone. */

@@ -127,7 +127,7 @@ export const pistonMasses = weighings(
     origin: 'part',
     demo: [
       '428.0; 427.1; 429.2; 428.6; 426.8; 428.3; 427.7; 429.0',
-      '318.0; 317.4; 318.7; 318.3; 317.6; 318.4; 317.8; 318.6',
+      '318.0; 317.2; 318.7; 318.3; 317.6; 318.4; 317.8; 318.6',
     ],
     most: 16,
   },
@@ -186,7 +186,7 @@ export const targetSpread = mass(
   'Δm_t',
   'Spread wanted of the sets',
   [0, 0.2, 2, 50],
-  { origin: 'choice', demo: ['0.5 g', '0.1 g'] },
+  { origin: 'choice', demo: ['0.5 g', '0.2 g'] },
 );
 export const cutArea = area('cutArea', 'A_cut', 'Area that is cut', [1, 50, 2000, 10000], {
   origin: 'part',

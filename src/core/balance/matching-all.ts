@@ -30,6 +30,15 @@ function spreadByRank(rest: Float64Array, light: Float64Array, sorted: Float64Ar
   return greatest - least;
 }
 
+/** Whether {@link tryAll} tries these: one list after the first fits every cylinder, and the orders of all others are few. */
+export function isFew([first, ...others]: readonly PartList[]): boolean {
+  const freePlace = others.findIndex(({ banks }) => banks === undefined);
+  const counts = others
+    .toSpliced(Math.max(0, freePlace), 1)
+    .map((list) => countOrders(list, first?.banks));
+  return freePlace >= 0 && counts.reduce((all, count) => all * count, 1) <= mostOrders;
+}
+
 /**
  * The best of all matchings. The first list stays as it is, since only who goes with whom counts, and one that fits
  * every cylinder is put in its best order at the end; so only the orders of the lists in between are tried.
@@ -40,10 +49,8 @@ export function tryAll(lists: readonly PartList[]): Found | undefined {
   const [first, ...others] = lists;
   const freePlace = others.findIndex(({ banks }) => banks === undefined);
   const free = others[freePlace];
-  if (first === undefined || free === undefined) return undefined;
+  if (first === undefined || free === undefined || !isFew(lists)) return undefined;
   const between = others.toSpliced(freePlace, 1);
-  if (between.reduce((count, list) => count * countOrders(list, first.banks), 1) > mostOrders)
-    return undefined;
 
   const sets = first.masses.map((_, set) => set);
   const light = Float64Array.from(free.masses).sort();

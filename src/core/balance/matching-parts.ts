@@ -43,7 +43,7 @@ export function checkParts(parts: Parts): void {
       name,
       length < count.pistonMasses ? 'at least' : 'at most',
       count.pistonMasses,
-      'as many as the pistons',
+      `as many as the pistons, ${count.pistonMasses}`,
     );
   }
 }

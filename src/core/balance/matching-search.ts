@@ -18,9 +18,6 @@ export interface Found {
   readonly totals: Masses;
 }
 
-/** Rounds of the search that goes on from the best found. */
-const rounds = 1000;
-
 /** Greatest less least. */
 export function spreadOf(masses: Masses): number {
   return Math.max(...masses) - Math.min(...masses);
@@ -106,8 +103,9 @@ const without = (totals: Masses, { masses }: PartList, order: Order): Masses =>
  * in their best order one after the other until none gains; again and again, always with the same lots.
  *
  * @param enough a spread [kg] that nothing can fall below, at which it ends
+ * @param rounds how often it goes on from there
  */
-export function search(lists: readonly PartList[], enough: number): Found {
+export function search(lists: readonly PartList[], enough: number, rounds: number): Found {
   const bankOfSet = lists[0]?.banks;
   const random = seededRandom(lists.length);
   const draw = (count: number): number => Math.floor(random() * count);

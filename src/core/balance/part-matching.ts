@@ -1,4 +1,5 @@
 import { atLeast } from '../refuse.ts';
+import { isFew } from './matching-all.ts';
 import { leastSpread, rounding } from './matching-bound.ts';
 import {
   checkParts,
@@ -26,6 +27,10 @@ export interface Matching {
   /** True when no matching of these parts has a lesser spread. */
   readonly isLeast: boolean;
 }
+
+/** Rounds of the search: where all ways are tried after it, it only spares them when luck has it. */
+const fewRounds = 100;
+const manyRounds = 1000;
 
 /** How the parts may be put together, and how finely they were weighed. */
 export interface Rules {
@@ -78,7 +83,7 @@ export function matchParts(parts: Parts, rules: Rules = { scaleResolution: 0 }):
   );
   const turned = lists.toSpliced(base, 1);
   turned.unshift(...lists.slice(base, base + 1));
-  const first = search(turned, bound + rounding);
+  const first = search(turned, bound + rounding, isFew(turned) ? fewRounds : manyRounds);
   const isReached = lists.length < 3 || spreadOf(first.totals) <= bound + rounding;
   const { found, isLeast } = isReached ? { found: first, isLeast: true } : prove(turned, first);
   const orders = found.orders.slice(1);

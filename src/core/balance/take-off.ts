@@ -1,4 +1,5 @@
 import { above, atLeast } from '../refuse.ts';
+import { rounding } from './matching-bound.ts';
 import type { Masses } from './matching-parts.ts';
 
 /**
@@ -10,7 +11,8 @@ import type { Masses } from './matching-parts.ts';
  */
 export function takeOff(totals: Masses, wanted: { readonly targetSpread: number }): Masses {
   const limit = Math.min(...totals) + atLeast(wanted, 'targetSpread');
-  return totals.map((total) => Math.max(0, total - limit));
+  // What rounding alone leaves above the limit is no mass.
+  return totals.map((total) => (total - limit > rounding ? total - limit : 0));
 }
 
 /**

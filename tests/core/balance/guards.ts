@@ -32,8 +32,8 @@ const lists = {
 function asLong<Q extends keyof typeof lists>(name: Q): readonly Row<Q>[] {
   return [
     [name, 'greater than', 0],
-    [name, 'at least', 2, 'as many as the pistons', [0.1]],
-    [name, 'at most', 2, 'as many as the pistons', [0.1, 0.1, 0.1]],
+    [name, 'at least', 2, 'as many as the pistons, 2', [0.1]],
+    [name, 'at most', 2, 'as many as the pistons, 2', [0.1, 0.1, 0.1]],
   ];
 }
 const single = [{ angle: 0, position: 0, banks: [0] }];
