@@ -24,6 +24,9 @@ const calculator =
   /components[\\/](?:form(?![\\/](?:Pick|keys))|calculator|results(?![\\/]Shares))[\\/]\w+\.(?:svelte|ts)|notebook[\\/](?:work|evaluation|carr)|units[\\/]plus-minus/;
 // What figures are drawn with.
 const drawing = /components[\\/](?:chart|figures)[\\/]|core[\\/]math[\\/]/;
+// What every figure needs, or nearly every one.
+const figure =
+  /components[\\/](?:figures[\\/](?:index|types|Drawn|read|parts[\\/](?:FigureFrame|CutHatch))|chart[\\/](?:FoldedTable|Scroller|size|download))\./;
 
 export default defineConfig({
   base,
@@ -86,6 +89,8 @@ export default defineConfig({
                   },
                   // And what every calculator is made of is another.
                   { name: 'calculator', test: calculator, priority: 2 },
+                  // And what figures have in common a third.
+                  { name: 'figure', test: figure, priority: 1 },
                 ],
               },
             },

@@ -1,13 +1,19 @@
 import type { Entry, SetId } from '../calculators/define.ts';
 import { dictionary, links, loadDictionary } from './dictionary.ts';
 import { settle, shownIn, written, type Shown } from '../units/settle.ts';
+import { isReadersOwn } from '../calculators/readers-own.ts';
 import {
+  exampleKey,
+  isJobId,
   jobKey,
+  keyInJob,
+  openJobKey,
   openShelf,
   placeOf,
   previousKey,
   readShelf,
   renameOnShelf,
+  shelfOfJob,
   systemKey,
   valueKey,
   visitKey,
@@ -54,10 +60,15 @@ function copied(values: SetValues): Writable {
  */
 export class Notebook {
   readonly #world: World | undefined;
-  readonly #shelf: Shelf;
+  /** What the device keeps, of all jobs. */
+  readonly device: Shelf;
+  #jobId = $state('');
+  #shelf: Shelf;
   readonly #tab: Shelf;
   #own: Writable = $state({ baseline: {}, candidate: {} });
   #ownJob = $state('');
+  /** In the job that is open the example stands for nothing that only the reader can have. */
+  #isBare = $state(false);
   #system: 'metric' | 'inch' = $state('metric');
   #visit: (Omit<Visit, 'job' | 'values'> & { job: string; values: Writable }) | undefined =
     $state();
@@ -72,9 +83,11 @@ export class Notebook {
 
   constructor(world?: World) {
     this.#world = world;
-    this.#shelf = openShelf(() => world?.local());
+    this.device = openShelf(() => world?.local());
     this.#tab = openShelf(() => world?.session());
-    if (world !== undefined) this.#readOwn();
+    this.#shelf = this.device;
+    if (world !== undefined)
+      this.#enter(this.#tab.get(openJobKey) ?? this.device.get(openJobKey) ?? '');
   }
 
   /**
@@ -102,6 +115,18 @@ export class Notebook {
     this.#keep(systemKey, system);
   }
 
+  /** The id of the job that is open in this tab; empty for the first. */
+  get jobId(): string {
+    return this.#jobId;
+  }
+  /** Opens another job of the device, in this tab and for tabs to come. A visit ends. */
+  openJob(id: string): void {
+    if (this.#world === undefined) return;
+    this.#enter(id);
+    this.device.set(openJobKey, this.#jobId);
+    if (this.#visit !== undefined) this.leaveVisit();
+  }
+
   /** The label of the job: of the visit while there is one. */
   get job(): string {
     return this.#visit?.job ?? this.#ownJob;
@@ -119,7 +144,8 @@ export class Notebook {
 
   /**
    * The value of an entry: what the reader wrote, else what another page makes of the reader's numbers, else the
-   * invented example. During a visit only the link's numbers count: what it does not name is the example, or empty
+   * invented example; in a job that begins without numbers nothing stands for what only the reader can have. During a
+   * visit only the link's numbers count: what it does not name is the example, or empty
    * where a calculator can do without it, and never the reader's own, since numbers of two engines would make a
    * believable wrong result.
    */
@@ -130,8 +156,13 @@ export class Notebook {
     const carried = this.#carried[home][entry.name];
     if (carried !== undefined) return carried;
     const example = exampleOf(home, entry);
-    const empty = this.#isOnPageOfLink && entry.optional === true;
-    return empty && entry.type !== 'choice' ? { text: '', unit: example.unit } : example;
+    return this.#isLeftEmpty(entry) ? { text: '', unit: example.unit } : example;
+  }
+
+  /** True for an entry that a result needs and for which nothing stands. */
+  isMissing(set: SetId, entry: Entry): boolean {
+    const home = homeSet(set, entry);
+    return entry.optional !== true && !this.isGiven(home, entry.name) && this.#isLeftEmpty(entry);
   }
 
   /** True as long as the invented example stands there. A link's number that equals it counts as one. */
@@ -139,9 +170,8 @@ export class Notebook {
     const home = homeSet(set, entry);
     const stored = this.#values[home][entry.name];
     if (stored === undefined && this.#carried[home][entry.name] !== undefined) return false;
-    if (this.#visit === undefined) return stored === undefined;
-    if (stored === undefined)
-      return entry.optional !== true || entry.type === 'choice' || !this.#isOnPageOfLink;
+    if (stored === undefined) return !this.#isLeftEmpty(entry);
+    if (this.#visit === undefined) return false;
     return sameValue(settle(stored, entry), exampleOf(home, entry));
   }
 
@@ -324,9 +354,12 @@ export class Notebook {
   }
 
   /** Another tab changed the storage: takes over the value of that key, or everything when it was emptied. */
-  follow(key: string | null): void {
+  follow(on: string | null): void {
+    if (on !== null) this.device.forget(on);
+    const key = on === null || on === systemKey ? on : keyInJob(this.#jobId, on);
+    // Another job's.
+    if (key === undefined) return;
     const place = key === null ? undefined : placeOf(key);
-    if (key !== null) this.#shelf.forget(key);
     if (key === null || place === undefined) {
       this.#readOwn();
       return;
@@ -346,6 +379,12 @@ export class Notebook {
     const here = this.#world?.address() ?? '';
     if (at === undefined || here.startsWith(at) || at.startsWith(here)) return true;
     return bringsNumbersFor(here, at, this.#visit.values);
+  }
+  /** True where no example stands for an entry that nobody has written. */
+  #isLeftEmpty(entry: Entry): boolean {
+    if (entry.type === 'choice') return false;
+    if (this.#visit !== undefined) return entry.optional === true && this.#isOnPageOfLink;
+    return this.#isBare && (entry.optional === true || isReadersOwn(entry));
   }
   get #values(): Writable {
     return this.#visit === undefined ? this.#own : this.#visit.values;
@@ -367,6 +406,14 @@ export class Notebook {
     if (this.#visit === undefined) this.#tab.remove(visitKey);
     else this.#tab.set(visitKey, links().writeVisit(this.#visit));
   }
+  /** Goes to a job; an id that cannot be one's is the first. The tab keeps to it, whatever others open. */
+  #enter(id: string): void {
+    this.#jobId = isJobId(id) ? id : '';
+    this.#shelf = shelfOfJob(this.#jobId, this.device);
+    this.#tab.set(openJobKey, this.#jobId);
+    this.#carried = { baseline: {}, candidate: {} };
+    this.#readOwn();
+  }
   #readOwn(): void {
     renameOnShelf(this.#shelf);
     const found = readShelf(this.#shelf);
@@ -374,6 +421,7 @@ export class Notebook {
     this.#ownJob = found.job;
     this.#system = found.system;
     this.#damaged = { ...found.damaged };
+    this.#isBare = this.#shelf.get(exampleKey) === 'none';
     this.#previous = this.#shelf.get(previousKey) !== undefined;
     this.#changed();
   }

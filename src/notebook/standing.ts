@@ -10,6 +10,8 @@ import { sameValue, type StoredValue } from './values.ts';
 export interface Standing {
   /** Labels of the fields that cannot be used; empty where no single one is to blame. */
   readonly blamed: readonly string[];
+  /** Labels of the fields that a result needs and in which nothing stands, those first that the question turns on. */
+  readonly needed: readonly string[];
   /** The sentence of the whole set, where no single field is to blame. */
   readonly fault?: string;
   /** The inputs of the result shown that are no longer what stands in the fields; none where no result is shown. */
@@ -38,9 +40,14 @@ export function standingOf(
   last: TypedValues | undefined,
 ): Standing {
   const entries = Object.values(calculator.inputs);
+  const faulty = entries.filter(({ name }) => fields[name]?.problem !== undefined);
+  const isEmpty = ({ name }: Entry): boolean => now[name]?.text.trim() === '';
+  const rank = ({ name }: Entry): number => (calculator.asks.includes(name) ? 0 : 1);
   return {
-    blamed: entries
-      .filter(({ name }) => fields[name]?.problem !== undefined)
+    blamed: faulty.filter((entry) => !isEmpty(entry)).map(({ label }) => label),
+    needed: faulty
+      .filter(isEmpty)
+      .sort((one, other) => rank(one) - rank(other))
       .map(({ label }) => label),
     ...(fault === undefined ? {} : { fault }),
     lastFor: entries.flatMap((entry) => {
@@ -85,14 +92,22 @@ export function lastGoodMark(standing: Standing, system: System): string {
   return last === '' ? 'last good' : `for ${last}`;
 }
 
-/** Why a set has no result, in one sentence; the fields themselves say what is wrong with them. */
-export function reasonWords({ blamed, fault }: Standing): string {
+/** Some labels by name, and how many more there are. */
+function namedWords(labels: readonly string[]): string {
+  const named = labels.slice(0, mostNamed).map((label) => `“${label}”`);
+  const more = labels.length - named.length;
+  return named.join(', ') + (more > 0 ? ` and ${String(more)} more` : '');
+}
+
+/** Why a set has no result, in a sentence or two; the fields themselves say what is wrong with them. */
+export function reasonWords({ blamed, needed, fault }: Standing): string {
   if (fault !== undefined) return fault;
-  const named = blamed.slice(0, mostNamed).map((label) => `“${label}”`);
-  const more = blamed.length > named.length ? ' and others' : '';
-  return named.length === 0
-    ? ''
-    : `It cannot be worked with what stands in ${named.join(', ')}${more}.`;
+  return [
+    blamed.length > 0 ? `It cannot be worked with what stands in ${namedWords(blamed)}.` : '',
+    needed.length > 0 ? `It still needs ${namedWords(needed)}.` : '',
+  ]
+    .join(' ')
+    .trim();
 }
 
 /** How a set stands, for its table of results. `shown`: a last good result is shown. */

@@ -16,7 +16,13 @@ export interface Shelf {
 }
 
 const prefix = 'throwbook/1/';
+/** What belongs to one job beside the first; its id and a slash follow, then the keys that the first job has. */
+const jobsPrefix = `${prefix}jobs/`;
+/** The id of the job that is open: in the tab's own storage, and on the device for the next tab. */
+export const openJobKey = `${prefix}open`;
 export const jobKey = `${prefix}job`;
+/** Says `none` in a job where the invented example stands for no number that only the reader can have. */
+export const exampleKey = `${prefix}example`;
 export const systemKey = `${prefix}system`;
 /** The notebook that the last opened file or kept link replaced. */
 export const previousKey = `${prefix}previous`;
@@ -98,6 +104,60 @@ export function openShelf(find: () => Storage | undefined): Shelf {
     forget: (key) => void memory.delete(key),
     get notice() {
       return notice;
+    },
+  };
+}
+
+/** True for a word that can name a job in a key; the first job's is empty. */
+export function isJobId(id: string): boolean {
+  return /^[a-z0-9]{0,20}$/.test(id);
+}
+
+/** A key as one job knows it; undefined for one of another job, and for what the device keeps for all. */
+export function keyInJob(id: string, key: string): string | undefined {
+  if (id === '') return key.startsWith(jobsPrefix) ? undefined : key;
+  const own = `${jobsPrefix}${id}/`;
+  return key.startsWith(own) ? prefix + key.slice(own.length) : undefined;
+}
+
+/** The ids of the jobs that anything is kept of; the first job's, which is always there, comes first. */
+export function jobIds(device: Shelf): readonly string[] {
+  const ids = device
+    .keys()
+    .filter((key) => key.startsWith(jobsPrefix))
+    .map((key) => key.slice(jobsPrefix.length).split('/')[0] ?? '');
+  return ['', ...new Set(ids.filter((id) => id !== '' && isJobId(id)))];
+}
+
+/**
+ * What one job keeps, under the same keys as every other: each has a room of its own on the device's shelf, so that
+ * two tabs on two jobs never meet. The system of units is the device's.
+ */
+export function shelfOfJob(id: string, device: Shelf): Shelf {
+  if (id === '')
+    return {
+      ...device,
+      keys: () => device.keys().filter((key) => !key.startsWith(jobsPrefix)),
+      get notice() {
+        return device.notice;
+      },
+    };
+  const there = (key: string): string =>
+    key === systemKey ? key : `${jobsPrefix}${id}/${key.slice(prefix.length)}`;
+  return {
+    get: (key) => device.get(there(key)),
+    set(key, text) {
+      device.set(there(key), text);
+    },
+    remove(key) {
+      device.remove(there(key));
+    },
+    keys: () => device.keys().flatMap((key) => keyInJob(id, key) ?? []),
+    forget(key) {
+      device.forget(there(key));
+    },
+    get notice() {
+      return device.notice;
     },
   };
 }

@@ -82,6 +82,18 @@ describe('a number typed in a part that cannot be fetched', () => {
     await says(page.getByRole('alert'), 'the connection is lost');
   });
 
+  it('is told of where it is seen, though a part in a closed fold was lost first', async () => {
+    const { page } = await arriveCut('bobweight/');
+    const folded = page.locator('[data-calculator="bobweight-error"]');
+    await folded.dispatchEvent('pointerover');
+    await page
+      .locator('.stale-note:has(+ [data-calculator="bobweight-error"])')
+      .waitFor({ state: 'attached' });
+    expect(await page.getByRole('alert').count()).toBe(0);
+    await enter(field(page, 'bobweight', 'pistonMass', 'baseline'), '500');
+    await says(page.getByRole('alert'), 'the connection is lost');
+  });
+
   it('does not become the reader’s own where a link is visited', async () => {
     const { page, mend } = await arriveCut('bobweight/');
     await page.evaluate(() => {

@@ -45,7 +45,8 @@ describe('a term of the glossary', () => {
   it('shows it to who comes by keys, and says it of the link', async () => {
     const page = await site.arrive('bobweight/');
     const { term, meaning } = example(page);
-    await page.locator('.term').first().focus();
+    await term.focus();
+    await page.keyboard.press('Shift+Tab');
     await page.keyboard.press('Tab');
     await expect.poll(() => term.evaluate((link) => link === document.activeElement)).toBe(true);
     await meaning.waitFor();
@@ -59,6 +60,15 @@ describe('a term of the glossary', () => {
     await meaning.waitFor({ state: 'hidden' });
     await page.keyboard.press('Enter');
     await page.waitForURL('**/glossary/#candidate');
+  });
+
+  it('stands in the question that a page opens with, too', async () => {
+    const page = await site.arrive('crank-overlap/');
+    const term = page.locator('legend .term').first();
+    await term.hover();
+    await page.locator('legend .term + .term-meaning').first().waitFor();
+    await term.click();
+    await page.waitForURL('**/glossary/#crankpin');
   });
 
   it('shows it at a tap, hides it at a tap elsewhere, and leads to the glossary at the second', async () => {

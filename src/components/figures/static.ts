@@ -1,6 +1,8 @@
 import { isFileOf, type FigureModule } from './types.ts';
 
-const files = import.meta.glob<FigureModule>('./*/*.svelte', { eager: true });
+const files = import.meta.glob<FigureModule>(['./*/*.svelte', '!./parts/*.svelte'], {
+  eager: true,
+});
 
 /** The ids of all figures, in alphabetical order. */
 export const figureIds: readonly string[] = Object.keys(files)

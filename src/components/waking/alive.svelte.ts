@@ -165,14 +165,13 @@ export async function prepare(target: HTMLElement): Promise<() => void> {
     };
   }
   if (figure !== undefined) {
-    const { loadFigure } = await import('../figures/index.ts');
-    const [{ default: Part }, { default: drawn }, work] = await Promise.all([
+    const { Drawn, loadFigure } = await import('../figures/index.ts');
+    const [{ default: Part }, work] = await Promise.all([
       loadFigure(figure),
-      import('../figures/Drawn.svelte'),
       pacedWorkOf(of ?? '', target),
     ]);
     return () => {
-      bring(drawn, target, { Part, work });
+      bring(Drawn, target, { Part, work });
     };
   }
   const ids = (notebookBar ?? '').split(' ').filter((id) => id !== '');

@@ -11,6 +11,8 @@ const prefix = 'throwbook/1/';
 const againKey = 'throwbook/again';
 
 const notes = new Map<HTMLElement, HTMLElement>();
+/** One of the notes was read out; the others say the same. */
+let isTold = false;
 const whenBack: (() => void)[] = [];
 /** What was kept in the storage for a part, by key, and what had stood there. */
 const kept = new Map<HTMLElement, Map<string, { readonly was: string | null; now: string }>>();
@@ -37,6 +39,13 @@ function isVisit(): boolean {
   return location.hash.includes('=') || sessionStorage.getItem(`${prefix}visit`) !== null;
 }
 
+/** Where the values of the job that is open in this tab stand. */
+function roomOfJob(): string {
+  const open = `${prefix}open`;
+  const id = sessionStorage.getItem(open) ?? localStorage.getItem(open) ?? '';
+  return id === '' ? prefix : `${prefix}jobs/${id}/`;
+}
+
 /** Keeps the numbers typed in a part in the browser's storage, unless they belong to a link that is only visited. */
 export function keepTyped(part: HTMLElement): void {
   inStorage(() => {
@@ -44,7 +53,7 @@ export function keepTyped(part: HTMLElement): void {
     const keys = kept.get(part) ?? new Map<string, { readonly was: string | null; now: string }>();
     kept.set(part, keys);
     for (const [number, value] of numbersOf(part)) {
-      const key = prefix + number;
+      const key = roomOfJob() + number;
       const now = JSON.stringify(value);
       const was = keys.has(key) ? (keys.get(key)?.was ?? null) : localStorage.getItem(key);
       keys.set(key, { was, now });
@@ -72,8 +81,11 @@ function say(part: HTMLElement, words: string): void {
   const known = notes.get(part);
   const note = known ?? document.createElement('p');
   note.className = 'stale-note';
-  // The first is read out; the others say the same.
-  if (notes.size === 0) note.setAttribute('role', 'alert');
+  // In a fold that is closed nobody would hear of it.
+  if (!isTold && part.checkVisibility()) {
+    note.setAttribute('role', 'alert');
+    isTold = true;
+  }
   if (note.textContent !== words) note.textContent = words;
   if (known === undefined) part.before(note);
   notes.set(part, note);
@@ -128,6 +140,7 @@ export function regain(part: HTMLElement): void {
   notes.get(part)?.remove();
   notes.delete(part);
   if (notes.size > 0) return;
+  isTold = false;
   pause = 4000;
   inStorage(() => {
     sessionStorage.removeItem(againKey);

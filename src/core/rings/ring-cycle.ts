@@ -19,8 +19,6 @@ export interface RingTrace {
   readonly outflow: number;
   /** By how much the gas in each space differs from a cycle before, added up, over the gas in both. */
   readonly drift: number;
-  /** What came in less what went out less what is held more, over the gas held: bookkeeping. */
-  readonly unbooked: number;
   /** Where the ring left its flank or came to rest on one, in order. */
   readonly moves: readonly RingMove[];
   /** Steps of implicit Euler in all cycles together. */
@@ -67,7 +65,6 @@ function traceOf(
     inflow: end.inflow,
     outflow: end.outflow,
     drift: (Math.abs(moreBehind) + Math.abs(moreLand)) / held,
-    unbooked: (end.inflow - end.outflow - moreBehind - moreLand) / held,
     moves: walk.moves,
     work,
   };
@@ -93,7 +90,7 @@ export function ringCycle(pack: RingPack, drive: RingDrive, seat: RingSeat): Rin
   ): { readonly start: RingState; readonly walk: RingWalk; readonly next: RingState } {
     search.restart();
     let start = from;
-    for (let left = cycles; ; left--) {
+    for (let cycle = 1; ; cycle++) {
       const walk = walkCycle(stepper, drive, pack.clearance, start, stride);
       const { end } = walk;
       work += walk.work;
@@ -106,7 +103,7 @@ export function ringCycle(pack: RingPack, drive: RingDrive, seat: RingSeat): Rin
       const repeats = Math.abs(end.lift - start.lift) <= sameLift * pack.clearance;
       const next = repeats ? startState(...tried, end.lift, end.rise) : end;
       const settled = repeats && relativeStep(pair, tried) <= within;
-      if (settled || left <= 1 || work > mostWork) return { start, walk, next };
+      if (settled || cycle === cycles || work > mostWork) return { start, walk, next };
       start = next;
     }
   }

@@ -1,3 +1,4 @@
+import { falsePosition } from '../math/false-position.ts';
 import { between, type RingDrive } from './ring-drive.ts';
 import { axialGas, radialForce } from './ring-forces.ts';
 import { ringNetwork } from './ring-gas.ts';
@@ -13,38 +14,14 @@ export interface RingStepper {
   step(from: RingState, place: number, length: number, to: RingState): boolean;
 }
 
-/** Share of the clearance to which a height in flight is worked out, and the most trials it may take. */
+/** Share of the clearance to which a height in flight is worked out. */
 const fine = 1e-7;
-const mostTrials = 50;
 
 /** Share of a pressure that arithmetic may add or lose. */
 const rounding = 1e-12;
 
 /** Share of the clearance by which two halves and a whole step may differ in a smooth flight. */
 const smooth = 0.01;
-
-/**
- * The height between `low` and `high` [m] at which `surplus` is zero, to `within` [m], by false position with
- * the end that stays halved (Illinois). `surplus` is negative at `low` and positive at `high`; its last call
- * is for the height returned.
- */
-function balance(
-  surplus: (lift: number) => number,
-  [low, atLow]: readonly [number, number],
-  [high, atHigh]: readonly [number, number],
-  within: number,
-): number {
-  let [a, fa, b, fb] = [low, atLow, high, atHigh];
-  for (let trial = 1; ; trial++) {
-    const x = (a * fb - b * fa) / (fb - fa);
-    const fx = surplus(x);
-    if (fx < 0 === fb < 0) fa /= 2;
-    else [a, fa] = [b, fb];
-    const moved = Math.abs(x - b);
-    [b, fb] = [x, fx];
-    if (fx === 0 || moved <= within || trial >= mostTrials) return x;
-  }
-}
 
 /** One step of implicit Euler. */
 interface EulerStep {
@@ -65,11 +42,11 @@ interface EulerStep {
 function eulerStep(pack: RingPack, drive: RingDrive, seat: RingSeat): EulerStep {
   const gas = ringNetwork(pack, drive.crankcase, seat);
   const { clearance, mass, friction } = pack;
-  const mayLift = seat === 'free' && clearance > 0;
+  const within = fine * clearance;
 
   function settle(from: RingState, end: number, seconds: number, to: RingState): number {
     const p1 = between(drive.pressure, end);
-    if (!mayLift) {
+    if (seat !== 'free') {
       gas.fill(from, p1, from.lift, seconds, to);
       return from.lift;
     }
@@ -87,12 +64,12 @@ function eulerStep(pack: RingPack, drive: RingDrive, seat: RingSeat): EulerStep 
     if (here > 0 && from.lift > 0) {
       const low = surplus(0);
       if (low >= 0) return 0;
-      return balance(surplus, [0, low], [from.lift, here], fine * clearance);
+      return falsePosition(surplus, [0, low], [from.lift, here], within);
     }
     if (here < 0 && from.lift < clearance) {
       const high = surplus(clearance);
       if (high <= 0) return clearance;
-      return balance(surplus, [from.lift, here], [clearance, high], fine * clearance);
+      return falsePosition(surplus, [from.lift, here], [clearance, high], within);
     }
     return from.lift;
   }
@@ -126,7 +103,7 @@ export function ringStepper(pack: RingPack, drive: RingDrive, seat: RingSeat): R
   const lowest = drive.lowest * (1 - rounding);
   const highest = drive.highest * (1 + rounding);
   function driven({ behind, land }: RingState): boolean {
-    return behind >= lowest && behind <= highest && land >= lowest && land <= highest;
+    return Math.min(behind, land) >= lowest && Math.max(behind, land) <= highest;
   }
   function flies({ lift }: RingState): boolean {
     return lift > 0 && lift < clearance;

@@ -1,7 +1,7 @@
 import { withinTurn } from '../../../src/components/figures/parts/crank-turn.svelte.ts';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { barRows } from '../../../src/components/chart/stacked-bars.ts';
+import { barRows } from '../../../src/components/figures/parts/stacked-bars.ts';
 import {
   halves,
   parts,

@@ -1,4 +1,4 @@
-import { laidEndToEnd, type BarSegment } from '../../chart/stacked-bars.ts';
+import { laidEndToEnd, type BarSegment } from '../parts/stacked-bars.ts';
 import type { FigureSet } from '../types.ts';
 import { numberOf } from '../read.ts';
 

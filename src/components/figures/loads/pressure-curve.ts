@@ -31,6 +31,11 @@ export function curveOf(set: FigureSet, unit: string): Points {
   return pointsOf(set.output, 'pressureCurve', 'deg', unit);
 }
 
+/** The cylinder volume of a set over the crank angle, in cm³ over degrees. */
+export function volumesOf(set: FigureSet): Points {
+  return pointsOf(set.output, 'volumeCurve', 'deg', 'cm3');
+}
+
 /** The events of a cycle in degrees from firing TDC, with the words of the trade. */
 export function eventsOf(set: FigureSet, look: SetId): ChartLine[] {
   const degrees = (name: string): number => {

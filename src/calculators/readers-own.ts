@@ -1,0 +1,16 @@
+import type { Entry } from './define.ts';
+
+/** Kinds of what is measured on the engine or its car; other numbers of a thing are looked up or assumed. */
+const measured: readonly string[] = ['length', 'inertia', 'torque'];
+
+/**
+ * True for a number that only the reader can have: measured or drawn for each part, a dimension that both sets have, a
+ * speed that is chosen. An invented one would hide in the result; what is assumed, looked up in a table or
+ * decided by custom may stand until it is known better.
+ */
+export function isReadersOwn(entry: Entry): boolean {
+  if (entry.type === 'choice') return false;
+  if (entry.origin === 'part') return true;
+  if (entry.origin === 'thing') return measured.includes(entry.kind);
+  return entry.origin === 'choice' && entry.kind === 'angularSpeed';
+}
