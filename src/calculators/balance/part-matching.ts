@@ -1,6 +1,6 @@
 import { spreadOf } from '../../core/balance/matching-search.ts';
 import { depthOfCut, takeOff } from '../../core/balance/take-off.ts';
-import { defineCalculator, optional } from '../define.ts';
+import { defineCalculator, optional, type Series } from '../define.ts';
 import { axis, curve, length, mass, maybe } from '../output.ts';
 import {
   bigEndMasses,
@@ -17,6 +17,13 @@ import {
 } from '../quantities.ts';
 import { matchingOf, pinsOf } from './matched.ts';
 import { steps } from './part-matching.steps.ts';
+
+const bySet = axis('count', 'i', 'Set, by its piston');
+
+/** A number of each set, over the sets counted from 1; none of a kind that was not weighed. */
+function placed(numbers: readonly number[] = [], from = 0): Series {
+  return { x: numbers.map((_, set) => set + 1), y: numbers.map((number) => number + from) };
+}
 
 /** Which piston, pin, rings and rod go together, what is left to take off, and how deep a cut that is. */
 export const partMatching = defineCalculator({
@@ -55,11 +62,14 @@ export const partMatching = defineCalculator({
     }),
     cutDepth: length('h_cut', 'Depth of that cut'),
     pinSpread: maybe(mass('Δm_pin', 'Big ends: spread from pin to pin')),
-    totals: curve(axis('count', 'i', 'Set, by its piston'), axis('mass', 'm_i', 'Set, matched')),
+    totals: curve(bySet, axis('mass', 'm_i', 'Mass of the set, matched')),
+    pinOfSet: curve(bySet, axis('count', 'j', 'Its wrist pin, by place')),
+    rodOfSet: curve(bySet, axis('count', 'k', 'Its rod, by place')),
+    ringsOfSet: curve(bySet, axis('count', 'l', 'Its rings and locks, by place')),
   },
   compute(input) {
     const matching = matchingOf(input);
-    const { totals, spread, listed, bound } = matching;
+    const { totals, spread, listed, bound, orders } = matching;
     const pins = pinsOf(input, matching);
     const mostOff = Math.max(...takeOff(totals, input));
     return {
@@ -72,7 +82,10 @@ export const partMatching = defineCalculator({
       mostOff,
       cutDepth: depthOfCut(mostOff, input),
       pinSpread: 'absent' in pins ? pins : spreadOf(pins.map(({ total }) => total)),
-      totals: { x: totals.map((_, set) => set + 1), y: totals },
+      totals: placed(totals),
+      pinOfSet: placed(orders.pinMasses, 1),
+      rodOfSet: placed(orders.smallEndMasses, 1),
+      ringsOfSet: placed(orders.ringMasses, 1),
     };
   },
   steps,

@@ -189,9 +189,8 @@ export const targetSpread = mass(
   { origin: 'choice', demo: ['0.5 g', '0.2 g'] },
 );
 export const cutArea = area('cutArea', 'A_cut', 'Area that is cut', [1, 50, 2000, 10000], {
-  origin: 'part',
+  origin: 'choice',
   demo: ['180 mm²', '120 mm²'],
-  plusMinus: 5,
 });
 export const cutDensity = metalDensity(
   'cutDensity',
