@@ -6,7 +6,10 @@ const set = String.raw`\left(\q{pistonMasses} + \q{pinMasses} + \q{smallEndMasse
 /** The working of `part-matching`, line by line. */
 export const steps = {
   listedSpread: is(
-    tex(String.raw`\q{listedSpread} = \max_{i = k}${set} - \min_{i = k}${set}`, 'sum over parts'),
+    tex(
+      String.raw`\q{listedSpread} = \left(\max_{i = k} - \min_{i = k}\right)${set}`,
+      'sum over parts',
+    ),
     'As listed, the first goes with the first, and so on: the heaviest such set less the lightest.',
     { units: grams },
   ),
@@ -41,7 +44,7 @@ export const steps = {
   ),
   pinSpread: is(
     tex(
-      String.raw`\q{pinSpread} = \max\left(\q{bigEndMasses} + m_{be,l}\right) - \min\left(\q{bigEndMasses} + m_{be,l}\right)`,
+      String.raw`\q{pinSpread} = \left(\max - \min\right)\left(\q{bigEndMasses} + m_{\mathrm{be},l}\right)`,
       'search',
     ),
     'Where two rods share a pin, the heaviest big end goes with the lightest, the second heaviest with the second lightest. With one rod on a pin the sum is the big end alone.',

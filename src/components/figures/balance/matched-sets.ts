@@ -106,6 +106,12 @@ export function reachOf(engines: readonly Matched[]): readonly [number, number] 
   return [Math.min(0, ...marks), Math.max(0, ...marks)];
 }
 
+/** Whether all sets weigh whole tenths of a gram, but for what the binary writing of a decimal adds. */
+export function isInTenths({ sets }: Matched): boolean {
+  const tenth = 1e-4;
+  return sets.every(({ total }) => Math.abs(total / tenth - Math.round(total / tenth)) < 1e-6);
+}
+
 /** Rods that share a pin, as they are read: “1 + 4”. */
 export function pinWords({ rods }: OnPin): string {
   return rods.map((rod) => String(rod + 1)).join(' + ');

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { partMatching } from '../../../../src/calculators/balance/part-matching.ts';
 import { demoWork } from '../../../../src/components/calculator/demo-work.ts';
 import {
+  isInTenths,
   matchedSets,
   pinWords,
   reachOf,
@@ -56,6 +57,12 @@ describe('matched sets', () => {
     const { sets, pins } = matched({ partBanks: 'halves' });
     for (const { parts } of sets) expect((parts[0] ?? 0) <= 4).toBe((parts[2] ?? 0) <= 4);
     for (const { rods } of pins) expect(rods.filter((rod) => rod < 4)).toHaveLength(1);
+  });
+
+  it('are shown in tenths of a gram where they were weighed so', () => {
+    expect(isInTenths(matched())).toBe(true);
+    const fine = matched({ pistonMasses: [0.42805, ...Array<number>(7).fill(0.428)] });
+    expect(isInTenths(fine)).toBe(false);
   });
 
   it('are drawn from the lowest mark to the highest, the spread wanted among them', () => {
