@@ -49,6 +49,12 @@ describe('every figure', () => {
     ['bobweight/', 'bobweight-bar'],
     ['balance-factor/', 'counter-turning'],
     ['rod-weighing/', 'rod-scales'],
+    ['journal-sizes/', 'pin-sizes'],
+    ['rod-angularity/', 'rod-lean'],
+    ['inertia-by-swinging/', 'swing-rig'],
+    ['inertia-through-gears/', 'gear-chain'],
+    ['speed-fluctuation/', 'speed-cycle'],
+    ['quoted-bobweight/', 'quoted-line'],
     ['reversal-load/', 'load-speed'],
   ])(
     '%s %s has a name, a description, a table, and a drawing that says the same',
@@ -79,6 +85,12 @@ describe('every figure', () => {
     ['bobweight/', 'bobweight-bar', 'bobweight.svg'],
     ['balance-factor/', 'counter-turning', 'counter-turning.svg'],
     ['rod-weighing/', 'rod-scales', 'rod-scales.svg'],
+    ['journal-sizes/', 'pin-sizes', 'pin-sizes.svg'],
+    ['rod-angularity/', 'rod-lean', 'rod-lean.svg'],
+    ['inertia-by-swinging/', 'swing-rig', 'swing-rig.svg'],
+    ['inertia-through-gears/', 'gear-chain', 'gear-chain.svg'],
+    ['speed-fluctuation/', 'speed-cycle', 'speed-cycle.svg'],
+    ['quoted-bobweight/', 'quoted-line', 'quoted-line.svg'],
     ['reversal-load/', 'load-speed', undefined],
   ])('%s %s is saved as a drawing of its own', async (path, id, file) => {
     const page = await site.open(path);
@@ -302,6 +314,175 @@ describe('rods on two scales', () => {
     await figure.getByRole('slider').focus();
     await page.keyboard.press('Home');
     await says(caption, /^Slid 5 mm towards the big end/);
+  });
+});
+
+describe('a crankpin from the end and from the side', () => {
+  it('is dragged, stepped and typed larger, and the sheet and the words follow', async () => {
+    const page = await site.open('journal-sizes/');
+    const figure = figureOf(page, 'pin-sizes');
+    const caption = figure.locator('figcaption').first();
+    await enter(figure.getByRole('textbox', { name: 'Crankpin of the candidate' }), '50');
+    // By hand: 25 mm at 6400 rpm, and 29.2 kN on 50 mm × 18.8 mm.
+    const speed = (0.025 * 6400 * Math.PI) / 30;
+    await says(caption, `moves at ${speed.toPrecision(3)} m/s, and 29.2 kN on 940.0 mm²`);
+    await says(caption, `${(29.2e3 / (50 * 18.8)).toPrecision(3)} MPa`);
+    await figure.getByRole('slider', { name: 'Crankpin of the candidate' }).focus();
+    await page.keyboard.press('ArrowRight');
+    await expect
+      .poll(() => field(page, 'journal-sizes', 'crankpinDiameter', 'candidate').inputValue())
+      .toBe('50.5');
+    const outline = figure.locator('.baseline .part').first();
+    await outline.scrollIntoViewIfNeeded();
+    const pin = await outline.boundingBox();
+    if (pin === null) throw new Error('Nothing is drawn.');
+    const [x, y] = [pin.x + pin.width / 2, pin.y + pin.height / 2];
+    await page.mouse.move(x, pin.y + pin.height);
+    await page.mouse.down();
+    await page.mouse.move(x, y + 0.4 * pin.height, { steps: 5 });
+    await page.mouse.up();
+    // Four fifths of 52 mm; the outline's own thickness and whole pixels cost up to a millimetre.
+    const value = field(page, 'journal-sizes', 'crankpinDiameter', 'baseline');
+    await expect
+      .poll(async () => Math.abs(Number(await value.inputValue()) - 41.6))
+      .toBeLessThan(1);
+  });
+});
+
+describe('the leaning rod', () => {
+  it('is moved by field, button and a drag of the crankpin, and the sheet follows', async () => {
+    const page = await site.open('rod-angularity/');
+    const figure = figureOf(page, 'rod-lean');
+    const caption = figure.locator('figcaption').first();
+    // The candidate has no offset: its rod leans most at 90°, by half of 73 over 146.
+    const most = (Math.asin(0.25) * 180) / Math.PI;
+    await enter(figure.getByRole('textbox', { name: 'Crank angle' }), '90');
+    await says(
+      caption,
+      `the candidate’s rod leans ${most.toFixed(2)}° and presses ${Math.tan(Math.asin(0.25)).toFixed(3)} of`,
+    );
+    await figure.getByRole('button', { name: 'Most on the upstroke' }).click();
+    await says(caption, /^At 270\.1°/);
+    await figure.getByRole('button', { name: 'TDC' }).click();
+    await says(caption, /^At 0° .*candidate’s rod leans 0\.00°/);
+    const knob = figure.locator('.candidate .knob');
+    await knob.scrollIntoViewIfNeeded();
+    const place = await knob.boundingBox();
+    if (place === null) throw new Error('There is nothing to drag.');
+    const [x, y] = [place.x + place.width / 2, place.y + place.height / 2];
+    await page.mouse.move(x, y);
+    await page.mouse.down();
+    await page.mouse.move(x + 60, y + 20, { steps: 5 });
+    await page.mouse.up();
+    const angle = field(page, 'rod-angularity', 'crankAngle', 'baseline');
+    await expect.poll(async () => Number(await angle.inputValue())).toBeGreaterThan(20);
+    expect(Number(await angle.inputValue())).toBeLessThan(180);
+  });
+});
+
+describe('parts on the swing', () => {
+  it('swing by the watch, and a longer time is a larger ring in the sheet as in the figure', async () => {
+    const page = await site.open('inertia-by-swinging/');
+    const figure = figureOf(page, 'swing-rig');
+    const caption = figure.locator('figcaption').first();
+    await says(caption, 'Both have just been let go.');
+    const spoke = figure.locator('.baseline .spoke').first();
+    const before = await spoke.getAttribute('d');
+    await enter(figure.getByRole('textbox', { name: 'The watch' }), '10.35');
+    // Half of 20 swings in 20.70 s, and of 20 in 21.46 s.
+    await says(caption, `have made ${((20 * 10.35) / 21.46).toFixed(2)} and 10.00 swings`);
+    expect(await spoke.getAttribute('d')).not.toBe(before);
+    const ring = figure.locator('.candidate .ring');
+    const radius = Number(await ring.getAttribute('r'));
+    await enter(figure.getByRole('textbox', { name: 'Time of all swings, candidate' }), '25');
+    await expect
+      .poll(() => field(page, 'bench-swing', 'swingTime', 'candidate').inputValue())
+      .toBe('25');
+    // The radius of gyration goes with the time.
+    await expect
+      .poll(async () => Number(await ring.getAttribute('r')) / radius)
+      .toBeCloseTo(25 / 20.7, 3);
+    await figure.getByRole('slider', { name: 'The watch' }).focus();
+    await page.keyboard.press('ArrowRight');
+    await says(caption, /^.*10\.40 s after both/);
+  });
+});
+
+describe('the chain from the engine to the road', () => {
+  it('counts the engine by the square of the gear that is set, and the sheet follows', async () => {
+    const page = await site.open('inertia-through-gears/');
+    const figure = figureOf(page, 'gear-chain');
+    await enter(figure.getByRole('textbox', { name: 'Gear ratio of the candidate' }), '1');
+    // By hand: 0.1246 kg·m² and 3.42 over a tyre of 0.3 m.
+    const mass = 0.1246 * (3.42 / 0.3) ** 2;
+    await says(
+      figure.locator('figcaption').first(),
+      `candidate’s crank turns 3.42 times for one of the wheel, and its engine counts as ${mass.toFixed(1)} kg`,
+    );
+    await expect
+      .poll(() => figure.locator('svg').first().textContent())
+      .toContain('gearbox 2.20 and 1.00');
+    await expect
+      .poll(() => field(page, 'inertia-through-gears', 'gearRatio', 'candidate').inputValue())
+      .toBe('1');
+  });
+});
+
+describe('the speed over one swing of the energy', () => {
+  it('swings less about a larger disc, by field and by its rim, and the sheet follows', async () => {
+    const page = await site.open('speed-fluctuation/');
+    const figure = figureOf(page, 'speed-cycle');
+    const caption = figure.locator('figcaption').first();
+    await enter(figure.getByRole('textbox', { name: 'Inertia of the candidate' }), '0.3');
+    // By hand: 60 J over 0.3 kg·m² and the square of 900 rpm.
+    const share = 60 / (0.3 * ((900 * Math.PI) / 30) ** 2);
+    await says(caption, `${(100 * share).toFixed(2)} % of its mean`);
+    const value = field(page, 'speed-ripple', 'engineInertia', 'candidate');
+    await expect.poll(async () => Number(await value.inputValue())).toBe(0.3);
+    const rim = figure.locator('.candidate .body');
+    // It is now the greater of the two, and fills its room.
+    await expect.poll(() => rim.getAttribute('r')).toBe('62');
+    await rim.scrollIntoViewIfNeeded();
+    const place = await rim.boundingBox();
+    if (place === null) throw new Error('There is nothing to drag.');
+    const [x, y] = [place.x + place.width / 2, place.y + place.height / 2];
+    await page.mouse.move(x - place.width / 2 + 1, y);
+    await page.mouse.down();
+    await page.mouse.move(x - 0.4 * place.width, y, { steps: 5 });
+    await page.mouse.up();
+    // About four fifths of the radius, by its fourth power.
+    await expect.poll(async () => Number(await value.inputValue())).toBeLessThan(0.2);
+    const inertia = Number(await value.inputValue());
+    expect(inertia).toBeGreaterThan(0.08);
+    await expect
+      .poll(async () => Number(await rim.getAttribute('r')))
+      .toBeCloseTo(62 * (inertia / 0.2545) ** 0.25, 3);
+  });
+});
+
+describe('the line of a quoted bobweight', () => {
+  it('says of each quote whether its share lies inside the range, and is dragged along', async () => {
+    const page = await site.open('quoted-bobweight/');
+    const figure = figureOf(page, 'quoted-line');
+    const caption = figure.locator('figcaption').first();
+    await says(caption, 'inside the stated range of 0.60 to 0.80');
+    const quote = figure.getByRole('textbox', { name: 'Quoted bobweight, baseline' });
+    await enter(quote, '1800');
+    // 114.8 g more, of which half is taken again at the other end, on two rods of 592 g: 0.19 more share.
+    await says(caption, /baseline’s 1800\.0 g imply 0\.9\d of the rod at its big end, outside/);
+    const mark = figure.locator('.baseline .mark');
+    await mark.scrollIntoViewIfNeeded();
+    const place = await mark.boundingBox();
+    if (place === null) throw new Error('There is nothing to drag.');
+    const [x, y] = [place.x + place.width / 2, place.y + place.height / 2];
+    await page.mouse.move(x, y);
+    await page.mouse.down();
+    await page.mouse.move(x - 60, y, { steps: 5 });
+    await page.mouse.up();
+    const value = field(page, 'bobweight-implied', 'bobweight', 'baseline');
+    await expect.poll(async () => Number(await value.inputValue())).toBeLessThan(1760);
+    expect(Number(await value.inputValue())).toBeGreaterThan(1400);
+    await says(caption, `baseline’s ${Number(await value.inputValue()).toFixed(1)} g imply`);
   });
 });
 

@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import type { Locator, Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { enter, field, result, says, seen } from './support/form.ts';
+import { enter, field, says, result, seen, shows } from './support/form.ts';
 import { useSite } from './support/site.ts';
 
 const site = useSite();
@@ -38,9 +38,8 @@ describe('jobs', () => {
     const there = await open('bobweight/');
     // A tab to come goes on with the job opened last; the first tab stays with its own.
     expect(await there.getByLabel('Job', { exact: true }).inputValue()).toBe('A 45° V-twin');
-    expect(await mass(there).inputValue()).toBe('428.0');
+    expect(await mass(there).inputValue()).toBe('');
     await enter(mass(there), '333');
-    await says(result(there, 'bobweight', 'bobweight', 'baseline'), /^1590/);
     await first.goto('bobweight/');
     await first.locator('[data-calculator="bobweight"]').hover();
     await expect.poll(() => mass(first).inputValue()).toBe('500');
@@ -49,6 +48,57 @@ describe('jobs', () => {
     expect(await mass(there).inputValue()).toBe('333');
     await openJobs(first);
     await says(jobNamed(first, 'A 45° V-twin'), '1 number of your own');
+  });
+
+  it('begin without numbers: a page says what it still needs, leads there, and then has a result', async () => {
+    const page = await site.arrive('jobs/');
+    await openJobs(page);
+    await begin(page, 'A 60° V6');
+    await page.goto('bobweight/');
+    await page.locator('[data-calculator="bobweight"]').hover();
+    const sheet = page.locator('[data-calculator="bobweight"]');
+    await says(
+      sheet,
+      'No result for the baseline yet. It still needs “Piston, bare”, “Wrist pin”, “Rings of one piston” and 4 more.',
+    );
+    expect(await mass(page).getAttribute('placeholder')).toBe('needed');
+    expect(await mass(page).getAttribute('aria-invalid')).toBeNull();
+    expect(await seen(sheet)).not.toContain('Nothing is entered');
+    // What custom decides stands, as the example that it is.
+    expect(await field(page, 'bobweight', 'reciprocatingFraction', 'baseline').inputValue()).toBe(
+      '50',
+    );
+    for (const [name, grams] of [
+      ['pistonMass', '400'],
+      ['pinMass', '100'],
+      ['ringMass', '30'],
+      ['smallEndMass', '150'],
+      ['bigEndMass', '420'],
+      ['lockMass', '2'],
+    ] as const)
+      await enter(field(page, 'bobweight', name, 'baseline'), grams);
+    await says(sheet, 'No result for the baseline yet. It still needs “Bearing pair of one rod”.');
+    await sheet.getByText(/^Still needs 1 numbers? for the baseline/).click();
+    await sheet.getByRole('button', { name: 'Bearing pair of one rod, baseline' }).click();
+    await page.keyboard.type('40');
+    await page.keyboard.press('Enter');
+    // By hand: two rods, half of what goes up and down, and 4 g of oil.
+    const rotating = 2 * (420 + 40) + 4;
+    const reciprocating = 2 * (400 + 100 + 30 + 150 + 2);
+    await shows(
+      result(page, 'bobweight', 'bobweight', 'baseline'),
+      rotating + reciprocating / 2,
+      'g',
+    );
+    expect(await seen(sheet)).toContain('No result for the candidate yet.');
+    // With the example allowed, the candidate has one as well.
+    await openJobs(page);
+    const job = jobNamed(page, 'A 60° V6');
+    await job.locator('summary').click();
+    await job.getByRole('checkbox').check();
+    await page.goto('bobweight/');
+    await page.locator('[data-calculator="bobweight"]').hover();
+    await says(result(page, 'bobweight', 'bobweight', 'candidate'), /^1233/);
   });
 
   it('are copied, named, described, deleted and brought back', async () => {

@@ -15,6 +15,9 @@ import {
 import { mass, ratio } from '../output.ts';
 import { grams, is, mass as massStep } from '../step.ts';
 
+/** The share of its mass that a rod commonly carries at its big end, least and most (common practice, no source). */
+export const commonShares = [0.6, 0.8] as const;
+
 /** How a rod would have to be split for a bobweight that somebody quotes. */
 export const bobweightImplied = defineCalculator({
   id: 'bobweight-implied',
@@ -108,7 +111,8 @@ export const bobweightImplied = defineCalculator({
     },
     {
       id: 'common',
-      holds: (_input, output) => output.impliedShare >= 0.6 && output.impliedShare <= 0.8,
+      holds: (_input, output) =>
+        output.impliedShare >= commonShares[0] && output.impliedShare <= commonShares[1],
       say: 'Rods commonly carry 0.60 to 0.80 of their mass at the big end (common practice, no source). Outside that, doubt a number, but look first at how far the masses that were not stated can move the share.',
     },
     {

@@ -106,3 +106,23 @@ export function speedRipple(engine: {
     lowest: meanSpeed - spread / 2,
   };
 }
+
+/**
+ * The speed [rad/s] when this share of the swing of energy has been taken up, 0 at the slowest moment and 1 at the
+ * fastest: ½Iω² = ½Iω_lo² + share·ΔE. How the share runs over the cycle is the torque's matter, and not known here.
+ *
+ * Throws OutOfDomain as {@link speedRipple} does, and RangeError for a share outside 0 to 1.
+ */
+export function speedAtEnergy(
+  engine: {
+    readonly energySwing: number;
+    readonly engineInertia: number;
+    readonly meanSpeed: number;
+  },
+  share: number,
+): number {
+  if (!(share >= 0 && share <= 1)) throw new RangeError(`a share is 0 to 1, not ${share}`);
+  const { lowest, highest } = speedRipple(engine);
+  // By the two speeds instead of the energy, so that no rounding passes either of them.
+  return Math.sqrt(lowest ** 2 + share * (highest - lowest) * (highest + lowest));
+}

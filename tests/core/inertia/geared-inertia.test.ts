@@ -1,6 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { gearedMass, speedRipple } from '../../../src/core/inertia/geared-inertia.ts';
+import {
+  gearedMass,
+  speedAtEnergy,
+  speedRipple,
+} from '../../../src/core/inertia/geared-inertia.ts';
 import { routes } from '../../../content/topics/inertia-through-gears/routes.ts';
 import { routes as speedRoutes } from '../../../content/topics/speed-fluctuation/routes.ts';
 import { proves } from '../../proves.ts';
@@ -96,5 +100,42 @@ describe('second routes and properties', () => {
       meanSpeed: 94,
     });
     expect((0.25 / 2) * (highest ** 2 - lowest ** 2)).toBeCloseTo(60, 10);
+  });
+});
+
+describe('the speed at a part of the swing of energy', () => {
+  const engine = fc.record({
+    engineInertia: fc.double({ min: 0.002, max: 10, noNaN: true }),
+    meanSpeed: fc.double({ min: 30, max: 2600, noNaN: true }),
+    // Of what would stop the engine.
+    part: fc.double({ min: 0, max: 1, noNaN: true }),
+  });
+  const share = fc.double({ min: 0, max: 1, noNaN: true });
+
+  it('holds the energy of the slowest moment and that share of the swing', () => {
+    fc.assert(
+      fc.property(engine, share, ({ engineInertia, meanSpeed, part }, taken) => {
+        const energySwing = part * 2 * engineInertia * meanSpeed ** 2;
+        const given = { engineInertia, meanSpeed, energySwing };
+        const speed = speedAtEnergy(given, taken);
+        const { lowest } = speedRipple(given);
+        const held = (engineInertia / 2) * (speed ** 2 - lowest ** 2);
+        // In parts of twice the mean energy, of which the swing is at most all.
+        expect(held / (engineInertia * meanSpeed ** 2)).toBeCloseTo(2 * part * taken, 9);
+      }),
+    );
+  });
+  it('begins at the least speed and ends at the greatest', () => {
+    const given = { engineInertia: 0.25, meanSpeed: 94, energySwing: 60 };
+    const { lowest, highest } = speedRipple(given);
+    expect(speedAtEnergy(given, 0)).toBeCloseTo(lowest, 12);
+    expect(speedAtEnergy(given, 1)).toBeCloseTo(highest, 12);
+    // Half the energy is more than half the speed.
+    expect(speedAtEnergy(given, 0.5)).toBeGreaterThan(94);
+  });
+  it('has no share outside 0 to 1', () => {
+    const given = { engineInertia: 0.25, meanSpeed: 94, energySwing: 60 };
+    for (const taken of [-0.001, 1.001, Number.NaN])
+      expect(() => speedAtEnergy(given, taken)).toThrow(RangeError);
   });
 });

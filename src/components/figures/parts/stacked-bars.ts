@@ -1,3 +1,5 @@
+import type { SetId } from '../../../calculators/define.ts';
+
 /** One part of a stacked bar before it is laid. */
 export interface BarPart {
   readonly label: string;
@@ -9,6 +11,13 @@ export interface BarPart {
 export interface BarSegment extends BarPart {
   readonly from: number;
   readonly to: number;
+}
+
+/** The bar of a set: its parts and what they make together, in SI. */
+export interface Bar {
+  readonly set: SetId;
+  readonly total: number;
+  readonly segments: readonly BarSegment[];
 }
 
 /** The parts laid end to end. A part of nothing, or of less, takes no room. */
