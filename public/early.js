@@ -1,8 +1,6 @@
 // Runs before the first paint. The page's own numbers are an example; when the reader's are on their way
 // (from a link, or from this device), the example is greyed until they arrive.
 try {
-  if (localStorage.getItem('throwbook/questions') === 'no')
-    document.documentElement.setAttribute('data-no-questions', '');
   var link = /=|%3D/i.test(location.hash) || sessionStorage.getItem('throwbook/1/visit') !== null;
   var own = link;
   for (var i = 0; !own && i < localStorage.length; i += 1) {
@@ -11,7 +9,8 @@ try {
   // A link's banner needs its room from the start, so that nothing moves when it comes.
   if (own) document.documentElement.setAttribute('data-pending', link ? 'link' : '');
   // Whoever was sent numbers came for them, and not to be asked.
-  if (link) document.documentElement.setAttribute('data-no-questions', '');
+  if (link || localStorage.getItem('throwbook/questions') === 'no')
+    document.documentElement.setAttribute('data-no-questions', '');
   // A first question is asked before the figure that answers it: it stays empty until then.
   else if (!own && !location.hash) document.documentElement.setAttribute('data-asking', '');
 } catch (forbidden) {

@@ -112,6 +112,17 @@ it('a section that is led to does not hide the figure', async () => {
   expect(await figuresUnder(linked).count()).toBe(1);
 });
 
+it('who wants no questions has the figure at once, on this page and the next', async () => {
+  const { context } = await site.reader();
+  const page = await context.newPage();
+  await page.goto('bobweight/');
+  await page.getByRole('button', { name: 'No questions on this device' }).first().click();
+  expect(await figuresUnder(page).count()).toBe(1);
+  await page.goto('wrist-pin/');
+  expect(await figuresUnder(page).count()).toBe(1);
+  expect(await page.locator('.predict').getByRole('radio').count()).toBe(0);
+});
+
 it('paper has the figure though the question is open', async () => {
   const page = await site.arrive('bobweight/');
   await page.emulateMedia({ media: 'print' });
