@@ -12,6 +12,7 @@ import { inertiaThroughGears } from './inertia/inertia-through-gears.ts';
 import { isoFit } from './bearings/iso-fit.ts';
 import { journalSizes } from './bearings/journal-sizes.ts';
 import { orificeFlow } from './rings/orifice-flow.ts';
+import { partMatching } from './balance/part-matching.ts';
 import { partialBalance } from './balance/partial-balance.ts';
 import { pistonMotion } from './motion/piston-motion.ts';
 import { reversalLoad } from './loads/reversal-load.ts';
@@ -32,6 +33,7 @@ export const calculators = {
   'piston-motion': pistonMotion,
   'rod-weighing': rodWeighing,
   bobweight,
+  'part-matching': partMatching,
   'partial-balance': partialBalance,
   'bobweight-implied': bobweightImplied,
   'bobweight-error': bobweightError,

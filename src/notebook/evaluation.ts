@@ -1,4 +1,11 @@
-import type { AnyCalculator, Entry, NumberEntry, Result, Value } from '../calculators/define.ts';
+import type {
+  AnyCalculator,
+  Entry,
+  ListEntry,
+  NumberEntry,
+  Result,
+  Value,
+} from '../calculators/define.ts';
 import { isFiniteResult, isRefusal } from '../calculators/evaluate.ts';
 import { unitFor } from '../calculators/output-unit.ts';
 import { OutOfDomain } from '../core/refuse.ts';
@@ -135,6 +142,18 @@ function refusalSentence(
   return `${refusalWords(entry.label, refusal, unit)} ${entered}`;
 }
 
+/** The sentence beside a list: of one of its numbers, or of how many there are. */
+function listRefusal(
+  entry: ListEntry,
+  refusal: OutOfDomain,
+  field: FieldState | undefined,
+): string {
+  const count = Array.isArray(field?.value) ? field.value.length : 0;
+  if (refusal.limitName === undefined) return refusalWords(entry.label, refusal, entry.metric);
+  const named = new OutOfDomain(entry.name, count, refusal.relation, Number.NaN, refusal.limitName);
+  return `${refusalWords(entry.label, named, undefined)} You entered ${count}.`;
+}
+
 /** What a number must be; its limit with a unit where that is known, else by its name alone. */
 function refusalWords(label: string, refusal: OutOfDomain, unit: string | undefined): string {
   const { relation, limit, limitName } = refusal;
@@ -215,6 +234,10 @@ function refused(
   }
   const { quantity } = error;
   const entry = calculator.inputs[quantity];
+  if (entry?.type === 'list') {
+    const field = { ...fields[quantity], problem: listRefusal(entry, error, fields[quantity]) };
+    return { fields: { ...fields, [quantity]: { suggestions: [], ...field } } };
+  }
   if (entry?.type !== 'number') {
     const output = calculator.outputs[quantity];
     const label = entry?.label ?? output?.label ?? inWords(quantity);

@@ -66,6 +66,18 @@ export function typedWords(entry: Entry, typed: StoredValue, system: System): st
   return number ?? withUnit(shown.text, shown.unit);
 }
 
+/** More readings than these are counted and not repeated. */
+const mostReadings = 3;
+
+/** {@link typedWords}, of a long list its first reading and how many there are: `428.0 g and 7 more`. */
+function shortWords({ entry, typed }: LastInput, system: System): string {
+  const [first = '', ...others] = typed.text.split(/[;\n\t]/).filter((text) => text.trim() !== '');
+  if (entry.type !== 'list' || others.length < mostReadings)
+    return typedWords(entry, typed, system);
+  const one = typedWords(entry, { ...typed, text: first.trim() }, system);
+  return `${one} and ${String(others.length)} more`;
+}
+
 /** More changed inputs than these are counted and not named. */
 const mostNamed = 3;
 
@@ -76,10 +88,10 @@ const mostNamed = 3;
 export function lastForWords({ lastFor }: Standing, system: System): string {
   const [first] = lastFor;
   if (first === undefined) return '';
-  if (lastFor.length === 1) return typedWords(first.entry, first.typed, system);
+  if (lastFor.length === 1) return shortWords(first, system);
   const named = lastFor
     .slice(0, mostNamed)
-    .map(({ entry, typed }) => `${entry.label} ${typedWords(entry, typed, system)}`);
+    .map((each) => `${each.entry.label} ${shortWords(each, system)}`);
   const more = lastFor.length - named.length;
   return more > 0
     ? `${named.join(', ')} and ${String(more)} more as they were`

@@ -44,6 +44,29 @@ describe('evaluate', () => {
     );
   });
 
+  test.each([
+    [
+      'pinMasses',
+      '120.2; 120.6',
+      'Wrist pins, one after the other must be at least as many as the pistons, 8. You entered 2.',
+    ],
+    [
+      'pistonMasses',
+      '428',
+      'Wrist pins, one after the other must be at most as many as the pistons, 1. You entered 8.',
+    ],
+    [
+      'smallEndMasses',
+      '0; 1; 1; 1; 1; 1; 1; 1',
+      'Small ends, rod after rod must be greater than 0\u00a0g.',
+    ],
+  ])('says beside a list what is wrong with %s', (typedIn, text, sentence) => {
+    const worked = evaluate(calculators['part-matching'], typed({ [typedIn]: text }));
+    expect(worked.output).toBeUndefined();
+    expect(worked.fault).toBeUndefined();
+    expect(Object.values(worked.fields).map(({ problem }) => problem)).toContain(sentence);
+  });
+
   test.each(['', 'heavy', '12 mm', '5 furlongs', '1/0 g', '1e999'])(
     'never throws for %j, and names the quantity',
     (text) => {

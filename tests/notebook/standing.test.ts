@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { bobweight } from '../../src/calculators/balance/bobweight.ts';
+import { calculators } from '../../src/calculators/index.ts';
 import type { AnyCalculator, Entry } from '../../src/calculators/define.ts';
 import { evaluate } from '../../src/notebook/evaluation.ts';
 import { exampleOf } from '../../src/notebook/example.ts';
@@ -47,6 +48,18 @@ test('two changes are named, many are counted', () => {
     good,
   );
   expect(lastGoodMark(all, 'metric')).toMatch(/ and 2 more as they were$/);
+});
+
+test('of a long list the first reading is named and the others are counted', () => {
+  const matching: AnyCalculator = calculators['part-matching'];
+  const last = Object.fromEntries(
+    Object.values(matching.inputs).map((entry) => [entry.name, exampleOf('baseline', entry)]),
+  );
+  const now: TypedValues = { ...last, pinMasses: { text: '120.2; 120.6', unit: 'g' } };
+  const found = evaluate(matching, (entry) => now[entry.name] ?? exampleOf('baseline', entry));
+  const at = standingOf(matching, found, now, last);
+  expect(lastGoodMark(at, 'metric')).toBe('for 120.2\u00a0g and 7 more');
+  expect(at.blamed).toEqual(['Wrist pins, one after the other']);
 });
 
 test('without a result there is a reason and no number', () => {

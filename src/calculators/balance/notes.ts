@@ -58,6 +58,43 @@ export const notes: NotesOf<typeof quantities> = {
     measure: 'Caliper over the outer edges of two neighbouring bores, less the mean of both bores.',
   },
   bankAngle: { measure: 'From the drawing, or a digital level on each deck.' },
+  pistonMasses: {
+    measure: 'Scale: every piston bare, clean and dry. Mark each with its place in the list.',
+    note: 'All on one day and one scale, separated by semicolons. What is compared is the difference.',
+  },
+  pinMasses: {
+    measure: 'Scale: every wrist pin, marked with its place in the list.',
+    note: 'Leave the list empty where pins stay with their pistons, and weigh both together.',
+  },
+  smallEndMasses: {
+    measure: 'Small end of every rod on the scale, the rod level, each lifted off and repeated.',
+    note: 'The mean of the repeats. A rod keeps its cap, so it has one place in both of its lists.',
+  },
+  ringMasses: {
+    measure: 'Scale: the rings of one piston together, with the pair of locks of its pin.',
+    note: 'Only if lots are to be exchanged: file the gaps first, since a ring belongs to its bore from then on.',
+  },
+  bigEndMasses: {
+    measure: 'Big end of every rod on the scale, in the same order as the small ends.',
+    note: 'Bolts in, bearing shells out.',
+  },
+  targetSpread: {
+    measure: 'Chosen: how far the heaviest set may be above the lightest.',
+    note: 'Finer than the scale repeats is a number on paper.',
+  },
+  cutArea: {
+    measure:
+      'From the drawing or a caliper: the face or the pad that the part’s maker leaves for it.',
+    note: 'Straight walls are assumed. For a drill it is the area of its hole.',
+  },
+  cutDensity: {
+    measure: 'Data sheet of the alloy: about 2.7 g/cm³ for aluminium, 7.85 for steel.',
+  },
+  partBanks: {
+    measure:
+      'Chosen, from the parts: offset pins, valve reliefs or a chamfer on one side tell left from right.',
+    note: 'Pins and rings fit either bank.',
+  },
   crankLayout: {
     measure:
       'Count the cylinders, look at the crank from its front end, and take the row whose throws stand as these do.',

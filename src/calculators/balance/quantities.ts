@@ -1,4 +1,4 @@
-import { angle, count, length, mass, percent } from '../quantity.ts';
+import { angle, area, count, length, mass, metalDensity, percent, weighings } from '../quantity.ts';
 
 /* What hangs on a crankpin, and where a crank is corrected. */
 
@@ -118,4 +118,86 @@ export const bankAngle = angle('bankAngle', 'γ', 'Angle between the banks', [0,
   demo: '90 deg',
   plusMinus: 0.1,
 });
+export const pistonMasses = weighings(
+  'pistonMasses',
+  'm_piston,i',
+  'Pistons, one after the other',
+  [15, 90, 650, 3000],
+  {
+    origin: 'part',
+    demo: [
+      '428.0; 427.1; 429.2; 428.6; 426.8; 428.3; 427.7; 429.0',
+      '318.0; 317.2; 318.7; 318.3; 317.6; 318.4; 317.8; 318.6',
+    ],
+    most: 16,
+  },
+);
+export const pinMasses = weighings(
+  'pinMasses',
+  'm_pin,i',
+  'Wrist pins, one after the other',
+  [4, 18, 180, 1000],
+  {
+    origin: 'part',
+    demo: [
+      '120.2; 120.6; 119.9; 120.4; 120.1; 120.0; 120.5; 120.3',
+      '77.0; 76.8; 77.2; 77.1; 76.9; 77.1; 76.8; 77.0',
+    ],
+    most: 16,
+  },
+);
+export const smallEndMasses = weighings(
+  'smallEndMasses',
+  'm_se,k',
+  'Small ends, rod after rod',
+  [8, 50, 250, 1500],
+  {
+    origin: 'part',
+    demo: [
+      '170.6; 171.4; 169.9; 170.2; 171.0; 170.8; 170.1; 171.2',
+      '138.2; 137.8; 138.6; 138.4; 137.9; 138.5; 138.0; 138.3',
+    ],
+    most: 16,
+  },
+);
+export const ringMasses = weighings(
+  'ringMasses',
+  'm_rings,i',
+  'Rings and locks of one piston, lot by lot',
+  [1, 8, 60, 300],
+  { origin: 'part', demo: '', most: 16 },
+);
+export const bigEndMasses = weighings(
+  'bigEndMasses',
+  'm_be,k',
+  'Big ends, rod after rod',
+  [15, 105, 660, 4000],
+  {
+    origin: 'part',
+    demo: [
+      '421.2; 422.9; 420.1; 421.8; 420.6; 422.3; 421.0; 421.6',
+      '300.1; 299.5; 300.8; 300.4; 299.7; 300.6; 299.9; 300.3',
+    ],
+    most: 16,
+  },
+);
+export const targetSpread = mass(
+  'targetSpread',
+  'Δm_t',
+  'Spread wanted of the sets',
+  [0, 0.2, 2, 50],
+  { origin: 'choice', demo: ['0.5 g', '0.2 g'] },
+);
+export const cutArea = area('cutArea', 'A_cut', 'Area that is cut', [1, 50, 2000, 10000], {
+  origin: 'choice',
+  demo: ['180 mm²', '120 mm²'],
+});
+export const cutDensity = metalDensity(
+  'cutDensity',
+  'ρ_cut',
+  'Density of the metal cut',
+  [1.5, 2.6, 7.9, 20],
+  { origin: 'thing', demo: ['2.70', '2.76'], plusMinus: 0.02 },
+);
+export { partBanks } from './part-banks.choices.ts';
 export { crankLayout } from './crank-layout.choices.ts';

@@ -1,7 +1,11 @@
 import { impliedEnds, pinBobweight, wholeRods } from '../../../src/core/balance/bobweight.ts';
 import { planeUnbalance, primaryParts, throwSums } from '../../../src/core/balance/crank-throws.ts';
+import { checkParts } from '../../../src/core/balance/matching-parts.ts';
+import { matchParts } from '../../../src/core/balance/part-matching.ts';
 import { partialBalance } from '../../../src/core/balance/partial-balance.ts';
-import { guarded, type Tables } from '../guards.ts';
+import { pairOnPins } from '../../../src/core/balance/pin-partners.ts';
+import { depthOfCut, takeOff } from '../../../src/core/balance/take-off.ts';
+import { guarded, type Row, type Tables } from '../guards.ts';
 
 const parts = {
   pistonMass: 0.4,
@@ -17,6 +21,21 @@ const parts = {
   partnerRotating: 0,
   partnerReciprocating: 0,
 };
+const lists = {
+  pistonMasses: [0.428, 0.427],
+  pinMasses: [0.12, 0.121],
+  smallEndMasses: [0.17, 0.171],
+  ringMasses: [0.038, 0.0381],
+  bigEndMasses: [0.42, 0.421],
+};
+/** A list that must be as long as that of the pistons. */
+function asLong<Q extends keyof typeof lists>(name: Q): readonly Row<Q>[] {
+  return [
+    [name, 'greater than', 0],
+    [name, 'at least', 2, 'as many as the pistons, 2', [0.1]],
+    [name, 'at most', 2, 'as many as the pistons, 2', [0.1, 0.1, 0.1]],
+  ];
+}
 const single = [{ angle: 0, position: 0, banks: [0] }];
 
 export const balance: Tables = {
@@ -75,6 +94,40 @@ export const balance: Tables = {
         ['planeB', 'a number'],
       ],
     ),
+  ],
+  'balance/matching-parts.ts': [
+    guarded(lists, checkParts, [
+      ['pistonMasses', 'greater than', 0],
+      ['pistonMasses', 'at least', 1, 'one', []],
+      ['pistonMasses', 'at most', 16, 'sixteen', Array(17).fill(0.4)],
+      ...asLong('pinMasses'),
+      ...asLong('smallEndMasses'),
+      ...asLong('ringMasses'),
+      ...asLong('bigEndMasses'),
+    ]),
+  ],
+  'balance/part-matching.ts': [
+    guarded({ scaleResolution: 1e-4 }, (scale) => matchParts(lists, scale), [
+      ['scaleResolution', 'at least', 0],
+    ]),
+  ],
+  'balance/pin-partners.ts': [
+    guarded(
+      { bigEndMasses: [0.42] },
+      ({ bigEndMasses }) => {
+        pairOnPins({ bigEndMasses: [...bigEndMasses, ...bigEndMasses] });
+      },
+      [['bigEndMasses', 'greater than', 0]],
+    ),
+  ],
+  'balance/take-off.ts': [
+    guarded({ targetSpread: 1e-3 }, (wanted) => takeOff([0.5, 0.51], wanted), [
+      ['targetSpread', 'at least', 0],
+    ]),
+    guarded({ cutArea: 1e-4, cutDensity: 2700 }, (cut) => depthOfCut(0.001, cut), [
+      ['cutArea', 'greater than', 0],
+      ['cutDensity', 'greater than', 0],
+    ]),
   ],
   'balance/partial-balance.ts': [
     guarded(
