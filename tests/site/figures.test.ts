@@ -388,7 +388,7 @@ describe('parts on the swing', () => {
     await says(caption, 'Both have just been let go.');
     const spoke = figure.locator('.baseline .spoke').first();
     const before = await spoke.getAttribute('d');
-    await enter(figure.getByRole('textbox', { name: 'The watch' }), '10.35');
+    await enter(figure.getByRole('textbox', { name: 'Time since both were let go' }), '10.35');
     // Half of 20 swings in 20.70 s, and of 20 in 21.46 s.
     await says(caption, `have made ${((20 * 10.35) / 21.46).toFixed(2)} and 10.00 swings`);
     expect(await spoke.getAttribute('d')).not.toBe(before);
@@ -402,7 +402,7 @@ describe('parts on the swing', () => {
     await expect
       .poll(async () => Number(await ring.getAttribute('r')) / radius)
       .toBeCloseTo(25 / 20.7, 3);
-    await figure.getByRole('slider', { name: 'The watch' }).focus();
+    await figure.getByRole('slider', { name: 'Time since both were let go' }).focus();
     await page.keyboard.press('ArrowRight');
     await says(caption, /^.*10\.40 s after both/);
   });

@@ -160,7 +160,7 @@ describe('jobs', () => {
     expect(await jobNamed(other, 'One').count()).toBe(1);
     expect(await jobNamed(other, 'Two').count()).toBe(1);
     await other
-      .getByLabel('Add the jobs of a file')
+      .getByLabel('Add the jobs from a file')
       .setInputFiles({ name: 'x.json', mimeType: 'application/json', buffer: Buffer.from('{') });
     await says(other.getByRole('status').first(), 'Nothing was added.');
     expect(await seen(other.getByRole('list', { name: 'What could not be used' }))).toContain(

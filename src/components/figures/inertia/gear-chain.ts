@@ -70,7 +70,7 @@ export interface ChainCircles {
 const drawn = { width: 380, left: 48, gears: 92, finals: 72, engine: 40, tyre: 88 } as const;
 
 /**
- * A chain in a drawing `width` units wide. Gears stand in their ratios and tyres in their radii. The engine is drawn
+ * A chain in a drawing `width` units wide. Gears are drawn to their ratios and tyres to their radii. The engine is drawn
  * as a plain disc of one metal and thickness, whose inertia goes with the fourth power of its radius.
  *
  * @param all both chains, of which the larger tyre and the larger inertia fill their room
