@@ -81,6 +81,10 @@ describe('jobs', () => {
     await says(sheet, 'No result for the baseline yet. It still needs “Bearing pair of one rod”.');
     await sheet.getByText(/^Still needs 1 numbers? for the baseline/).click();
     await sheet.getByRole('button', { name: 'Bearing pair of one rod, baseline' }).click();
+    const shells = field(page, 'bobweight', 'shellMass', 'baseline');
+    await expect
+      .poll(() => page.evaluate(() => document.activeElement?.id))
+      .toBe(await shells.getAttribute('id'));
     await page.keyboard.type('40');
     await page.keyboard.press('Enter');
     // By hand: two rods, half of what goes up and down, and 4 g of oil.
@@ -151,7 +155,7 @@ describe('jobs', () => {
     const text = await readFile(await download.path(), 'utf8');
     const other = await site.arrive('jobs/');
     await openJobs(other);
-    await other.getByLabel('Add the jobs of a file').setInputFiles({
+    await other.getByLabel('Add the jobs from a file').setInputFiles({
       name: 'jobs.json',
       mimeType: 'application/json',
       buffer: Buffer.from(text),
