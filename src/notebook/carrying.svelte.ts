@@ -72,8 +72,9 @@ function carry(
       asked = true;
       return;
     }
-    const { output, uncertainty } = work.sets[set];
-    const si = numberIn(output?.[source.output]);
+    const { output, stale, uncertainty } = work.sets[set];
+    // A last good result is none of these numbers: its own page marks it, and no other could.
+    const si = stale ? undefined : numberIn(output?.[source.output]);
     const own = source.plusMinus === undefined ? undefined : output?.[source.plusMinus];
     const plusMinus = numberIn(own) ?? uncertainty?.[source.output]?.plusMinus;
     const value = si === undefined ? undefined : carriedText(entry, si, plusMinus);

@@ -63,6 +63,11 @@ describe('what one page makes of the reader’s numbers', () => {
     await enter(field(page, 'bobweight', 'pistonMass', 'baseline'), '410.5');
     await expect.poll(() => reciprocating.inputValue()).toBe('690.5');
     await expect.poll(() => there.inputValue()).toBe('690.5');
+    // While it cannot be worked, no last good number passes for one of now.
+    await enter(field(page, 'bobweight', 'pistonMass', 'baseline'), 'heavy');
+    await expect.poll(() => there.inputValue()).toBe('756.8');
+    await enter(field(page, 'bobweight', 'pistonMass', 'baseline'), '410.5');
+    await expect.poll(() => there.inputValue()).toBe('690.5');
     // One of the four taken out: it is no more the reader's own.
     await page.evaluate(() => {
       localStorage.removeItem('throwbook/1/baseline/pinMass');
