@@ -116,12 +116,3 @@ export function ratio(
     ? spread(quotient, doubt.plusMinus, 'ratio')
     : formatNumber(quotient, { significant: 3 });
 }
-
-/**
- * A number as it is presented, with the space behind it, and its unit, which must not be parted; all of it and nothing
- * for others.
- */
-export function apart(text: string): { readonly digits: string; readonly unit: string } {
-  const unit = /^[+−]?\d.*\u00a0(\S+)$/.exec(text)?.[1] ?? '';
-  return { digits: unit === '' ? text : `${text.slice(0, -unit.length - 1)} `, unit };
-}

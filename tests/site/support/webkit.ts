@@ -39,12 +39,13 @@ async function command(
   method: 'GET' | 'POST' | 'DELETE',
   address: string,
   body?: object,
+  // The driver gives up first, and says why.
+  most = 2 * patience,
 ): Promise<unknown> {
   const answer = await fetch(address, {
     method,
     ...(body === undefined ? {} : { body: JSON.stringify(body) }),
-    // The driver gives up first, and says why.
-    signal: AbortSignal.timeout(2 * patience),
+    signal: AbortSignal.timeout(most),
   });
   const { value } = (await answer.json()) as { value: unknown };
   if (!answer.ok) throw new Error(`${method} ${address}: ${JSON.stringify(value)}`);
@@ -91,21 +92,31 @@ export async function startWebKit(program: {
     const session = `${root}/session/${begun.sessionId}`;
     await command('POST', `${session}/timeouts`, { script: patience, pageLoad: patience });
 
+    /** The driver loses an answer now and then, or does not give it: what may be asked again is. */
+    async function twice(what: string, body: object): Promise<unknown> {
+      try {
+        return await command('POST', `${session}/${what}`, body, patience);
+      } catch (error) {
+        const isLost =
+          String(error).includes('Could not parse script result') ||
+          (error instanceof DOMException && error.name === 'TimeoutError');
+        if (!isLost) throw error;
+        return command('POST', `${session}/${what}`, body);
+      }
+    }
     async function run<Result>(body: string): Promise<Result> {
       const script = `const done = arguments[0]; (async () => {${body}})().then((value) => done({ value }), (error) => done({ error: String(error) }));`;
-      const execute = (): Promise<unknown> =>
-        command('POST', `${session}/execute/async`, { script, args: [] });
-      // The driver loses an answer now and then; nothing that is asked of a page changes it.
-      const told = (await execute().catch((error: unknown) => {
-        if (!String(error).includes('Could not parse script result')) throw error;
-        return execute();
-      })) as { value?: Result; error?: string };
+      // Nothing that is asked of a page changes it.
+      const told = (await twice('execute/async', { script, args: [] })) as {
+        value?: Result;
+        error?: string;
+      };
       if (told.error !== undefined) throw new Error(told.error);
       return told.value as Result;
     }
     return {
       run,
-      goto: async (url) => void (await command('POST', `${session}/url`, { url })),
+      goto: async (url) => void (await twice('url', { url })),
       reload: async () => void (await command('POST', `${session}/refresh`, {})),
       async type(selector, text) {
         await run(selectAll(selector));
