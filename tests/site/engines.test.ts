@@ -88,7 +88,8 @@ async function awake(tab: Tab): Promise<void> {
   await expect.poll(() => tab.run(unwoken)).toBe(0);
 }
 
-describe.each(enginesHere())('in $name', ({ start }) => {
+// A driver that stops answering is not the page's fault: each test has its own, and may ask for another once.
+describe.each(enginesHere())('in $name', { retry: 1 }, ({ start }) => {
   let engine: Running;
   const cleaning: (() => unknown)[] = [];
   beforeAll(async () => {
