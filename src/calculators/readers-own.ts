@@ -7,8 +7,8 @@ const chosen: readonly string[] = ['angularSpeed', 'count'];
 
 /**
  * True for a number that only the reader can have: measured or drawn for each part, a dimension that both sets have, a
- * speed or a number of parts that is chosen. An invented one would hide in the result; what is assumed, looked up in a table or
- * decided by custom may stand until it is known better.
+ * speed or a number of parts that is chosen. An invented one would hide in the result; what is assumed, looked up in
+ * a table or decided by custom may stand until it is known better.
  */
 export function isReadersOwn(entry: Entry): boolean {
   if (entry.type === 'choice') return false;

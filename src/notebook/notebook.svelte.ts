@@ -149,9 +149,8 @@ export class Notebook {
   /**
    * The value of an entry: what the reader wrote, else what another page makes of the reader's numbers, else the
    * invented example; in a job that begins without numbers nothing stands for what only the reader can have. During a
-   * visit only the link's numbers count: what it does not name is the example, or empty
-   * where a calculator can do without it, and never the reader's own, since numbers of two engines would make a
-   * believable wrong result.
+   * visit only the link's numbers count: what it does not name is the example, or empty where a calculator can do
+   * without it, and never the reader's own, since numbers of two engines would make a believable wrong result.
    */
   value(set: SetId, entry: Entry): StoredValue {
     const home = homeSet(set, entry);
@@ -176,8 +175,8 @@ export class Notebook {
   isExample(set: SetId, entry: Entry): boolean {
     const home = homeSet(set, entry);
     const stored = this.#values[home][entry.name];
-    if (stored === undefined && this.#carried[home][entry.name] !== undefined) return false;
-    if (stored === undefined) return !this.#isLeftEmpty(entry);
+    if (stored === undefined)
+      return this.#carried[home][entry.name] === undefined && !this.#isLeftEmpty(entry);
     if (this.#visit === undefined) return false;
     return sameValue(settle(stored, entry), exampleOf(home, entry));
   }

@@ -134,16 +134,8 @@ export function jobIds(device: Shelf): readonly string[] {
  * two tabs on two jobs never meet. The system of units is the device's.
  */
 export function shelfOfJob(id: string, device: Shelf): Shelf {
-  if (id === '')
-    return {
-      ...device,
-      keys: () => device.keys().filter((key) => !key.startsWith(jobsPrefix)),
-      get notice() {
-        return device.notice;
-      },
-    };
   const there = (key: string): string =>
-    key === systemKey ? key : `${jobsPrefix}${id}/${key.slice(prefix.length)}`;
+    id === '' || key === systemKey ? key : `${jobsPrefix}${id}/${key.slice(prefix.length)}`;
   return {
     get: (key) => device.get(there(key)),
     set(key, text) {
