@@ -1,5 +1,5 @@
+import { at } from '../math/at.ts';
 import {
-  at,
   bestOrder,
   countOrders,
   fits,
@@ -74,7 +74,7 @@ export function tryAll(lists: readonly PartList[]): Found | undefined {
       put(place + 1, 0);
       return;
     }
-    const [used, order] = [taken[place] ?? [], orders[place] ?? []];
+    const [used, order] = [at(taken, place), at(orders, place)];
     for (const part of sets) {
       if (used[part] === true || !fits(list, part, first?.banks, set)) continue;
       used[part] = true;

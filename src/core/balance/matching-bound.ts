@@ -1,3 +1,4 @@
+import { at } from '../math/at.ts';
 import type { Masses } from './matching-parts.ts';
 
 /** Rounding of a sum of a few masses [kg]: far below any scale's division. */
@@ -30,10 +31,10 @@ export function totalsOfAny(lists: readonly Masses[]): {
   let heaviest = -Infinity;
   let lightest = Infinity;
   const sumAt = (sums: readonly (readonly number[])[], of: number, k: number): number =>
-    sums.reduce((sum, each, list) => (list === of ? sum : sum + (each[k] ?? 0)), 0);
+    sums.reduce((sum, each, list) => (list === of ? sum : sum + at(each, k)), 0);
   lists.forEach((masses, list) => {
     masses.forEach((_, k) => {
-      const [most, least] = [down[list]?.[k] ?? 0, up[list]?.[k] ?? 0];
+      const [most, least] = [at(at(down, list), k), at(at(up, list), k)];
       heaviest = Math.max(heaviest, (most + sumAt(up, list, k)) / (k + 1));
       lightest = Math.min(lightest, (least + sumAt(down, list, k)) / (k + 1));
     });

@@ -1,7 +1,7 @@
+import { at } from '../math/at.ts';
 import { tryAll } from './matching-all.ts';
 import { totalsOfAny } from './matching-bound.ts';
 import {
-  at,
   fits,
   spreadOf,
   totalsOf,
@@ -63,21 +63,21 @@ function within(
   const taken = others.map(() => masses.map(() => false));
   const orders = others.map(() => masses.map(() => Number.NaN));
   /** The lightest and the heaviest that the lists from one on can add. */
-  const rest = [...others, undefined].map((_, from) =>
-    [Math.min, Math.max].map((end) =>
-      others.slice(from).reduce((sum, list) => sum + end(...list.masses), 0),
-    ),
-  );
+  const rest = [...others, undefined].map((_, from) => {
+    const add = (end: (...masses: number[]) => number): number =>
+      others.slice(from).reduce((sum, list) => sum + end(...list.masses), 0);
+    return { lightest: add(Math.min), heaviest: add(Math.max) };
+  });
 
   /** Gives the set of this rank its part of this list, and all that follows. */
   function put(rank: number, place: number, total: number): boolean {
     const set = sets[rank];
     if (set === undefined) return true;
     const list = others[place];
-    const [lightest = 0, heaviest = 0] = rest[place] ?? [];
+    const { lightest, heaviest } = at(rest, place);
     if (total + heaviest < least - fine || total + lightest > most + fine) return false;
     if (list === undefined) return put(rank + 1, 0, at(masses, sets[rank + 1] ?? 0));
-    const [used, order] = [taken[place] ?? [], orders[place] ?? []];
+    const [used, order] = [at(taken, place), at(orders, place)];
     let before = Number.NaN;
     for (const part of list.masses.keys()) {
       if (used[part] === true) continue;

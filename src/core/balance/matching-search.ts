@@ -1,3 +1,4 @@
+import { at } from '../math/at.ts';
 import { seededRandom } from '../math/random.ts';
 import type { Masses } from './matching-parts.ts';
 
@@ -25,14 +26,9 @@ export function spreadOf(masses: Masses): number {
 
 /** The total of each set [kg]. */
 export function totalsOf(lists: readonly PartList[], orders: readonly Order[]): number[] {
-  return (orders[0] ?? []).map((_, set) =>
-    lists.reduce((sum, { masses }, list) => sum + at(masses, at(orders[list] ?? [], set)), 0),
+  return at(orders, 0).map((_, set) =>
+    lists.reduce((sum, { masses }, list) => sum + at(masses, at(at(orders, list), set)), 0),
   );
-}
-
-/** An entry that is there by construction; NaN, which no result survives, where it is not. */
-export function at(numbers: ArrayLike<number>, place: number): number {
-  return numbers[place] ?? Number.NaN;
 }
 
 /** Places of a list, together where they may be exchanged: all of them, or bank by bank. */
@@ -117,7 +113,7 @@ export function search(lists: readonly PartList[], enough: number, rounds: numbe
       before = spreadOf(totals);
       for (const [place, list] of lists.entries()) {
         if (place === 0) continue;
-        const rest = without(totals, list, orders[place] ?? []);
+        const rest = without(totals, list, at(orders, place));
         orders = orders.with(place, bestOrder(list, rest, bankOfSet));
         totals = totalsOf(lists, orders);
       }
@@ -128,7 +124,7 @@ export function search(lists: readonly PartList[], enough: number, rounds: numbe
     const place = 1 + draw(lists.length - 1);
     const list = lists[place];
     if (list === undefined) return orders;
-    const order = [...(orders[place] ?? [])];
+    const order = [...at(orders, place)];
     for (let times = 1 + draw(3); times > 0; times -= 1) {
       const groups = choices(list, bankOfSet);
       const { sets } = groups[draw(groups.length)] ?? { sets: [] };

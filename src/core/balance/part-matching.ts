@@ -1,3 +1,4 @@
+import { at } from '../math/at.ts';
 import { atLeast } from '../refuse.ts';
 import { isFew } from './matching-all.ts';
 import { leastSpread, rounding } from './matching-bound.ts';
@@ -93,7 +94,7 @@ export function matchParts(parts: Parts, rules: Rules = { scaleResolution: 0 }):
   const totals = totalsOf(lists, byPiston);
   const spread = spreadOf(totals);
   return {
-    orders: Object.fromEntries(names.map((name, place) => [name, byPiston[place] ?? []])),
+    orders: Object.fromEntries(names.map((name, place) => [name, at(byPiston, place)])),
     totals,
     spread,
     listed: totalsOf(lists, asListed),
@@ -104,7 +105,7 @@ export function matchParts(parts: Parts, rules: Rules = { scaleResolution: 0 }):
 
 /** The same sets, counted so that the first list stands as it was given. */
 function inOrderOfFirst(orders: readonly Order[]): readonly Order[] {
-  const first = orders[0] ?? [];
+  const first = at(orders, 0);
   const places = first.map((_, part) => first.indexOf(part));
-  return orders.map((order) => places.map((place) => order[place] ?? Number.NaN));
+  return orders.map((order) => places.map((place) => at(order, place)));
 }

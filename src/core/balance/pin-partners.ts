@@ -1,3 +1,4 @@
+import { at } from '../math/at.ts';
 import { above } from '../refuse.ts';
 import type { Masses } from './matching-parts.ts';
 
@@ -28,18 +29,15 @@ export function pairOnPins(
     throw new RangeError(
       `two sets go on each pin; their number must be even; it is ${masses.length}`,
     );
-  const heavyFirst = masses
-    .map((_, set) => set)
-    .toSorted((a, b) => (masses[b] ?? 0) - (masses[a] ?? 0));
+  const heavyFirst = masses.map((_, set) => set).toSorted((a, b) => at(masses, b) - at(masses, a));
   const isLeft = (set: number, rank: number): boolean =>
     banks === undefined ? rank < half : banks[set] === banks[0];
   const left = heavyFirst.filter(isLeft);
   const right = heavyFirst.filter((set, rank) => !isLeft(set, rank)).toReversed();
   if (left.length !== half || new Set(banks).size > 2)
     throw new RangeError('two banks with as many sets in each must share the pins');
-  return left.flatMap((a, pin) => {
-    const b = right[pin];
-    const total = (masses[a] ?? Number.NaN) + (masses[b ?? a] ?? Number.NaN);
-    return b === undefined ? [] : [{ sets: [a, b] as const, total }];
+  return left.map((a, pin) => {
+    const b = at(right, pin);
+    return { sets: [a, b], total: at(masses, a) + at(masses, b) };
   });
 }
