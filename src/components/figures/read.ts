@@ -58,3 +58,17 @@ export function nothingNote({ sets }: FigureWork): string {
     : without.map((id, at) => `For the ${id}: ${reasons[at] ?? ''}`);
   return `There is nothing to draw: the ${without.join(' and the ')} ${without.length === 1 ? 'has' : 'have'} no result. ${said.join(' ')}`.trim();
 }
+
+/**
+ * What a table says of each set: of what is drawn for it, or that there is no result.
+ *
+ * @param parts what is drawn; asked anew each time
+ */
+export function cellsOf<Part>(
+  parts: () => Readonly<Record<SetId, Part | undefined>>,
+): (of: (part: Part) => string) => (set: SetId) => string {
+  return (of) => (set) => {
+    const part = parts()[set];
+    return part === undefined ? 'no result' : of(part);
+  };
+}

@@ -45,3 +45,35 @@ export function draggable({ take, move, leave }: Drag): Attachment<SVGGraphicsEl
     };
   };
 }
+
+/** Of a disc that is made larger or smaller by its rim. */
+interface RimDrag {
+  readonly centre: () => Point;
+  readonly radius: () => number;
+  readonly take: () => void;
+  /** The rim is asked to stand this far from the centre. */
+  readonly move: (radius: number) => void;
+  readonly leave: () => void;
+}
+
+/** {@link draggable} for the rim of a disc: it keeps the distance from the pointer that it was taken with. */
+export function rimDraggable({
+  centre,
+  radius,
+  take,
+  move,
+  leave,
+}: RimDrag): Attachment<SVGGraphicsElement> {
+  let beyond = 0;
+  const away = (at: Point): number => Math.hypot(at.x - centre().x, at.y - centre().y);
+  return draggable({
+    take: (at) => {
+      beyond = away(at) - radius();
+      take();
+    },
+    move: (to) => {
+      move(away(to) - beyond);
+    },
+    leave,
+  });
+}
