@@ -74,6 +74,11 @@ export function fromFile(text: string): ReadFile {
   } catch {
     return salvage(text);
   }
+  return fromParsed(parsed);
+}
+
+/** {@link fromFile} for what was parsed already, as a part of a greater file. */
+export function fromParsed(parsed: unknown): ReadFile {
   const outline = v.safeParse(Outline, parsed);
   if (!outline.success) {
     const place = v.getDotPath(outline.issues[0]) ?? 'the whole';

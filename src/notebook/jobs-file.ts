@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import { few } from './few.ts';
-import { fromFile, longestFile, toFile } from './file.ts';
+import { fromFile, fromParsed, longestFile, toFile } from './file.ts';
 import { asAbout, type WholeJob } from './jobs.ts';
 
 /** The name by which a file of several jobs is known, and the version that {@link toJobsFile} writes. */
@@ -76,7 +76,7 @@ export function fromJobsFile(text: string): {
       `This file was saved by a later version of these pages (${String(version)}; this one knows ${String(jobsVersion)}). What could be read is used.`,
     );
   const read = jobs.flatMap(({ about, example, notebook }, place): readonly WholeJob[] => {
-    const one = fromFile(JSON.stringify(notebook ?? null));
+    const one = fromParsed(notebook);
     const name = one.job.trim() === '' ? `number ${String(place + 1)}` : one.job;
     problems.push(...one.problems.map((problem) => `Job ${name}: ${problem}`));
     return one.usable

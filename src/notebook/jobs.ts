@@ -8,7 +8,7 @@ import {
   valueKey,
   type Shelf,
 } from './storage.ts';
-import { parseVisit } from './visit.ts';
+import { asVisit } from './visit.ts';
 import { bothSets, countValues, emptyContents, writeValue, type Contents } from './values.ts';
 
 /** What is written about a job beside its numbers. */
@@ -182,7 +182,7 @@ function deletedOn(device: Shelf): readonly Deleted[] {
 function asDeleted(something: unknown): readonly Deleted[] {
   if (typeof something !== 'object' || something === null) return [];
   const { id, about, hasExample } = something as Readonly<Record<string, unknown>>;
-  const contents = parseVisit(JSON.stringify(something));
+  const contents = asVisit(something);
   if (contents === undefined || typeof id !== 'string') return [];
   const { job, values } = contents;
   return [{ id, job, values, about: asAbout(about), hasExample: hasExample !== false }];

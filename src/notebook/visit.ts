@@ -62,6 +62,11 @@ export function parseVisit(json: string | undefined): Visit | undefined {
   } catch {
     return undefined;
   }
+  return asVisit(something);
+}
+
+/** A visit or a notebook in something parsed from JSON; undefined when it has not the shape of one. */
+export function asVisit(something: unknown): Visit | undefined {
   if (typeof something !== 'object' || something === null) return undefined;
   const { from, at, job, view, values, problems } = something as Record<keyof Visit, unknown>;
   if (typeof values !== 'object' || values === null) return undefined;
