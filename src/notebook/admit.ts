@@ -2,7 +2,7 @@ import type { Entry } from '../calculators/define.ts';
 import { readAs } from '../units/field.ts';
 import { settle } from '../units/settle.ts';
 import { few, fewNames } from './few.ts';
-import { bothSets, setsOf, type SetValues, type StoredValue } from './values.ts';
+import { emptySets, isOfBoth, keptSets, type SetValues, type StoredValue } from './values.ts';
 
 /** Values let in from outside, and a sentence for each that this dictionary cannot use. */
 export interface Admitted {
@@ -19,18 +19,15 @@ export function admit(
   dictionary: ReadonlyMap<string, Entry>,
   keepUnreadable: boolean,
 ): Admitted {
-  const kept: Record<'baseline' | 'candidate', Record<string, StoredValue>> = {
-    baseline: {},
-    candidate: {},
-  };
+  const kept = emptySets();
   const problems: string[] = [];
   const unknown = new Set<string>();
-  for (const set of bothSets) {
+  for (const set of keptSets) {
     for (const [name, value] of Object.entries(values[set])) {
       const entry = dictionary.get(name);
       const fault = entry === undefined ? undefined : faultOf(value, entry);
       if (entry === undefined) unknown.add(name);
-      else if (!setsOf(entry).includes(set)) {
+      else if (set !== 'baseline' && isOfBoth(entry)) {
         problems.push(`${entry.label} serves both sets at once; its second value is not used.`);
         continue;
       }

@@ -2,18 +2,21 @@ import * as v from 'valibot';
 import { tidyValue } from '../units/field.ts';
 import { few } from './few.ts';
 import { nameToday } from './renamed.ts';
+import { asJobSets, plainSets } from './job-sets.ts';
 import {
   asValue,
-  bothSets,
+  emptySets,
   isName,
+  keptSets,
+  parsed,
+  parseValue,
   type Contents,
-  type SetValues,
-  type StoredValue,
+  type KeptSet,
 } from './values.ts';
 
 /** The name by which a file of ours is known, and the version that {@link toFile} writes. */
 export const fileFormat = 'throwbook-notebook';
-export const fileVersion = 1;
+export const fileVersion = 2;
 /** A longer file is not read. A full notebook is a hundredth of it. */
 export const longestFile = 1_000_000;
 
@@ -32,7 +35,11 @@ const Outline = v.object({
   sets: v.object({
     baseline: v.optional(v.record(v.string(), v.unknown()), {}),
     candidate: v.optional(v.record(v.string(), v.unknown()), {}),
+    third: v.optional(v.record(v.string(), v.unknown())),
+    fourth: v.optional(v.record(v.string(), v.unknown())),
   }),
+  setNames: v.optional(v.unknown()),
+  shown: v.optional(v.unknown()),
 });
 
 /**
@@ -41,8 +48,9 @@ const Outline = v.object({
  *
  * @param when the date to record, as ISO 8601.
  */
-export function toFile(values: SetValues, job: string, when: string): string {
-  const sets = bothSets.map((set) => {
+export function toFile(contents: Contents, when: string): string {
+  const { job, values, sets: { kept, names, shown } = plainSets } = contents;
+  const sets = kept.map((set) => {
     const lines = Object.entries(values[set])
       .sort(([one], [other]) => (one < other ? -1 : 1))
       .map(([name, value]) => `      ${JSON.stringify(name)}: ${JSON.stringify(tidyValue(value))}`);
@@ -56,7 +64,9 @@ export function toFile(values: SetValues, job: string, when: string): string {
   "job": ${JSON.stringify(job)},
   "sets": {
 ${sets.join(',\n')}
-  }
+  },
+  "setNames": ${JSON.stringify(names)},
+  "shown": ${JSON.stringify(shown)}
 }
 `;
 }
@@ -68,68 +78,71 @@ export function fromFile(text: string): ReadFile {
       `This file is ${String(text.length)} characters long; at most ${String(longestFile)} are read. None of it was used.`,
     );
   }
-  let parsed: unknown;
-  try {
-    parsed = JSON.parse(text.replace(/^\uFEFF/, ''));
-  } catch {
-    return salvage(text);
-  }
-  return fromParsed(parsed);
+  const whole = parsed(text.replace(/^\uFEFF/, ''));
+  return whole === undefined ? salvage(text) : fromParsed(whole);
 }
 
 /** {@link fromFile} for what was parsed already, as a part of a greater file. */
-export function fromParsed(parsed: unknown): ReadFile {
-  const outline = v.safeParse(Outline, parsed);
+export function fromParsed(something: unknown): ReadFile {
+  const outline = v.safeParse(Outline, something);
   if (!outline.success) {
     const place = v.getDotPath(outline.issues[0]) ?? 'the whole';
     return nothing(
       `This file is no job saved here: what stands at “${place}” is not as a job has it. None of it was used.`,
     );
   }
-  const { version, job, sets } = outline.output;
+  const { version, job, sets, setNames, shown } = outline.output;
   const problems: string[] = [];
   if (version > fileVersion) {
     problems.push(
       `This file was saved by a later version of these pages (${String(version)}; this one knows ${String(fileVersion)}). What could be read is used.`,
     );
   }
-  const values = empty();
+  const values = emptySets();
   const damaged: string[] = [];
-  for (const set of bothSets) {
-    for (const [name, something] of Object.entries(sets[set])) {
+  for (const set of keptSets) {
+    for (const [name, something] of Object.entries(sets[set] ?? {})) {
       const value = isName(name) ? asValue(something) : undefined;
       if (value === undefined)
         damaged.push(`The value of ${name} (${set}) is damaged; it is not used.`);
       else values[set][nameToday(name)] = value;
     }
   }
-  return { job, values, problems: [...problems, ...few(damaged)], usable: true };
-}
-
-type Filling = Record<(typeof bothSets)[number], Record<string, StoredValue>>;
-
-function empty(): Filling {
-  return { baseline: {}, candidate: {} };
+  const arranged = asJobSets({
+    kept: keptSets.filter((set) => sets[set] !== undefined),
+    names: setNames,
+    shown,
+  });
+  return {
+    job,
+    values,
+    sets: arranged,
+    problems: [...problems, ...few(damaged)],
+    usable: true,
+  };
 }
 
 function nothing(say: string): ReadFile {
-  return { job: '', values: empty(), problems: [say], usable: false };
+  return { job: '', values: emptySets(), problems: [say], usable: false };
 }
 
 /** A file that is no longer JSON, cut short for instance: the lines that are whole are used. */
 function salvage(text: string): ReadFile {
-  const values = empty();
-  let set: keyof Filling | undefined;
+  const values = emptySets();
+  let set: KeptSet | undefined;
+  const kept = new Set<KeptSet>();
   let job = '';
   let lines = 0;
   for (const line of text.split(/\r?\n/)) {
     const [, key, rest = ''] = /^\s*"([A-Za-z0-9]+)":\s*(.*?),?\s*$/.exec(line) ?? [];
     if (key === undefined) continue;
-    const opened = bothSets.find((one) => one === key);
-    if (opened !== undefined) set = opened;
-    else if (key === 'job' && set === undefined) job = parsedText(rest) ?? '';
+    const opened = keptSets.find((one) => one === key);
+    if (opened !== undefined) {
+      set = opened;
+      kept.add(opened);
+    } else if (key === 'job' && set === undefined) job = parsedText(rest) ?? '';
     else if (set !== undefined && isName(key)) {
-      const value = parsedValue(rest);
+      const value = parseValue(rest);
       if (value === undefined) continue;
       values[set][nameToday(key)] = value;
       lines += 1;
@@ -140,23 +153,12 @@ function salvage(text: string): ReadFile {
     : {
         job,
         values,
+        sets: asJobSets({ kept: [...kept] }),
         problems: [
           `This file is damaged. ${String(lines)} ${lines === 1 ? 'value' : 'values'} could still be read; the others are lost.`,
         ],
         usable: true,
       };
-}
-
-function parsed(json: string): unknown {
-  try {
-    return JSON.parse(json);
-  } catch {
-    return undefined;
-  }
-}
-
-function parsedValue(json: string): StoredValue | undefined {
-  return asValue(parsed(json));
 }
 
 function parsedText(json: string): string | undefined {

@@ -31,10 +31,10 @@ export function toJobsFile(jobs: readonly WholeJob[], when: string): string {
     format: jobsFormat,
     version: jobsVersion,
     saved: when,
-    jobs: jobs.map(({ about, hasExample, job, values }) => ({
+    jobs: jobs.map(({ about, hasExample, ...contents }) => ({
       about,
       example: hasExample,
-      notebook: JSON.parse(toFile(values, job, when)) as unknown,
+      notebook: JSON.parse(toFile(contents, when)) as unknown,
     })),
   };
   return `${JSON.stringify(file, undefined, 2)}\n`;
@@ -63,9 +63,9 @@ export function fromJobsFile(text: string): {
   }
   const outline = v.safeParse(Outline, parsed);
   if (!outline.success) {
-    const { usable, problems, job, values } = fromFile(text);
+    const { usable, problems, ...contents } = fromFile(text);
     return {
-      jobs: usable ? [{ job, values, about: asAbout(undefined), hasExample: true }] : [],
+      jobs: usable ? [{ ...contents, about: asAbout(undefined), hasExample: true }] : [],
       problems,
     };
   }
@@ -76,12 +76,10 @@ export function fromJobsFile(text: string): {
       `This file was saved by a later version of these pages (${String(version)}; this one knows ${String(jobsVersion)}). What could be read is used.`,
     );
   const read = jobs.flatMap(({ about, example, notebook }, place): readonly WholeJob[] => {
-    const one = fromParsed(notebook);
-    const name = one.job.trim() === '' ? `number ${String(place + 1)}` : one.job;
-    problems.push(...one.problems.map((problem) => `Job ${name}: ${problem}`));
-    return one.usable
-      ? [{ job: one.job, values: one.values, about: asAbout(about), hasExample: example !== false }]
-      : [];
+    const { usable, problems: own, ...contents } = fromParsed(notebook);
+    const name = contents.job.trim() === '' ? `number ${String(place + 1)}` : contents.job;
+    problems.push(...own.map((problem) => `Job ${name}: ${problem}`));
+    return usable ? [{ ...contents, about: asAbout(about), hasExample: example !== false }] : [];
   });
   return { jobs: read, problems: few(problems) };
 }

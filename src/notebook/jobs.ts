@@ -4,12 +4,20 @@ import {
   jobIds,
   jobKey,
   readShelf,
+  setsKey,
   shelfOfJob,
   valueKey,
   type Shelf,
 } from './storage.ts';
 import { asVisit } from './visit.ts';
-import { bothSets, countValues, emptyContents, writeValue, type Contents } from './values.ts';
+import {
+  countValues,
+  emptyContents,
+  keptSets,
+  parsed,
+  writeValue,
+  type Contents,
+} from './values.ts';
 
 /** What is written about a job beside its numbers. */
 export interface About {
@@ -56,14 +64,6 @@ interface Deleted extends WholeJob {
   readonly id: string;
 }
 
-function parsed(json: string | undefined): unknown {
-  try {
-    return JSON.parse(json ?? 'null');
-  } catch {
-    return undefined;
-  }
-}
-
 /** Reads what is written about a job; what is damaged or missing is empty. */
 export function asAbout(something: unknown): About {
   if (typeof something !== 'object' || something === null) return nothing;
@@ -90,10 +90,11 @@ export function listJobs(device: Shelf): readonly Job[] {
 /** A job with all that it holds, as it is kept. */
 export function wholeJob(device: Shelf, id: string): WholeJob {
   const shelf = shelfOfJob(id, device);
-  const { job, values } = readShelf(shelf);
+  const { job, values, sets } = readShelf(shelf);
   return {
     job,
     values,
+    sets,
     about: asAbout(parsed(shelf.get(aboutKey))),
     hasExample: shelf.get(exampleKey) !== 'none',
   };
@@ -133,12 +134,14 @@ function freshId(device: Shelf, random: () => number): string {
   }
 }
 
-function fill(device: Shelf, id: string, { job, values, about, hasExample }: WholeJob): void {
+function fill(device: Shelf, id: string, whole: WholeJob): void {
+  const { job, values, sets, about, hasExample } = whole;
   const shelf = shelfOfJob(id, device);
   shelf.set(jobKey, job);
+  if (sets !== undefined) shelf.set(setsKey, JSON.stringify(sets));
   setExample(device, id, hasExample);
   if (aboutNames.some((name) => about[name] !== '')) describeJob(device, id, about);
-  for (const set of bothSets)
+  for (const set of keptSets)
     for (const [name, value] of Object.entries(values[set]))
       shelf.set(valueKey(set, name), writeValue(value));
 }
@@ -184,8 +187,9 @@ function asDeleted(something: unknown): readonly Deleted[] {
   const { id, about, hasExample } = something as Readonly<Record<string, unknown>>;
   const contents = asVisit(something);
   if (contents === undefined || typeof id !== 'string') return [];
-  const { job, values } = contents;
-  return [{ id, job, values, about: asAbout(about), hasExample: hasExample !== false }];
+  const { job, values, sets } = contents;
+  const kept = { job, values, ...(sets === undefined ? {} : { sets }) };
+  return [{ id, ...kept, about: asAbout(about), hasExample: hasExample !== false }];
 }
 
 /** Deletes a job; the first is emptied, since it is always there. {@link bringBack} undoes it. */
@@ -202,8 +206,8 @@ export function deleteJob(device: Shelf, id: string): void {
 /** True for a key of the first job, and not of the device. */
 function isOfJob(key: string): boolean {
   return (
-    [jobKey, aboutKey, exampleKey].includes(key) ||
-    bothSets.some((set) => key.startsWith(valueKey(set, '')))
+    [jobKey, setsKey, aboutKey, exampleKey].includes(key) ||
+    keptSets.some((set) => key.startsWith(valueKey(set, '')))
   );
 }
 

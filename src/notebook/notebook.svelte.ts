@@ -2,38 +2,28 @@ import type { Entry, SetId } from '../calculators/define.ts';
 import { dictionary, links, loadDictionary } from './dictionary.ts';
 import { settle, shownIn, written, type Shown } from '../units/settle.ts';
 import { isReadersOwn } from '../calculators/readers-own.ts';
-import {
-  exampleKey,
-  isJobId,
-  jobKey,
-  keyInJob,
-  openJobKey,
-  openShelf,
-  placeOf,
-  previousKey,
-  readShelf,
-  renameOnShelf,
-  shelfOfJob,
-  systemKey,
-  valueKey,
-  visitKey,
-  type Shelf,
-} from './storage.ts';
+import { OwnNumbers, type Moved } from './own-numbers.svelte.ts';
+import { openJobKey, openShelf, visitKey, type Shelf } from './storage.ts';
 import { shownViews } from './shown-views.svelte.ts';
 import type { Shared } from './sharing.ts';
 import { exampleOf } from './example.ts';
 import { isLink } from './is-link.ts';
 import { bringsNumbersFor } from './moved.ts';
+import { nameOfSet, plainSets } from './job-sets.ts';
+import { sources } from './carried.ts';
 import {
   countValues,
-  emptyContents,
+  emptySets,
   homeSet,
-  parseValue,
+  isOfBoth,
+  mapSets,
   sameValue,
-  writeValue,
   type Contents,
+  type JobSets,
+  type KeptSet,
   type SetValues,
   type StoredValue,
+  type WritableSets,
 } from './values.ts';
 import type { Visit } from './visit.ts';
 import { browserWorld, isShared, type World } from './world.ts';
@@ -48,15 +38,6 @@ export interface Offer {
   readonly problems: readonly string[];
 }
 
-type Writable = Record<SetId, Record<string, StoredValue>>;
-
-const deletedWords =
-  'This job was deleted in another tab. The page “All jobs” can bring it back; what you type here begins it anew.';
-
-function copied(values: SetValues): Writable {
-  return { baseline: { ...values.baseline }, candidate: { ...values.candidate } };
-}
-
 /**
  * The reader's numbers, shared by all parts of a page and kept in the browser. Without a world, on the
  * server, it shows the examples and ignores every write: one process renders all pages for all readers.
@@ -65,23 +46,13 @@ export class Notebook {
   readonly #world: World | undefined;
   /** What the device keeps, of all jobs. */
   readonly device: Shelf;
-  #jobId = $state('');
-  #shelf: Shelf;
   readonly #tab: Shelf;
-  #own: Writable = $state({ baseline: {}, candidate: {} });
-  #ownJob = $state('');
-  /** In the job that is open the example stands for nothing that only the reader can have. */
-  #isBare = $state(false);
-  #isDeleted = $state(false);
-  #system: 'metric' | 'inch' = $state('metric');
-  #visit: (Omit<Visit, 'job' | 'values'> & { job: string; values: Writable }) | undefined =
+  readonly #own: OwnNumbers;
+  #visit: (Omit<Visit, 'job' | 'values'> & { job: string; values: WritableSets }) | undefined =
     $state();
-  /** What other pages make of these numbers, by the quantity that it fills. Worked, and so not kept. */
-  #carried: Writable = $state({ baseline: {}, candidate: {} });
-  #damaged: Record<string, string> = $state({});
+  /** What other pages make of the numbers in each column, by the quantity that it fills. Worked, and so not kept. */
+  #carried: Record<SetId, Record<string, StoredValue>> = $state({ baseline: {}, candidate: {} });
   #refusal: string | undefined = $state();
-  #shelfNotice: string | undefined = $state();
-  #previous = $state(false);
   #changes = 0;
   #revision = $state(0);
 
@@ -89,7 +60,7 @@ export class Notebook {
     this.#world = world;
     this.device = openShelf(() => world?.local());
     this.#tab = openShelf(() => world?.session());
-    this.#shelf = this.device;
+    this.#own = new OwnNumbers(this.device, this.#tab);
     if (world !== undefined)
       this.#enter(this.#tab.get(openJobKey) ?? this.device.get(openJobKey) ?? '');
   }
@@ -110,30 +81,30 @@ export class Notebook {
 
   /** The system that fields are shown in. Stored values do not change with it. */
   get system(): 'metric' | 'inch' {
-    return this.#system;
+    return this.#own.system;
   }
   setSystem(system: 'metric' | 'inch'): void {
     if (this.#world === undefined) return;
-    this.#system = system;
+    this.#own.measureIn(system);
     this.#changed();
-    this.#keep(systemKey, system);
   }
 
   /** The id of the job that is open in this tab; empty for the first. */
   get jobId(): string {
-    return this.#jobId;
+    return this.#own.id;
   }
   /** Opens another job of the device, in this tab and for tabs to come. A visit ends. */
   openJob(id: string): void {
     if (this.#world === undefined) return;
+    this.keepHistory();
     this.#enter(id);
-    this.device.set(openJobKey, this.#jobId);
+    this.device.set(openJobKey, this.#own.id);
     if (this.#visit !== undefined) this.leaveVisit();
   }
 
   /** The label of the job: of the visit while there is one. */
   get job(): string {
-    return this.#visit?.job ?? this.#ownJob;
+    return this.#visit?.job ?? this.#own.label;
   }
   set job(job: string) {
     if (this.#world === undefined) return;
@@ -142,43 +113,94 @@ export class Notebook {
       this.#keepVisit();
       return;
     }
-    this.#ownJob = job;
-    this.#keep(jobKey, job);
+    this.#own.call(job);
+    this.#changed();
+  }
+
+  /** The sets of the job, and which two are shown. A link has two. */
+  get sets(): JobSets {
+    return this.#visit === undefined ? this.#own.sets : plainSets;
+  }
+  /** Names the sets, adds one or lays others side by side. Nothing of a link that is visited. */
+  arrange(sets: JobSets): void {
+    if (this.#world === undefined || this.#visit !== undefined) return;
+    this.#own.arrange(sets);
+    this.#carried = { baseline: {}, candidate: {} };
+    this.#changed();
+  }
+  /** What the set in a column is called. */
+  setName(column: SetId): string {
+    return nameOfSet(this.sets, this.sets.shown[column]);
+  }
+  /** The reader's own values of a set of the job, by name. */
+  ownOf(set: KeptSet): Readonly<Record<string, StoredValue>> {
+    return this.#own.values[set];
+  }
+  /** Puts `values` in the place of all that a set has of its own. */
+  refill(set: KeptSet, values: Readonly<Record<string, StoredValue>>): void {
+    if (this.#world === undefined) return;
+    this.together(() => {
+      for (const name of Object.keys(this.#own.values[set]))
+        if (!Object.hasOwn(values, name)) this.#own.remove(set, name);
+      for (const [name, value] of Object.entries(values)) this.#own.write(set, name, value);
+    });
+    this.#changed();
+  }
+
+  /** Makes one step back of all that `act` writes. */
+  together(act: () => void): void {
+    this.#own.together(act);
+  }
+  get canUndo(): boolean {
+    void this.#revision;
+    return this.#visit === undefined && this.#own.canUndo;
+  }
+  get canRedo(): boolean {
+    void this.#revision;
+    return this.#visit === undefined && this.#own.canRedo;
+  }
+  /** Takes the last step back, of the job's numbers and its name; undefined where there is none. */
+  undo(): Moved | undefined {
+    return this.canUndo ? this.#moved(this.#own.undo()) : undefined;
+  }
+  /** Does again what was taken back last. */
+  redo(): Moved | undefined {
+    return this.canRedo ? this.#moved(this.#own.redo()) : undefined;
+  }
+  /** Lets the steps back outlive the page. */
+  keepHistory(): void {
+    this.#own.keepHistory();
   }
 
   /**
-   * The value of an entry: what the reader wrote, else what another page makes of the reader's numbers, else the
-   * invented example; in a job that begins without numbers nothing stands for what only the reader can have. During a
-   * visit only the link's numbers count: what it does not name is the example, or empty where a calculator can do
-   * without it, and never the reader's own, since numbers of two engines would make a believable wrong result.
+   * The value of an entry: what the reader wrote, else what another page makes of the reader's numbers, else what
+   * stands in the set that this one is the same as, else the invented example; in a job that begins without numbers
+   * nothing stands for what only the reader can have. During a visit only the link's numbers count: what it does not
+   * name is the example, or empty where a calculator can do without it, and never the reader's own, since numbers of
+   * two engines would make a believable wrong result.
    */
   value(set: SetId, entry: Entry): StoredValue {
-    const home = homeSet(set, entry);
-    const stored = this.#values[home][entry.name];
-    if (stored !== undefined) return settle(stored, entry);
-    const carried = this.#carried[home][entry.name];
-    if (carried !== undefined) return carried;
-    const example = exampleOf(home, entry);
+    const given = this.#givenFor(set, entry);
+    if (given !== undefined) return settle(given, entry);
+    const example = exampleOf(this.#exampleSet(set, entry), entry);
     return this.#isLeftEmpty(entry) ? { text: '', unit: example.unit } : example;
   }
 
   /** True for an entry that a result needs and for which nothing stands. */
   isMissing(set: SetId, entry: Entry): boolean {
-    const home = homeSet(set, entry);
     if (entry.optional === true || entry.type === 'choice') return false;
     // A link of a job that lacks a number says so.
-    if (this.#visit !== undefined) return this.#values[home][entry.name]?.text.trim() === '';
-    return !this.isGiven(home, entry.name) && this.#isLeftEmpty(entry);
+    if (this.#visit !== undefined)
+      return this.#values[this.#placeOf(set, entry)][entry.name]?.text.trim() === '';
+    return this.#givenFor(set, entry) === undefined && this.#isLeftEmpty(entry);
   }
 
   /** True as long as the invented example stands there. A link's number that equals it counts as one. */
   isExample(set: SetId, entry: Entry): boolean {
-    const home = homeSet(set, entry);
-    const stored = this.#values[home][entry.name];
-    if (stored === undefined)
-      return this.#carried[home][entry.name] === undefined && !this.#isLeftEmpty(entry);
-    if (this.#visit === undefined) return false;
-    return sameValue(settle(stored, entry), exampleOf(home, entry));
+    const stored = this.#values[this.#placeOf(set, entry)][entry.name];
+    if (stored === undefined || this.#visit === undefined)
+      return this.#givenFor(set, entry) === undefined && !this.#isLeftEmpty(entry);
+    return sameValue(settle(stored, entry), exampleOf(this.#exampleSet(set, entry), entry));
   }
 
   /** What another page makes of the reader's numbers for an entry, whether it stands there or their own does. */
@@ -187,12 +209,33 @@ export class Notebook {
     entry: Entry,
   ): { readonly value: StoredValue; readonly stands: boolean } | undefined {
     const value = this.#carried[set][entry.name];
-    return value && { value, stands: this.#values[set][entry.name] === undefined };
+    return value && { value, stands: this.#givenFor(set, entry) === value };
   }
 
-  /** True for a number that the reader gave, here or by what another page makes of theirs. */
+  /**
+   * True for a number that the reader gave: for this set, for the set that it is the same as, or by what another page
+   * makes of theirs. For quantities that each set has of its own.
+   */
   isGiven(set: SetId, name: string): boolean {
-    return this.#values[set][name] !== undefined || this.#carried[set][name] !== undefined;
+    return this.#given(set, this.sets.shown[set], name) !== undefined;
+  }
+
+  /**
+   * What the set is called in which the number of an entry was given, where the set of that column has none of its
+   * own: both then have one and the same part.
+   */
+  sameAs(set: SetId, entry: Entry): string | undefined {
+    const place = this.#placeOf(set, entry);
+    const owner = this.#ownerOf(place, entry.name);
+    if (owner === place || this.#givenFor(set, entry) === undefined) return undefined;
+    return nameOfSet(this.sets, owner);
+  }
+  /** True where both columns have one and the same part, so that an error of measuring it is one for both. */
+  isOnePart(entry: Entry): boolean {
+    const [one, other] = (['baseline', 'candidate'] as const).map((set) =>
+      this.#ownerOf(this.#placeOf(set, entry), entry.name),
+    );
+    return one === other;
   }
 
   /** Fills a quantity with what another page makes of the reader's numbers; undefined takes it away. */
@@ -205,47 +248,37 @@ export class Notebook {
 
   /** What the field shows in the reader's system. */
   display(set: SetId, entry: Entry): Shown {
-    return shownIn(this.#system, this.value(set, entry), entry);
+    return shownIn(this.system, this.value(set, entry), entry);
   }
 
   /** Writes what was typed, readable or not. The visit's numbers while there is a visit, else the reader's own. */
   put(set: SetId, name: string, patch: Partial<StoredValue>, entry: Entry): void {
     if (this.#world === undefined) return;
-    const home = homeSet(set, entry);
-    // Where another page gives the number, an emptied field is one that nobody has written.
-    if (patch.text?.trim() === '' && this.#carried[home][name] !== undefined) {
-      this.clear(home, name);
+    const place = this.#placeOf(set, entry);
+    const stored = this.#values[place][name];
+    // Where another page or another set gives the number, an emptied field is one that nobody has written.
+    const isElsewhere = this.#withoutOwn(homeSet(set, entry), place, name) !== undefined;
+    if (patch.text?.trim() === '' && isElsewhere) {
+      this.clear(set, name);
       return;
     }
-    const before = this.value(home, entry);
+    const before = this.value(set, entry);
     // The ± of the example is not the reader's: a number of their own is exact until they say otherwise.
-    const own =
-      this.#values[home][name] === undefined ? { text: before.text, unit: before.unit } : before;
-    const value = written(own, patch, entry, this.display(home, entry));
-    this.#values[home][name] = value;
-    this.#changed();
-    if (this.#visit !== undefined) {
-      this.#keepVisit();
-      return;
-    }
-    const key = valueKey(home, name);
-    delete this.#damaged[key];
-    this.#keep(key, writeValue(value));
+    const own = stored === undefined ? { text: before.text, unit: before.unit } : before;
+    this.#write(place, name, written(own, patch, entry, this.display(set, entry)));
   }
 
-  /** Takes a value out, so that the example stands there again. */
+  /** Takes a value out, so that what it stood before comes back. */
   clear(set: SetId, name: string): void {
     if (this.#world === undefined) return;
     const entry = dictionary().get(name);
-    const home = entry === undefined ? set : homeSet(set, entry);
-    delete this.#values[home][name];
-    this.#changed();
-    if (this.#visit !== undefined) {
+    const place = entry === undefined ? this.sets.shown[set] : this.#placeOf(set, entry);
+    if (this.#visit === undefined) this.#own.remove(place, name);
+    else {
+      delete this.#visit.values[place][name];
       this.#keepVisit();
-      return;
     }
-    delete this.#damaged[valueKey(home, name)];
-    this.#shelf.remove(valueKey(home, name));
+    this.#changed();
   }
 
   /** The link being visited; undefined when the reader's own numbers are shown. */
@@ -254,17 +287,21 @@ export class Notebook {
   }
   /** True when the reader has written something on this device: a number, or the label of a job. */
   get hasOwn(): boolean {
-    return this.#ownJob !== '' || countValues(this.#own) > 0;
+    return this.#own.label !== '' || countValues(this.#own.values) > 0;
   }
   /** How many of the reader's own values {@link keepVisit} would change. */
   get visitReplaces(): number {
-    return this.#visit === undefined ? 0 : links().countReplaced(this.#own, this.#visit.values);
+    return this.#visit === undefined
+      ? 0
+      : links().countReplaced(this.#own.values, this.#visit.values);
   }
   /** Writes the visit's numbers over the reader's own, name by name; returns how many of their own changed. */
   keepVisit(): number {
     if (this.#visit === undefined) return 0;
     const replaced = this.visitReplaces;
-    this.#replace(links().overlaid(this.#ownContents, this.#visit));
+    const kept = links().overlaid(this.#own.contents, this.#visit);
+    // They stand in the first two sets.
+    this.#replace({ ...kept, sets: { ...this.#own.sets, shown: plainSets.shown } });
     this.leaveVisit();
     return replaced;
   }
@@ -278,16 +315,15 @@ export class Notebook {
 
   /** One or more sentences about what could not be kept or read; undefined when all is well. */
   get notice(): string | undefined {
-    const deleted = this.#isDeleted ? deletedWords : undefined;
-    const all = [deleted, this.#refusal, this.#shelfNotice, ...Object.values(this.#damaged)];
-    const said = all.filter((one) => one !== undefined);
+    const refused = this.#refusal === undefined ? [] : [this.#refusal];
+    const said = [...refused, ...this.#own.notices];
     return said.length === 0 ? undefined : said.join(' ');
   }
 
   /** All that is shown and not an example, for a file: the visit's numbers while there is a visit. */
   get contents(): Contents {
     return this.#visit === undefined
-      ? this.#ownContents
+      ? this.#own.contents
       : { job: this.#visit.job, values: copied(this.#visit.values) };
   }
 
@@ -295,9 +331,9 @@ export class Notebook {
   offer(contents: Contents, problems: readonly string[] = []): Offer {
     const admitted = links().admit(contents.values, dictionary(), true);
     return {
-      contents: { job: contents.job, values: admitted.values },
+      contents: { ...contents, values: admitted.values },
       numbers: countValues(admitted.values),
-      putAway: countValues(this.#own),
+      putAway: countValues(this.#own.values),
       problems: [...problems, ...admitted.problems],
     };
   }
@@ -308,11 +344,11 @@ export class Notebook {
   }
   /** True when a notebook was put away and can be brought back. */
   get canRestore(): boolean {
-    return this.#previous;
+    return this.#own.hasPrevious;
   }
   /** Brings back the notebook that was put away last, and puts the present one away instead. */
   restorePrevious(): void {
-    const previous = links().parseVisit(this.#shelf.get(previousKey));
+    const previous = links().parseVisit(this.#own.previous);
     if (previous !== undefined) this.#replace(previous);
   }
 
@@ -327,7 +363,7 @@ export class Notebook {
       this.job,
       entries,
       (set, entry) => this.value(set, entry),
-      this.#visit?.values ?? emptyContents().values,
+      this.#visit?.values ?? emptySets(),
       // Without a visit there are no names but the page's own, and the whole dictionary need not be fetched.
       new Map([...dictionary(), ...entries.map((entry) => [entry.name, entry] as const)]),
       shownViews.text,
@@ -336,7 +372,7 @@ export class Notebook {
 
   /** Reads everything stored anew, when the page comes back from the browser's cache. Needs {@link loadDictionary}. */
   reread(): void {
-    this.#readOwn();
+    this.#own.read();
     this.#readVisit();
   }
 
@@ -367,21 +403,7 @@ export class Notebook {
 
   /** Another tab changed the storage: takes over the value of that key, or everything when it was emptied. */
   follow(on: string | null): void {
-    if (on !== null) this.device.forget(on);
-    const key = on === null || on === systemKey ? on : keyInJob(this.#jobId, on);
-    // Another job's.
-    if (key === undefined) return;
-    const place = key === null ? undefined : placeOf(key);
-    if (key === null || place === undefined) {
-      this.#readOwn();
-      return;
-    }
-    const json = this.#shelf.get(key);
-    const value = json === undefined ? undefined : parseValue(json);
-    delete this.#damaged[key];
-    if (value === undefined) delete this.#own[place.set][place.name];
-    else this.#own[place.set][place.name] = value;
-    this.#changed();
+    if (this.#own.follow(on)) this.#changed();
   }
 
   /** True where the link of the visit says all: what it leaves out here was left empty, on a page that was a part of its own too. */
@@ -396,22 +418,62 @@ export class Notebook {
   #isLeftEmpty(entry: Entry): boolean {
     if (entry.type === 'choice') return false;
     if (this.#visit !== undefined) return entry.optional === true && this.#isOnPageOfLink;
-    return this.#isBare && (entry.optional === true || isReadersOwn(entry));
+    return this.#own.isBare && (entry.optional === true || isReadersOwn(entry));
   }
-  get #values(): Writable {
-    return this.#visit === undefined ? this.#own : this.#visit.values;
+  get #values(): SetValues {
+    return this.#visit?.values ?? this.#own.values;
   }
-  get #ownContents(): Contents {
-    return { job: this.#ownJob, values: copied(this.#own) };
+  /** The set in which the number of a column is kept. */
+  #placeOf(set: SetId, entry: Entry): KeptSet {
+    return isOfBoth(entry) ? 'baseline' : this.sets.shown[set];
+  }
+  /** The set of the example that stands in a column. */
+  #exampleSet(set: SetId, entry: Entry): SetId {
+    return this.#placeOf(set, entry) === 'candidate' ? 'candidate' : 'baseline';
+  }
+  /** The set whose part stands in one that has none of its own; undefined where the example has one for it. */
+  #baseOf(place: KeptSet): KeptSet | undefined {
+    if (place === 'baseline' || this.#visit !== undefined) return undefined;
+    return place === 'candidate' && !this.#own.isBare ? undefined : 'baseline';
+  }
+  /** The set whose part it is: its own where its number, or one that it is worked from, was given for it. */
+  #ownerOf(place: KeptSet, name: string): KeptSet {
+    const base = this.#baseOf(place);
+    if (base === undefined || this.#values[place][name] !== undefined) return place;
+    const needs = sources[name]?.needs ?? [];
+    return needs.some((need) => this.#ownerOf(place, need) === place) ? place : base;
+  }
+  /** What was given for a quantity: for this set, worked on another page, or for the set that this one is the same as. */
+  #given(set: SetId, place: KeptSet, name: string): StoredValue | undefined {
+    return this.#values[place][name] ?? this.#withoutOwn(set, place, name);
+  }
+  #givenFor(set: SetId, entry: Entry): StoredValue | undefined {
+    return this.#given(homeSet(set, entry), this.#placeOf(set, entry), entry.name);
+  }
+  #withoutOwn(set: SetId, place: KeptSet, name: string): StoredValue | undefined {
+    const carried = this.#carried[set][name];
+    const base = this.#baseOf(place);
+    const same = base === undefined ? undefined : this.#values[base][name];
+    // One that was emptied says nothing of another set.
+    if (same === undefined || same.text.trim() === '') return carried;
+    return carried !== undefined && this.#ownerOf(place, name) === place ? carried : same;
+  }
+  #write(place: KeptSet, name: string, value: StoredValue): void {
+    if (this.#visit === undefined) this.#own.write(place, name, value);
+    else {
+      this.#visit.values[place][name] = value;
+      this.#keepVisit();
+    }
+    this.#changed();
+  }
+  #moved(moved: Moved | undefined): Moved | undefined {
+    this.#changed();
+    return moved;
   }
   #changed(): void {
     // Counted beside the state, so that a write inside an effect does not make the effect depend on it.
     this.#changes += 1;
     this.#revision = this.#changes;
-  }
-  #keep(key: string, text: string): void {
-    this.#shelf.set(key, text);
-    this.#shelfNotice = this.#shelf.notice;
   }
   #keepVisit(): void {
     // The tab's storage only carries a visit to other pages; where it is refused, this page still has it.
@@ -420,23 +482,8 @@ export class Notebook {
   }
   /** Goes to a job; an id that cannot be one's is the first. The tab keeps to it, whatever others open. */
   #enter(id: string): void {
-    this.#jobId = isJobId(id) ? id : '';
-    this.#shelf = shelfOfJob(this.#jobId, this.device);
-    this.#tab.set(openJobKey, this.#jobId);
+    this.#own.enter(id);
     this.#carried = { baseline: {}, candidate: {} };
-    this.#readOwn();
-  }
-  #readOwn(): void {
-    renameOnShelf(this.#shelf);
-    const found = readShelf(this.#shelf);
-    this.#own = copied(found.values);
-    this.#ownJob = found.job;
-    this.#system = found.system;
-    this.#damaged = { ...found.damaged };
-    // A job that another tab has deleted is no example; what is typed here begins it anew.
-    this.#isDeleted = this.#jobId !== '' && this.#shelf.keys().length === 0;
-    this.#isBare = this.#isDeleted || this.#shelf.get(exampleKey) === 'none';
-    this.#previous = this.#shelf.get(previousKey) !== undefined;
     this.#changed();
   }
   #readVisit(): void {
@@ -447,10 +494,13 @@ export class Notebook {
     this.#changed();
   }
   #replace(contents: Contents): void {
-    links().replaceOnShelf(this.#shelf, contents);
-    this.#readOwn();
-    this.#shelfNotice = this.#shelf.notice;
+    this.#own.replace(contents);
+    this.#changed();
   }
+}
+
+function copied(values: SetValues): WritableSets {
+  return mapSets((set) => values[set]);
 }
 
 /**
@@ -478,6 +528,9 @@ function namesFromOutside(): boolean {
 }
 
 if (typeof window !== 'undefined') {
+  window.addEventListener('pagehide', () => {
+    notebook.keepHistory();
+  });
   window.addEventListener('storage', ({ key, storageArea }) => {
     if (isShared(storageArea)) notebook.follow(key);
   });

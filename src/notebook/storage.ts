@@ -1,5 +1,15 @@
+import { asJobSets } from './job-sets.ts';
 import { renamed } from './renamed.ts';
-import { bothSets, isName, parseValue, type Contents, type StoredValue } from './values.ts';
+import {
+  emptySets,
+  isName,
+  keptSets,
+  parsed,
+  parseValue,
+  type Contents,
+  type JobSets,
+  type KeptSet,
+} from './values.ts';
 
 /** What the notebook asks of a browser's storage. */
 export interface Shelf {
@@ -23,9 +33,15 @@ export const openJobKey = `${prefix}open`;
 export const jobKey = `${prefix}job`;
 /** Says `none` in a job where the invented example stands for no number that only the reader can have. */
 export const exampleKey = `${prefix}example`;
+/** Which sets the job has, what they are called and which two are shown. */
+export const setsKey = `${prefix}sets`;
 export const systemKey = `${prefix}system`;
 /** The notebook that the last opened file or kept link replaced. */
 export const previousKey = `${prefix}previous`;
+/** In the tab's own storage: the steps back of a job. */
+export function historyKey(id: string): string {
+  return `${prefix}history/${id}`;
+}
 /** In the tab's own storage: the numbers of a link that is being visited. */
 export const visitKey = `${prefix}visit`;
 
@@ -157,6 +173,7 @@ export function shelfOfJob(id: string, device: Shelf): Shelf {
 /** A notebook as found on a shelf, with a sentence for each value that could not be read. */
 export interface Found extends Contents {
   readonly system: 'metric' | 'inch';
+  readonly sets: JobSets;
   /** By storage key. The damaged text is left where it is until the reader replaces it. */
   readonly damaged: Readonly<Record<string, string>>;
 }
@@ -164,7 +181,7 @@ export interface Found extends Contents {
 /** Moves values that stand under a former name of their quantity to today's, unless one stands there already. */
 export function renameOnShelf(shelf: Shelf): void {
   for (const [before, today] of renamed)
-    for (const set of bothSets) {
+    for (const set of keptSets) {
       const text = shelf.get(valueKey(set, before));
       if (text === undefined) continue;
       // Taken away first: a full storage then has room for it.
@@ -175,10 +192,7 @@ export function renameOnShelf(shelf: Shelf): void {
 
 /** Reads the whole notebook. A damaged value is named and skipped; nothing is written. */
 export function readShelf(shelf: Shelf): Found {
-  const values: Record<'baseline' | 'candidate', Record<string, StoredValue>> = {
-    baseline: {},
-    candidate: {},
-  };
+  const values = emptySets();
   const damaged: Record<string, string> = {};
   for (const key of shelf.keys()) {
     const place = placeOf(key);
@@ -191,15 +205,14 @@ export function readShelf(shelf: Shelf): Found {
     job: shelf.get(jobKey) ?? '',
     system: shelf.get(systemKey) === 'inch' ? 'inch' : 'metric',
     values,
+    sets: asJobSets(parsed(shelf.get(setsKey))),
     damaged,
   };
 }
 
 /** The set and name that a storage key stands for; undefined for a key of another sort. */
-export function placeOf(
-  key: string,
-): { readonly set: 'baseline' | 'candidate'; readonly name: string } | undefined {
-  const set = bothSets.find((one) => key.startsWith(`${prefix}${one}/`));
+export function placeOf(key: string): { readonly set: KeptSet; readonly name: string } | undefined {
+  const set = keptSets.find((one) => key.startsWith(`${prefix}${one}/`));
   if (set === undefined) return undefined;
   const name = key.slice(prefix.length + set.length + 1);
   return isName(name) ? { set, name } : undefined;

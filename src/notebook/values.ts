@@ -5,24 +5,62 @@ import { units } from '../units/units.ts';
 /** One entry of the notebook, as typed. */
 export type StoredValue = TypedValue;
 
-/** The values of both sets by dictionary name. What both sets share stands with the baseline. */
-export type SetValues = Readonly<Record<SetId, Readonly<Record<string, StoredValue>>>>;
+/** The sets of parts that a job can keep. Two of them are laid side by side at a time, as baseline and candidate. */
+export type KeptSet = SetId | 'third' | 'fourth';
+
+/** The values of all sets by dictionary name. What the sets share stands with the baseline. */
+export type SetValues = Readonly<Record<KeptSet, Readonly<Record<string, StoredValue>>>>;
+/** The same, to be filled. */
+export type WritableSets = Record<KeptSet, Record<string, StoredValue>>;
+
+/** Which sets a job has, what they are called, and which two of them are laid side by side. */
+export interface JobSets {
+  /** Two to four; baseline and candidate are always among them. */
+  readonly kept: readonly KeptSet[];
+  /** What the reader calls them. */
+  readonly names: Readonly<Partial<Record<KeptSet, string>>>;
+  readonly shown: Readonly<Record<SetId, KeptSet>>;
+}
 
 /** Everything the reader has written: a notebook, a visit by link, or the content of a file. */
 export interface Contents {
   readonly job: string;
   readonly values: SetValues;
+  /** A link says nothing of them. */
+  readonly sets?: JobSets;
 }
 
 /** The sets in the order they are laid side by side. */
 export const bothSets: readonly SetId[] = ['baseline', 'candidate'];
 
-/** Their names at the head of a column. */
-export const setWords = { baseline: 'Baseline', candidate: 'Candidate' } as const;
+/** All that a job can keep. */
+export const keptSets: readonly KeptSet[] = [...bothSets, 'third', 'fourth'];
+
+/** Their names at the head of a column, where the reader has given none. */
+export const setWords = {
+  baseline: 'Baseline',
+  candidate: 'Candidate',
+  third: 'Third set',
+  fourth: 'Fourth set',
+} as const;
+
+/** No values in any set. */
+export function emptySets(): WritableSets {
+  return { baseline: {}, candidate: {}, third: {}, fourth: {} };
+}
+
+/** What `valuesOf` gives of each set, in records of its own. */
+export function mapSets(
+  valuesOf: (set: KeptSet) => Readonly<Record<string, StoredValue>>,
+): WritableSets {
+  const sets = emptySets();
+  for (const set of keptSets) sets[set] = { ...valuesOf(set) };
+  return sets;
+}
 
 /** A notebook in which nothing has been written. */
 export function emptyContents(): Contents {
-  return { job: '', values: { baseline: {}, candidate: {} } };
+  return { job: '', values: emptySets() };
 }
 
 /**
@@ -33,14 +71,19 @@ export function isName(name: string): boolean {
   return /^[a-z][A-Za-z0-9]{0,59}$/.test(name) && !(name in {}) && name !== 'v' && name !== 'job';
 }
 
-/** The set that an entry is stored with: what both sets share stands with the baseline. */
+/** True where one value serves all sets. */
+export function isOfBoth(entry: Entry): boolean {
+  return entry.type !== 'list' && entry.common === true;
+}
+
+/** The set that an entry is stored with: what the sets share stands with the baseline. */
 export function homeSet(set: SetId, entry: Entry): SetId {
-  return entry.type !== 'list' && entry.common === true ? 'baseline' : set;
+  return isOfBoth(entry) ? 'baseline' : set;
 }
 
 /** The sets in which an entry has a value of its own. */
 export function setsOf(entry: Entry): readonly SetId[] {
-  return homeSet('candidate', entry) === 'baseline' ? ['baseline'] : bothSets;
+  return isOfBoth(entry) ? ['baseline'] : bothSets;
 }
 
 /** The fields that a calculator cannot do without: numbers and lists of both sets, each once. */
@@ -68,13 +111,18 @@ export function writeValue(value: StoredValue): string {
   return JSON.stringify(tidyValue(value));
 }
 
-/** The value read from the JSON text of one storage key; undefined when it is damaged. */
-export function parseValue(json: string): StoredValue | undefined {
+/** What a JSON text says; undefined when it is damaged or there is none. */
+export function parsed(json: string | undefined): unknown {
   try {
-    return asValue(JSON.parse(json));
+    return JSON.parse(json ?? '');
   } catch {
     return undefined;
   }
+}
+
+/** The value read from the JSON text of one storage key; undefined when it is damaged. */
+export function parseValue(json: string): StoredValue | undefined {
+  return asValue(parsed(json));
 }
 
 /** The value in something parsed from JSON; undefined when it has not the shape of one or its unit is unknown. */
@@ -87,7 +135,7 @@ export function asValue(something: unknown): StoredValue | undefined {
   return tidyValue({ text, unit, ...(plusMinus === undefined ? {} : { plusMinus }) });
 }
 
-/** How many values the two sets hold. */
+/** How many values the sets hold. */
 export function countValues(values: SetValues): number {
-  return bothSets.reduce((sum, set) => sum + Object.keys(values[set]).length, 0);
+  return keptSets.reduce((sum, set) => sum + Object.keys(values[set]).length, 0);
 }

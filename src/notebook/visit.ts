@@ -1,16 +1,19 @@
 import type { Entry } from '../calculators/define.ts';
 import { admit } from './admit.ts';
+import { asJobSets } from './job-sets.ts';
 import { decodeLink } from './link.ts';
 import { nameToday } from './renamed.ts';
 import {
   asValue,
-  bothSets,
   countValues,
+  emptySets,
   isName,
+  keptSets,
+  mapSets,
+  parsed,
   sameValue,
   type Contents,
   type SetValues,
-  type StoredValue,
 } from './values.ts';
 
 /** The numbers of a link, held apart from the reader's own. */
@@ -32,10 +35,7 @@ export function arrive(hash: string, dictionary: ReadonlyMap<string, Entry>): Ar
   const link = decodeLink(hash, (name) => dictionary.get(name)?.label ?? name);
   if (link === undefined) return undefined;
   if (!link.ok) return { say: link.say };
-  const values: Record<'baseline' | 'candidate', Record<string, StoredValue>> = {
-    baseline: {},
-    candidate: {},
-  };
+  const values = emptySets();
   for (const { name, baseline, candidate } of link.values) {
     if (baseline !== undefined) values.baseline[name] = baseline;
     if (candidate !== undefined) values.candidate[name] = candidate;
@@ -56,19 +56,13 @@ export function writeVisit(visit: Visit): string {
 
 /** A visit or a notebook from stored text; undefined when it is damaged. */
 export function parseVisit(json: string | undefined): Visit | undefined {
-  let something: unknown;
-  try {
-    something = JSON.parse(json ?? '');
-  } catch {
-    return undefined;
-  }
-  return asVisit(something);
+  return asVisit(parsed(json));
 }
 
 /** A visit or a notebook in something parsed from JSON; undefined when it has not the shape of one. */
 export function asVisit(something: unknown): Visit | undefined {
   if (typeof something !== 'object' || something === null) return undefined;
-  const { from, at, job, view, values, problems } = something as Record<keyof Visit, unknown>;
+  const { from, at, job, view, values, sets, problems } = something as Record<keyof Visit, unknown>;
   if (typeof values !== 'object' || values === null) return undefined;
   return {
     from: typeof from === 'string' ? from : '',
@@ -76,16 +70,14 @@ export function asVisit(something: unknown): Visit | undefined {
     ...(typeof view === 'string' ? { view } : {}),
     job: typeof job === 'string' ? job : '',
     values: parseSets(values),
+    ...(sets === undefined ? {} : { sets: asJobSets(sets) }),
     problems: Array.isArray(problems) ? problems.filter((one) => typeof one === 'string') : [],
   };
 }
 
 function parseSets(sets: object): SetValues {
-  const values: Record<'baseline' | 'candidate', Record<string, StoredValue>> = {
-    baseline: {},
-    candidate: {},
-  };
-  for (const set of bothSets) {
+  const values = emptySets();
+  for (const set of keptSets) {
     const found: unknown = (sets as Partial<Record<typeof set, unknown>>)[set];
     if (typeof found !== 'object' || found === null) continue;
     for (const [name, something] of Object.entries(found)) {
@@ -98,7 +90,7 @@ function parseSets(sets: object): SetValues {
 
 /** How many values of `own` would change if those of `others` were written over them. */
 export function countReplaced(own: SetValues, others: SetValues): number {
-  return bothSets.reduce(
+  return keptSets.reduce(
     (sum, set) =>
       sum +
       Object.entries(others[set]).filter(([name, value]) => {
@@ -112,10 +104,8 @@ export function countReplaced(own: SetValues, others: SetValues): number {
 /** `own` with the values of `others` written over it, name by name. */
 export function overlaid(own: Contents, others: Contents): Contents {
   return {
+    ...own,
     job: others.job === '' ? own.job : others.job,
-    values: {
-      baseline: { ...own.values.baseline, ...others.values.baseline },
-      candidate: { ...own.values.candidate, ...others.values.candidate },
-    },
+    values: mapSets((set) => ({ ...own.values[set], ...others.values[set] })),
   };
 }

@@ -3,10 +3,12 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { admit } from '../../src/notebook/admit.ts';
 import { fileFormat, fromFile, longestFile, toFile } from '../../src/notebook/file.ts';
-import type { SetValues } from '../../src/notebook/values.ts';
+import { plainSets } from '../../src/notebook/job-sets.ts';
+import { emptySets, type SetValues } from '../../src/notebook/values.ts';
 import { units } from '../../src/units/units.ts';
 
 const values: SetValues = {
+  ...emptySets(),
   baseline: {
     pistonMass: { text: '495.2', unit: 'g', plusMinus: '0.1' },
     bore: { text: '3 9/16"', unit: 'in' },
@@ -14,7 +16,7 @@ const values: SetValues = {
   },
   candidate: { pistonMass: { text: 'heavy\n“quoted”', unit: 'g' } },
 };
-const saved = toFile(values, 'No.17', '2026-11-25');
+const saved = toFile({ job: 'No.17', values }, '2026-11-25');
 
 type Json = null | boolean | number | string | readonly Json[] | { readonly [key: string]: Json };
 interface Schema {
@@ -86,7 +88,7 @@ describe('a saved file', () => {
     );
     expect(JSON.parse(saved)).toMatchObject({
       format: fileFormat,
-      version: 1,
+      version: 2,
       saved: '2026-11-25',
     });
   });
@@ -94,7 +96,7 @@ describe('a saved file', () => {
   test('is what the published schema describes', () => {
     expect(faults(JSON.parse(saved) as Json, schema)).toEqual([]);
     expect(
-      faults(JSON.parse(toFile({ baseline: {}, candidate: {} }, '', '2026-11-25')) as Json, schema),
+      faults(JSON.parse(toFile({ job: '', values: emptySets() }, '2026-11-25')) as Json, schema),
     ).toEqual([]);
   });
 
@@ -104,7 +106,7 @@ describe('a saved file', () => {
     ['version', { version: 1.5 }],
     ['job', { job: 5 }],
     ['sets', { sets: { baseline: {} } }],
-    ['sets', { sets: { baseline: {}, candidate: {}, third: {} } }],
+    ['sets', { sets: { baseline: {}, candidate: {}, fifth: {} } }],
     ['value', { sets: { baseline: { bore: { text: '1' } }, candidate: {} } }],
     ['value', { sets: { baseline: { bore: { text: '1', unit: 'g mm' } }, candidate: {} } }],
     ['value', { sets: { baseline: { bore: { text: '1', unit: 'g', si: 1 } }, candidate: {} } }],
@@ -123,7 +125,13 @@ describe('a saved file', () => {
   });
 
   test('comes back unchanged', () => {
-    expect(fromFile(saved)).toEqual({ job: 'No.17', values, problems: [], usable: true });
+    expect(fromFile(saved)).toEqual({
+      job: 'No.17',
+      values,
+      sets: plainSets,
+      problems: [],
+      usable: true,
+    });
     expect(fromFile(`\uFEFF${saved.replaceAll('\n', '\r\n')}`)).toMatchObject({
       values,
       problems: [],
@@ -143,10 +151,11 @@ describe('a saved file', () => {
           value,
         ),
         (job, set) => {
-          const text = toFile({ baseline: set, candidate: {} }, job, '2026-11-25');
+          const text = toFile({ job, values: { ...emptySets(), baseline: set } }, '2026-11-25');
           expect(fromFile(text)).toEqual({
             job,
-            values: { baseline: { ...set }, candidate: {} },
+            values: { ...emptySets(), baseline: { ...set } },
+            sets: plainSets,
             problems: [],
             usable: true,
           });
@@ -215,7 +224,7 @@ describe('a damaged file', () => {
   });
 
   test('of a later version: named and used as far as it goes', () => {
-    const read = fromFile(saved.replace('"version": 1', '"version": 3'));
+    const read = fromFile(saved.replace('"version": 2', '"version": 3'));
     expect(read.usable).toBe(true);
     expect(read.problems[0]).toContain('later version');
     expect(read.values).toEqual(values);
@@ -252,7 +261,7 @@ describe('a file with very many faults', () => {
     const value = { text: '1', unit: 'g' };
     const sentence = (names: readonly string[]): readonly string[] => {
       const baseline = Object.fromEntries(names.map((name) => [name, value]));
-      return admit({ baseline, candidate: {} }, new Map(), true).problems;
+      return admit({ ...emptySets(), baseline }, new Map(), true).problems;
     };
     expect(sentence(['wingspan'])).toEqual([
       '“wingspan” is no quantity known here. It is kept, but nothing uses it.',

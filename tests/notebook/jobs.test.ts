@@ -17,8 +17,10 @@ import {
 import { fromJobsFile, toJobsFile } from '../../src/notebook/jobs-file.ts';
 import { toFile } from '../../src/notebook/file.ts';
 import { loadDictionary } from '../../src/notebook/dictionary.ts';
+import { plainSets } from '../../src/notebook/job-sets.ts';
 import { Notebook } from '../../src/notebook/notebook.svelte.ts';
 import { jobIds, keyInJob, openShelf, shelfOfJob, valueKey } from '../../src/notebook/storage.ts';
+import { emptySets } from '../../src/notebook/values.ts';
 import { FakeStorage, FakeTab } from './fake-world.ts';
 
 await loadDictionary();
@@ -341,6 +343,7 @@ describe('a job without the example', () => {
 
 describe('a file of jobs', () => {
   const values = {
+    ...emptySets(),
     baseline: { pistonMass: { text: '500', unit: 'g' } },
     candidate: { pistonMass: { text: '17 1/2', unit: 'oz', plusMinus: '0.1' } },
   };
@@ -348,10 +351,11 @@ describe('a file of jobs', () => {
 
   test('comes back as it was saved', () => {
     const jobs = [
-      { job: 'One', values, about, hasExample: false },
+      { job: 'One', values, sets: plainSets, about, hasExample: false },
       {
         job: '',
-        values: { baseline: {}, candidate: {} },
+        values: emptySets(),
+        sets: plainSets,
         about: { ...about, notes: '' },
         hasExample: true,
       },
@@ -364,7 +368,7 @@ describe('a file of jobs', () => {
   });
 
   test('of one job is read as well', () => {
-    const { jobs, problems } = fromJobsFile(toFile(values, 'Single', when));
+    const { jobs, problems } = fromJobsFile(toFile({ job: 'Single', values }, when));
     expect(problems).toEqual([]);
     expect(jobs.map(({ job }) => job)).toEqual(['Single']);
     expect(jobs[0]?.values).toEqual(values);

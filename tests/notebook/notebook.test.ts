@@ -4,8 +4,10 @@ import * as quantities from '../../src/calculators/quantities.ts';
 import { readField } from '../../src/notebook/evaluation.ts';
 import { loadDictionary } from '../../src/notebook/dictionary.ts';
 import { decodeLink } from '../../src/notebook/link.ts';
+import { plainSets } from '../../src/notebook/job-sets.ts';
 import { Notebook } from '../../src/notebook/notebook.svelte.ts';
 import { valueKey } from '../../src/notebook/storage.ts';
+import { emptySets } from '../../src/notebook/values.ts';
 import { FakeStorage, FakeTab } from './fake-world.ts';
 
 /** A notebook as a page of that tab opens it, with the numbers of a link if there are any. */
@@ -368,10 +370,7 @@ describe('visiting a link', () => {
       `x${String(i)}`,
       { text: '1', unit: '' },
     ]);
-    const values = {
-      baseline: Object.fromEntries(names) as object as Record<string, never>,
-      candidate: {},
-    };
+    const values = { ...emptySets(), baseline: Object.fromEntries(names) };
     const { problems } = book.offer({ job: '', values });
     expect(problems).toHaveLength(1);
     expect(problems[0]).toMatch(/^“x0”, “x1”, .*\b199\d\d others are no quantities known here/);
@@ -498,6 +497,7 @@ describe('opening a file', () => {
   const contents = {
     job: 'No.18',
     values: {
+      ...emptySets(),
       baseline: { bore: { text: '92', unit: 'mm' }, futureThing: { text: '1', unit: 'mm' } },
       candidate: { pistonMass: { text: 'heavy', unit: 'g' } },
     },
@@ -513,13 +513,13 @@ describe('opening a file', () => {
     const book = typed(new FakeTab());
     expect(book.canRestore).toBe(false);
     book.accept(book.offer(contents));
-    expect(book.contents).toEqual(contents);
+    expect(book.contents).toEqual({ ...contents, sets: plainSets });
     expect(book.isExample('baseline', pistonMass)).toBe(true);
     book.restorePrevious();
     expect(book.value('baseline', pistonMass).text).toBe('500');
     expect(book.job).toBe('My own');
     book.restorePrevious();
-    expect(book.contents).toEqual(contents);
+    expect(book.contents).toEqual({ ...contents, sets: plainSets });
   });
   test('ends a visit', () => {
     const book = bookIn(new FakeTab(new FakeStorage(), customersLink));

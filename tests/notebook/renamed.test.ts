@@ -5,6 +5,7 @@ import { Notebook } from '../../src/notebook/notebook.svelte.ts';
 import { nameToday, renamed } from '../../src/notebook/renamed.ts';
 import { openShelf, renameOnShelf, valueKey } from '../../src/notebook/storage.ts';
 import { arrive, parseVisit } from '../../src/notebook/visit.ts';
+import { emptySets } from '../../src/notebook/values.ts';
 import { FakeStorage, FakeTab } from './fake-world.ts';
 
 const dictionary = new Map(Object.values(quantities).map((entry) => [entry.name as string, entry]));
@@ -26,7 +27,7 @@ test('an old link opens under the new name, without a word', () => {
   const arrival = arrive(`#${before}=0.5ratio,0.3ratio&v=1`, dictionary);
   expect(arrival).toMatchObject({
     visit: {
-      values: { baseline: { [today]: half }, candidate: { [today]: third } },
+      values: { ...emptySets(), baseline: { [today]: half }, candidate: { [today]: third } },
       problems: [],
     },
   });
@@ -52,7 +53,7 @@ test('an old file opens under the new name, whole or cut short', () => {
     "candidate": {}
   }
 }`;
-  const values = { baseline: { [today]: half }, candidate: {} };
+  const values = { ...emptySets(), baseline: { [today]: half } };
   expect(fromFile(file)).toMatchObject({ values, problems: [] });
   expect(fromFile(file.slice(0, -8)).values).toEqual(values);
 });

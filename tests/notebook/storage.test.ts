@@ -8,6 +8,8 @@ import {
   valueKey,
 } from '../../src/notebook/storage.ts';
 import { replaceOnShelf } from '../../src/notebook/replace.ts';
+import { plainSets } from '../../src/notebook/job-sets.ts';
+import { emptySets } from '../../src/notebook/values.ts';
 import { FakeStorage } from './fake-world.ts';
 
 const key = valueKey('baseline', 'pistonMass');
@@ -103,6 +105,7 @@ describe('reading a shelf', () => {
     const found = readShelf(openShelf(() => storage));
     expect(found.damaged[key]).toContain('pistonMass (baseline) is damaged');
     expect(found.values).toEqual({
+      ...emptySets(),
       baseline: {},
       candidate: { bore: { text: '90.5', unit: 'mm' } },
     });
@@ -131,7 +134,7 @@ describe('replacing a notebook', () => {
     storage.kept.set(valueKey('baseline', 'stroke'), 'damaged');
     replaceOnShelf(shelf, {
       job: 'No.18',
-      values: { baseline: { bore: { text: '90.5', unit: 'mm' } }, candidate: {} },
+      values: { ...emptySets(), baseline: { bore: { text: '90.5', unit: 'mm' } } },
     });
     expect(storage.kept.get(key)).toBeUndefined();
     expect(storage.kept.get(valueKey('baseline', 'bore'))).toBe('{"text":"90.5","unit":"mm"}');
@@ -139,7 +142,8 @@ describe('replacing a notebook', () => {
     expect(storage.kept.get(jobKey)).toBe('No.18');
     expect(JSON.parse(storage.kept.get(previousKey) ?? '')).toEqual({
       job: 'No.17',
-      values: { baseline: { pistonMass: { text: '495.2', unit: 'g' } }, candidate: {} },
+      values: { ...emptySets(), baseline: { pistonMass: { text: '495.2', unit: 'g' } } },
+      sets: plainSets,
     });
   });
 });
