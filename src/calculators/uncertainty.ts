@@ -142,15 +142,20 @@ export function worstCase({ shares }: Pick<Propagated, 'shares'>): number {
 
 /**
  * The inputs whose error is one and the same in both sets, by their {@link Origin}: assumptions and choices,
- * and things as long as both sets have the same number. What a part measures is measured on each.
+ * and things as long as both sets have the same number. What a part measures is measured on each, unless it is
+ * one and the same part in both.
+ *
+ * @param onePart the inputs that measure such a part
  */
 export function sharedInputs(
   calculator: AnyCalculator,
   baseline: InputValues,
   candidate: InputValues,
+  onePart: readonly string[] = [],
 ): readonly string[] {
   return continuousInputs(calculator)
     .filter(({ name, origin, common }) => {
+      if (onePart.includes(name)) return true;
       if (common === true || origin === 'assumption' || origin === 'choice') return true;
       return origin === 'thing' && baseline[name] === candidate[name];
     })

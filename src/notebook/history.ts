@@ -53,6 +53,10 @@ export class History {
 
   /** Makes one step of all that `act` changes. */
   together(act: () => void): void {
+    if (this.#open !== undefined) {
+      act();
+      return;
+    }
     this.#open = new Map();
     try {
       act();

@@ -96,6 +96,7 @@ export class PacedWork implements WorkView {
   readonly sets: Readonly<Record<SetId, SetView>>;
   readonly #pace: Pace;
   readonly #comparison = $derived.by(() => this.#pace.now(() => this.#work.comparison));
+  readonly #onePart = $derived.by(() => this.#pace.now(() => this.#work.onePart));
   readonly #system = $derived.by(() => this.#pace.now(() => this.#work.system));
 
   /** @param work where it is one part's view already, the part within follows what that view follows */
@@ -112,6 +113,9 @@ export class PacedWork implements WorkView {
   }
   get comparison(): WorkView['comparison'] {
     return this.#comparison;
+  }
+  get onePart(): WorkView['onePart'] {
+    return this.#onePart;
   }
   get system(): WorkView['system'] {
     return this.#system;

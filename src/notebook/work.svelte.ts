@@ -43,6 +43,8 @@ export interface WorkView {
   readonly sets: Readonly<Record<SetId, SetView>>;
   /** Results that need both sets; absent while one of them has none. */
   readonly comparison: Readonly<Record<string, number | Absent>> | undefined;
+  /** Inputs that measure one and the same part of both sets. */
+  readonly onePart: readonly string[];
   /** The reader's system of units. */
   readonly system: 'metric' | 'inch';
   /** Writes a value into the notebook as if the reader had typed it. */
@@ -187,6 +189,12 @@ export class Work implements WorkView {
     this.#compare(),
   );
 
+  readonly #onePart: readonly string[] = $derived.by(() =>
+    Object.values(this.calculator.inputs)
+      .filter((entry) => notebook.isOnePart(entry))
+      .map(({ name }) => name),
+  );
+
   constructor(calculator: AnyCalculator) {
     this.calculator = calculator;
     this.sets = {
@@ -197,6 +205,9 @@ export class Work implements WorkView {
 
   get comparison(): Readonly<Record<string, number | Absent>> | undefined {
     return this.#comparison;
+  }
+  get onePart(): readonly string[] {
+    return this.#onePart;
   }
 
   #compare(): Readonly<Record<string, number | Absent>> | undefined {

@@ -6,10 +6,11 @@ import type { WorkView } from '../../notebook/work.svelte.ts';
 export function sharedBy({
   calculator,
   sets: { baseline, candidate },
+  onePart,
 }: WorkView): readonly string[] {
   return baseline.input === undefined || candidate.input === undefined
     ? []
-    : sharedInputs(calculator, baseline.input, candidate.input);
+    : sharedInputs(calculator, baseline.input, candidate.input, onePart);
 }
 
 /** One output of both sets, with the ± of what is made of the two. */

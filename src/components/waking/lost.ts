@@ -46,10 +46,21 @@ function roomOfJob(): string {
   return id === '' ? prefix : `${prefix}jobs/${id}/`;
 }
 
-/** Keeps the numbers typed in a part in the browser's storage, unless they belong to a link that is only visited. */
+/** True where other sets stand in the columns than those under whose names they are kept. */
+function isRearranged(): boolean {
+  const { shown } = JSON.parse(localStorage.getItem(`${roomOfJob()}sets`) ?? '{}') as {
+    readonly shown?: Readonly<Record<string, string>>;
+  };
+  return Object.entries(shown ?? {}).some(([column, set]) => column !== set);
+}
+
+/**
+ * Keeps the numbers typed in a part in the browser's storage, unless they belong to a link that is only visited, or to
+ * a set that stands in another's column.
+ */
 export function keepTyped(part: HTMLElement): void {
   inStorage(() => {
-    if (isVisit()) return;
+    if (isVisit() || isRearranged()) return;
     const keys = kept.get(part) ?? new Map<string, { readonly was: string | null; now: string }>();
     kept.set(part, keys);
     for (const [number, value] of numbersOf(part)) {
