@@ -427,9 +427,10 @@ export class Notebook {
   #placeOf(set: SetId, entry: Entry): KeptSet {
     return isOfBoth(entry) ? 'baseline' : this.sets.shown[set];
   }
-  /** The set of the example that stands in a column. */
+  /** The set of the example that stands in a column: the baseline's where the set is the same as that until it is changed. */
   #exampleSet(set: SetId, entry: Entry): SetId {
-    return this.#placeOf(set, entry) === 'candidate' ? 'candidate' : 'baseline';
+    const place = this.#placeOf(set, entry);
+    return place === 'candidate' && this.#baseOf(place) === undefined ? 'candidate' : 'baseline';
   }
   /** The set whose part stands in one that has none of its own; undefined where the example has one for it. */
   #baseOf(place: KeptSet): KeptSet | undefined {
