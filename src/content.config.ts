@@ -73,4 +73,17 @@ const cautions = defineCollection({
   }),
 });
 
-export const collections = { topics, sources, glossary, cautions };
+const changes = defineCollection({
+  loader: file('content/changes.yaml'),
+  schema: z.strictObject({
+    id,
+    /** Of the calculations: what a link or a file of then carries. */
+    version: z.number().int().min(1),
+    date: z.iso.date(),
+    what: z.string(),
+    /** The same numbers give another result in these. */
+    calculators: z.array(id),
+  }),
+});
+
+export const collections = { topics, sources, glossary, cautions, changes };

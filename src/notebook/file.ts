@@ -40,6 +40,7 @@ const Outline = v.object({
   }),
   setNames: v.optional(v.unknown()),
   shown: v.optional(v.unknown()),
+  was: v.optional(v.string()),
 });
 
 /**
@@ -49,7 +50,7 @@ const Outline = v.object({
  * @param when the date to record, as ISO 8601.
  */
 export function toFile(contents: Contents, when: string): string {
-  const { job, values, sets: { kept, names, shown } = plainSets } = contents;
+  const { job, values, was = '', sets: { kept, names, shown } = plainSets } = contents;
   const sets = kept.map((set) => {
     const lines = Object.entries(values[set])
       .sort(([one], [other]) => (one < other ? -1 : 1))
@@ -65,7 +66,7 @@ export function toFile(contents: Contents, when: string): string {
   "sets": {
 ${sets.join(',\n')}
   },
-  "setNames": ${JSON.stringify(names)},
+${was === '' ? '' : `  "was": ${JSON.stringify(was)},\n`}  "setNames": ${JSON.stringify(names)},
   "shown": ${JSON.stringify(shown)}
 }
 `;
@@ -91,7 +92,7 @@ export function fromParsed(something: unknown): ReadFile {
       `This file is no job saved here: what stands at “${place}” is not as a job has it. None of it was used.`,
     );
   }
-  const { version, job, sets, setNames, shown } = outline.output;
+  const { version, job, sets, setNames, shown, was } = outline.output;
   const problems: string[] = [];
   if (version > fileVersion) {
     problems.push(
@@ -117,6 +118,7 @@ export function fromParsed(something: unknown): ReadFile {
     job,
     values,
     sets: arranged,
+    ...(was === undefined ? {} : { was }),
     problems: [...problems, ...few(damaged)],
     usable: true,
   };

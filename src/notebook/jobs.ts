@@ -26,6 +26,8 @@ export interface About {
   readonly date: string;
   readonly who: string;
   readonly notes: string;
+  /** To the customer. */
+  readonly message: string;
 }
 export const aboutWords: Readonly<Record<keyof About, string>> = {
   customer: 'Customer',
@@ -33,9 +35,10 @@ export const aboutWords: Readonly<Record<keyof About, string>> = {
   date: 'Date',
   who: 'Done by',
   notes: 'Notes',
+  message: 'Message to the customer',
 };
 export const aboutNames = Object.keys(aboutWords) as readonly (keyof About)[];
-const nothing: About = { customer: '', engine: '', date: '', who: '', notes: '' };
+const nothing: About = { customer: '', engine: '', date: '', who: '', notes: '', message: '' };
 
 /** One job on the device. */
 export interface Job {

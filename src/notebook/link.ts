@@ -4,7 +4,7 @@ import { few } from './few.ts';
 import { isLink } from './is-link.ts';
 import { decodeValue, encodeValue, shown } from './link-value.ts';
 import { nameToday, unitOfBare } from './renamed.ts';
-import { isName, type StoredValue } from './values.ts';
+import { isName, letterNames, type Letter, type StoredValue } from './values.ts';
 
 /** The version of the grammar that {@link encodeLink} writes. */
 export const linkVersion = 1;
@@ -24,7 +24,7 @@ export interface LinkValue {
 export interface LinkParts {
   /** The address of the page, without fragment. */
   readonly address: string;
-  readonly job?: string;
+  readonly letter?: Letter;
   /** What the page's figures are set to, as `encodeViews` writes it. */
   readonly view?: string;
   readonly version: typeof linkVersion;
@@ -35,7 +35,8 @@ export type DecodedLink =
   | { readonly ok: false; readonly say: string }
   | {
       readonly ok: true;
-      readonly job: string;
+      /** Its words; those that it does not have are left out. */
+      readonly letter: Letter;
       /** What the figures are set to; empty when the link does not say. */
       readonly view: string;
       readonly values: readonly LinkValue[];
@@ -54,16 +55,24 @@ export type DecodedLink =
  * find links in text keep. Nothing is left out for being a default, since defaults change; only an optional
  * quantity that is empty in both sets is.
  */
-export function encodeLink({ address, job, view = '', version, values }: LinkParts): string {
+export function encodeLink({
+  address,
+  letter = {},
+  view = '',
+  version,
+  values,
+}: LinkParts): string {
   const pairs = values.flatMap(({ name, baseline, candidate, entry }) => {
     const texts = [encodeValue(baseline, entry), encodeValue(candidate, entry)];
     if (entry?.optional === true && texts.every((text) => text === '')) return [];
     return [`${name}=${candidate === undefined ? (texts[0] ?? '') : texts.join(',')}`];
   });
-  const label = (job ?? '').trim();
-  if (label !== '') pairs.unshift(`job=${escapeText(label)}`);
+  const words = letterNames.flatMap((name) => {
+    const text = (letter[name] ?? '').trim();
+    return text === '' ? [] : [`${name}=${escapeText(text)}`];
+  });
   if (view !== '') pairs.push(`view=${view}`);
-  return `${address}#${[...pairs, `v=${version}`].join('&')}`;
+  return `${address}#${[...words, ...pairs, `v=${version}`].join('&')}`;
 }
 
 /**
@@ -95,20 +104,20 @@ export function decodeLink(
   const whole = !cut || /^(?:v=?)?$/.test(segments.at(-1) ?? '');
   const usable = (whole ? pairs : pairs.slice(0, -1)).filter(({ name }) => name !== 'v');
   const values = new Map<string, LinkValue>();
-  let job = '';
+  const letter: { -readonly [Name in keyof Letter]: Letter[Name] } = {};
   let view = '';
   for (const { name: written, text } of usable) {
     const name = nameToday(written);
     const plain = text === undefined ? undefined : unpercented(text);
     if (text === undefined) {
       problems.push(`“${shown(name)}” in this link has no value; it is not used.`);
-    } else if (name === 'job') {
+    } else if (isOfLetter(name)) {
       // What a program wrote with percent signs needs no escape of ours.
       const own = plain === undefined ? undefined : unescapeText(plain);
-      const label = own ?? (plain === text ? undefined : plain);
-      if (label === undefined)
-        problems.push(`The job label of this link is damaged: “${shown(text)}”.`);
-      job = label ?? '';
+      const words = own ?? (plain === text ? undefined : plain);
+      if (words === undefined)
+        problems.push(`${letterWords[name]} of this link is damaged: “${shown(text)}”.`);
+      else letter[name] = words;
     } else if (name === 'view') {
       view = plain ?? text;
     } else if (!isName(name)) {
@@ -132,7 +141,22 @@ export function decodeLink(
       `This link was made by a later version of these pages (${version}; this one knows ${String(linkVersion)}). What could be read is used.`,
     );
   }
-  return { ok: true, job, view, values: read, problems: few(problems), numbers };
+  return { ok: true, letter, view, values: read, problems: few(problems), numbers };
+}
+
+const letterWords: Readonly<Record<keyof Letter, string>> = {
+  job: 'The job label',
+  by: 'The sender',
+  on: 'The date',
+  note: 'The message',
+  say: 'The choice of sentences',
+  sets: 'The names of the sets',
+  units: 'The system of units',
+  was: 'What the results were',
+};
+
+function isOfLetter(name: string): name is keyof Letter {
+  return letterNames.some((one) => one === name);
 }
 
 /**

@@ -5,5 +5,6 @@
  */
 export { admit } from './admit.ts';
 export { replaceOnShelf } from './replace.ts';
-export { share } from './sharing.ts';
+export { share, shareJob } from './sharing.ts';
+export { writeThen } from './then.ts';
 export { arrive, countReplaced, overlaid, parseVisit, writeVisit } from './visit.ts';

@@ -5,13 +5,15 @@ import { isReadersOwn } from '../calculators/readers-own.ts';
 import { OwnNumbers, type Moved } from './own-numbers.svelte.ts';
 import { openJobKey, openShelf, visitKey, type Shelf } from './storage.ts';
 import { shownViews } from './shown-views.svelte.ts';
+import type { Was } from './then.ts';
 import type { Shared } from './sharing.ts';
 import { exampleOf } from './example.ts';
 import { isLink } from './is-link.ts';
 import { bringsNumbersFor } from './moved.ts';
-import { nameOfSet, plainSets } from './job-sets.ts';
+import { named, nameOfSet, plainSets } from './job-sets.ts';
 import { sources } from './carried.ts';
 import {
+  bothSets,
   countValues,
   emptySets,
   homeSet,
@@ -21,6 +23,7 @@ import {
   type Contents,
   type JobSets,
   type KeptSet,
+  type Letter,
   type SetValues,
   type StoredValue,
   type WritableSets,
@@ -48,11 +51,17 @@ export class Notebook {
   readonly device: Shelf;
   readonly #tab: Shelf;
   readonly #own: OwnNumbers;
-  #visit: (Omit<Visit, 'job' | 'values'> & { job: string; values: WritableSets }) | undefined =
-    $state();
+  #visit:
+    | (Omit<Visit, 'job' | 'values' | 'isChanged'> & {
+        job: string;
+        values: WritableSets;
+        isChanged?: boolean;
+      })
+    | undefined = $state();
   /** What other pages make of the numbers in each column, by the quantity that it fills. Worked, and so not kept. */
   #carried: Record<SetId, Record<string, StoredValue>> = $state({ baseline: {}, candidate: {} });
   #refusal: string | undefined = $state();
+  #wasInFile: string | undefined = $state();
   #changes = 0;
   #revision = $state(0);
 
@@ -119,7 +128,9 @@ export class Notebook {
 
   /** The sets of the job, and which two are shown. A link has two. */
   get sets(): JobSets {
-    return this.#visit === undefined ? this.#own.sets : plainSets;
+    if (this.#visit === undefined) return this.#own.sets;
+    const [first = '', second = ''] = this.#visit.letter?.sets?.split('\n') ?? [];
+    return named(named(plainSets, 'baseline', first), 'candidate', second);
   }
   /** Names the sets, adds one or lays others side by side. Nothing of a link that is visited. */
   arrange(sets: JobSets): void {
@@ -189,10 +200,10 @@ export class Notebook {
   /** True for an entry that a result needs and for which nothing stands. */
   isMissing(set: SetId, entry: Entry): boolean {
     if (entry.optional === true || entry.type === 'choice') return false;
+    const given = this.#givenFor(set, entry);
     // A link of a job that lacks a number says so.
-    if (this.#visit !== undefined)
-      return this.#values[this.#placeOf(set, entry)][entry.name]?.text.trim() === '';
-    return this.#givenFor(set, entry) === undefined && this.#isLeftEmpty(entry);
+    if (this.#visit !== undefined && given?.text.trim() === '') return true;
+    return given === undefined && this.#isLeftEmpty(entry);
   }
 
   /** True as long as the invented example stands there. A link's number that equals it counts as one. */
@@ -218,6 +229,11 @@ export class Notebook {
    */
   isGiven(set: SetId, name: string): boolean {
     return this.#given(set, this.sets.shown[set], name) !== undefined;
+  }
+
+  /** True for a number that the reader gave, or the link does, and that was not emptied. */
+  has(set: SetId, entry: Entry): boolean {
+    return (this.#givenFor(set, entry)?.text.trim() ?? '') !== '';
   }
 
   /**
@@ -276,14 +292,25 @@ export class Notebook {
     if (this.#visit === undefined) this.#own.remove(place, name);
     else {
       delete this.#visit.values[place][name];
+      this.#visit.isChanged = true;
       this.#keepVisit();
     }
     this.#changed();
   }
 
   /** The link being visited; undefined when the reader's own numbers are shown. */
-  get visiting(): { readonly job: string; readonly problems: readonly string[] } | undefined {
+  get visiting():
+    | { readonly job: string; readonly letter?: Letter; readonly problems: readonly string[] }
+    | undefined {
     return this.#visit;
+  }
+  /**
+   * What the results were when the link that is visited was made, or the file that was opened last was saved; undefined
+   * once a number was changed since, and where they do not say.
+   */
+  get was(): string | undefined {
+    if (this.#visit === undefined) return this.#wasInFile;
+    return this.#visit.isChanged === true ? undefined : this.#visit.letter?.was;
   }
   /** True when the reader has written something on this device: a number, or the label of a job. */
   get hasOwn(): boolean {
@@ -340,6 +367,7 @@ export class Notebook {
   /** Makes the offered contents the reader's notebook. What was there before is kept for {@link restorePrevious}. */
   accept(offer: Offer): void {
     this.#replace(offer.contents);
+    this.#wasInFile = offer.contents.was;
     if (this.#visit !== undefined) this.leaveVisit();
   }
   /** True when a notebook was put away and can be brought back. */
@@ -357,16 +385,40 @@ export class Notebook {
    * change with the site's defaults. Names that an opened link brought and nothing here knows travel on.
    * `problems` says what whoever opens it would be told.
    */
-  linkFor(entries: readonly Entry[]): Shared {
+  linkFor(entries: readonly Entry[], results: readonly Was[] = []): Shared {
     return links().share(
       this.#world?.address() ?? '',
-      this.job,
+      { job: this.job, sets: this.#setNames, was: links().writeThen(results) },
       entries,
       (set, entry) => this.value(set, entry),
       this.#visit?.values ?? emptySets(),
       // Without a visit there are no names but the page's own, and the whole dictionary need not be fetched.
       new Map([...dictionary(), ...entries.map((entry) => [entry.name, entry] as const)]),
       shownViews.text,
+    );
+  }
+
+  /**
+   * The link to another page with all of the reader's own numbers in the two sets shown, and none of the example: whoever
+   * opens it has what the reader has. Needs {@link loadDictionary}.
+   *
+   * @param address of that page
+   * @param letter what it says beside the numbers
+   */
+  linkOfJob(address: string, letter: Letter): Shared {
+    const own = (set: SetId, entry: Entry): StoredValue | undefined => {
+      const place = this.#placeOf(set, entry);
+      const base = this.#baseOf(place);
+      return (
+        this.#values[place][entry.name] ??
+        (base === undefined ? undefined : this.#values[base][entry.name])
+      );
+    };
+    return links().shareJob(
+      address,
+      { job: this.job, sets: this.#setNames, ...letter },
+      own,
+      dictionary(),
     );
   }
 
@@ -417,11 +469,20 @@ export class Notebook {
   /** True where no example stands for an entry that nobody has written. */
   #isLeftEmpty(entry: Entry): boolean {
     if (entry.type === 'choice') return false;
-    if (this.#visit !== undefined) return entry.optional === true && this.#isOnPageOfLink;
-    return this.#own.isBare && (entry.optional === true || isReadersOwn(entry));
+    const isAsked = entry.optional === true || isReadersOwn(entry);
+    if (this.#visit === undefined) return this.#own.isBare && isAsked;
+    // A link of a whole job names all that it has; any other all that its page asks for.
+    if (this.#visit.letter?.say !== undefined) return isAsked;
+    return entry.optional === true && this.#isOnPageOfLink;
   }
   get #values(): SetValues {
     return this.#visit?.values ?? this.#own.values;
+  }
+  /** What the sets shown are called, for a link; empty where the reader has named neither. */
+  get #setNames(): string {
+    const { names, shown } = this.sets;
+    const own = bothSets.map((set) => names[shown[set]] ?? '');
+    return own.every((name) => name === '') ? '' : own.join('\n');
   }
   /** The set in which the number of a column is kept. */
   #placeOf(set: SetId, entry: Entry): KeptSet {
@@ -460,9 +521,11 @@ export class Notebook {
     return carried !== undefined && this.#ownerOf(place, name) === place ? carried : same;
   }
   #write(place: KeptSet, name: string, value: StoredValue): void {
+    this.#wasInFile = undefined;
     if (this.#visit === undefined) this.#own.write(place, name, value);
     else {
       this.#visit.values[place][name] = value;
+      this.#visit.isChanged = true;
       this.#keepVisit();
     }
     this.#changed();

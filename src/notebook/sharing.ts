@@ -1,6 +1,6 @@
 import type { Entry, SetId } from '../calculators/define.ts';
-import { encodeLink, linkVersion, type LinkValue } from './link.ts';
-import { setsOf, type SetValues, type StoredValue } from './values.ts';
+import { encodeLink, linkVersion, type LinkParts, type LinkValue } from './link.ts';
+import { isOfBoth, setsOf, type Letter, type SetValues, type StoredValue } from './values.ts';
 import { arrive } from './visit.ts';
 
 /** A link, and what whoever opens it would be told about its parts. */
@@ -15,7 +15,7 @@ export interface Shared {
  */
 export function share(
   address: string,
-  job: string,
+  letter: Letter,
   entries: readonly Entry[],
   valueOf: (set: SetId, entry: Entry) => StoredValue,
   visited: SetValues,
@@ -40,9 +40,37 @@ export function share(
         ...(candidate === undefined ? {} : { candidate }),
       };
     });
-  const values = [...known, ...unknown];
-  const href = encodeLink({ address, job, view, version: linkVersion, values });
-  const arrival = arrive(href.slice(address.length), dictionary);
+  return shared(
+    { address, letter, view, version: linkVersion, values: [...known, ...unknown] },
+    dictionary,
+  );
+}
+
+/**
+ * The link to `address` with every quantity of the dictionary that `own` gives for either set, and no other: what a set
+ * lacks is empty in it, and no example stands there for whoever opens it.
+ */
+export function shareJob(
+  address: string,
+  letter: Letter,
+  own: (set: SetId, entry: Entry) => StoredValue | undefined,
+  dictionary: ReadonlyMap<string, Entry>,
+): Shared {
+  const empty: StoredValue = { text: '', unit: '' };
+  const values = [...dictionary.values()].flatMap((entry): readonly LinkValue[] => {
+    const [baseline, candidate] = [own('baseline', entry), own('candidate', entry)];
+    if (baseline === undefined && candidate === undefined) return [];
+    const { name } = entry;
+    return isOfBoth(entry)
+      ? [{ name, entry, baseline: baseline ?? empty }]
+      : [{ name, entry, baseline: baseline ?? empty, candidate: candidate ?? empty }];
+  });
+  return shared({ address, letter, version: linkVersion, values }, dictionary);
+}
+
+function shared(parts: LinkParts, dictionary: ReadonlyMap<string, Entry>): Shared {
+  const href = encodeLink(parts);
+  const arrival = arrive(href.slice(parts.address.length), dictionary);
   if (arrival === undefined) return { href, problems: [] };
   return { href, problems: 'say' in arrival ? [arrival.say] : arrival.visit.problems };
 }

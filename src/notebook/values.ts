@@ -22,12 +22,22 @@ export interface JobSets {
   readonly shown: Readonly<Record<SetId, KeptSet>>;
 }
 
+/** What a link can say in words beside its numbers, each under this name. */
+export const letterNames = ['job', 'by', 'on', 'note', 'say', 'sets', 'units', 'was'] as const;
+/**
+ * The words of a link: the job, whom it is from, the date, a message, which sentences are said, what the two sets are
+ * called, the system of units that it was made in, and what the results were then.
+ */
+export type Letter = Readonly<Partial<Record<(typeof letterNames)[number], string>>>;
+
 /** Everything the reader has written: a notebook, a visit by link, or the content of a file. */
 export interface Contents {
   readonly job: string;
   readonly values: SetValues;
   /** A link says nothing of them. */
   readonly sets?: JobSets;
+  /** What the results were when it was saved, as `then.ts` writes it. */
+  readonly was?: string;
 }
 
 /** The sets in the order they are laid side by side. */
@@ -63,12 +73,14 @@ export function emptyContents(): Contents {
   return { job: '', values: emptySets() };
 }
 
+const kept: ReadonlySet<string> = new Set(['v', 'view', ...letterNames]);
+
 /**
  * True for a word that can name a quantity: it begins with a small letter and has letters and digits only.
- * Words that every JavaScript object answers to are refused, and so are the two that links keep for themselves.
+ * Words that every JavaScript object answers to are refused, and so are those that links keep for themselves.
  */
 export function isName(name: string): boolean {
-  return /^[a-z][A-Za-z0-9]{0,59}$/.test(name) && !(name in {}) && name !== 'v' && name !== 'job';
+  return /^[a-z][A-Za-z0-9]{0,59}$/.test(name) && !(name in {}) && !kept.has(name);
 }
 
 /** True where one value serves all sets. */

@@ -9,10 +9,12 @@ import {
   emptySets,
   isName,
   keptSets,
+  letterNames,
   mapSets,
   parsed,
   sameValue,
   type Contents,
+  type Letter,
   type SetValues,
 } from './values.ts';
 
@@ -22,6 +24,10 @@ export interface Visit extends Contents {
   readonly from: string;
   /** The page that it opened on: its link names all that this page asks for, and nothing of other pages. */
   readonly at?: string;
+  /** The words that it brought beside the job's name. */
+  readonly letter?: Letter;
+  /** True once one of its numbers was changed. */
+  readonly isChanged?: boolean;
   /** What the link set the figures of its page to; empty for none. */
   readonly view?: string;
   readonly problems: readonly string[];
@@ -45,8 +51,9 @@ export function arrive(hash: string, dictionary: ReadonlyMap<string, Entry>): Ar
   if (countValues(admitted.values) === 0) {
     return { say: ['This link holds no number that could be used.', ...problems].join(' ') };
   }
+  const { job = '', ...letter } = link.letter;
   const view = link.view === '' ? {} : { view: link.view };
-  return { visit: { from: hash, job: link.job, ...view, values: admitted.values, problems } };
+  return { visit: { from: hash, job, letter, ...view, values: admitted.values, problems } };
 }
 
 /** A visit as text for the tab's storage. */
@@ -62,17 +69,30 @@ export function parseVisit(json: string | undefined): Visit | undefined {
 /** A visit or a notebook in something parsed from JSON; undefined when it has not the shape of one. */
 export function asVisit(something: unknown): Visit | undefined {
   if (typeof something !== 'object' || something === null) return undefined;
-  const { from, at, job, view, values, sets, problems } = something as Record<keyof Visit, unknown>;
+  const { from, at, job, letter, isChanged, view, values, sets, problems } = something as Record<
+    keyof Visit,
+    unknown
+  >;
   if (typeof values !== 'object' || values === null) return undefined;
   return {
     from: typeof from === 'string' ? from : '',
     ...(typeof at === 'string' ? { at } : {}),
+    letter: asLetter(letter),
+    ...(isChanged === true ? { isChanged } : {}),
     ...(typeof view === 'string' ? { view } : {}),
     job: typeof job === 'string' ? job : '',
     values: parseSets(values),
     ...(sets === undefined ? {} : { sets: asJobSets(sets) }),
     problems: Array.isArray(problems) ? problems.filter((one) => typeof one === 'string') : [],
   };
+}
+
+function asLetter(something: unknown): Letter {
+  if (typeof something !== 'object' || something === null) return {};
+  const found = something as Readonly<Record<string, unknown>>;
+  return Object.fromEntries(
+    letterNames.flatMap((name) => (typeof found[name] === 'string' ? [[name, found[name]]] : [])),
+  );
 }
 
 function parseSets(sets: object): SetValues {

@@ -31,6 +31,7 @@ const about = {
   date: '2026-11-30',
   who: 'the second year',
   notes: '<script>alert(1)</script> "quoted" =1+1',
+  message: 'Two lines\nof thanks',
 };
 /** A lot that gives each id once. */
 function lots(): () => number {
@@ -86,7 +87,7 @@ describe('jobs of a device', () => {
       {
         id: '',
         label: 'From before',
-        about: { customer: '', engine: '', date: '', who: '', notes: '' },
+        about: { customer: '', engine: '', date: '', who: '', notes: '', message: '' },
         numbers: 1,
         hasExample: true,
       },
@@ -356,7 +357,7 @@ describe('a file of jobs', () => {
         job: '',
         values: emptySets(),
         sets: plainSets,
-        about: { ...about, notes: '' },
+        about: { ...about, notes: '', message: '' },
         hasExample: true,
       },
     ];

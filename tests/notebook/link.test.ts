@@ -6,7 +6,7 @@ import { escapeText, unescapeText } from '../../src/notebook/escape.ts';
 import { decodeLink, encodeLink, longestLink, type LinkValue } from '../../src/notebook/link.ts';
 import { decodeValue, encodeValue } from '../../src/notebook/link-value.ts';
 import { exampleOf } from '../../src/notebook/example.ts';
-import type { StoredValue } from '../../src/notebook/values.ts';
+import { isName, letterNames, type StoredValue } from '../../src/notebook/values.ts';
 import { readAs } from '../../src/units/field.ts';
 import { units } from '../../src/units/units.ts';
 
@@ -21,6 +21,37 @@ function read(hash: string) {
 function inLink(text: string, unit: string, entry?: Entry, plusMinus?: string): string {
   return encodeValue({ text, unit, ...(plusMinus === undefined ? {} : { plusMinus }) }, entry);
 }
+
+describe('the words of a link', () => {
+  const letter = {
+    job: 'Hill V8',
+    by: 'The workshop',
+    on: '2026-11-30',
+    note: 'New pistons & rods:\n"lighter" <b>by</b> a quarter = 26 %',
+    say: 'pull.balance',
+    sets: 'Road/old\nHill',
+    was: '1/bobweight.bobweight/1.6852/1.2331',
+  };
+  test('come back as they were written, and name no quantity', () => {
+    const link = encodeLink({ address, letter, version: 1, values: [{ name: 'bore' }] });
+    expect(link.slice(address.length)).toMatch(/^#[\w.$/&=-]+$/);
+    expect(read(link.slice(address.length)).letter).toEqual(letter);
+    for (const name of [...letterNames, 'v', 'view']) {
+      expect(isName(name), name).toBe(false);
+      expect(Object.keys(quantities)).not.toContain(name);
+    }
+  });
+
+  test('damaged are said to be, and lose no number', () => {
+    const { problems, letter: found, numbers } = read('#note=$zz&by=%ff&stroke=80mm&v=1');
+    expect(found).toEqual({});
+    expect(numbers).toBe(1);
+    expect(problems).toEqual([
+      'The message of this link is damaged: “$zz”.',
+      'The sender of this link is damaged: “%ff”.',
+    ]);
+  });
+});
 
 describe('a value in a link', () => {
   test.each([
@@ -153,7 +184,7 @@ describe('a whole link', () => {
     baseline,
     candidate,
   }));
-  const link = encodeLink({ address, job: 'No.17', version: 1, values });
+  const link = encodeLink({ address, letter: { job: 'No.17' }, version: 1, values });
 
   test('ten quantities of the bobweight page, two sets, with ±: about 300 characters, readable', () => {
     expect(link).toBe(
@@ -167,7 +198,7 @@ describe('a whole link', () => {
   test('comes back unchanged', () => {
     expect(read(link.slice(address.length))).toEqual({
       ok: true,
-      job: 'No.17',
+      letter: { job: 'No.17' },
       view: '',
       values,
       problems: [],
@@ -305,7 +336,10 @@ describe('a link that a program has encoded', () => {
   });
 
   test('may have such signs in the name of its job', () => {
-    expect(read('#job=No%2317%3DA&bore=90mm&v=1')).toMatchObject({ job: 'No#17=A', problems: [] });
+    expect(read('#job=No%2317%3DA&bore=90mm&v=1')).toMatchObject({
+      letter: { job: 'No#17=A' },
+      problems: [],
+    });
     expect(read('#job=No#17&bore=90mm&v=1').problems).toHaveLength(1);
   });
 
@@ -376,9 +410,7 @@ describe('round trip', () => {
   const safe = /^[A-Za-z0-9!#$&',\-./:;=?@]*[A-Za-z0-9]$/;
 
   test('any values come back from a link, and it is written in safe characters only', () => {
-    const name = fc
-      .stringMatching(/^[a-z][A-Za-z]{0,12}$/)
-      .filter((one) => !(one in {}) && one !== 'v' && one !== 'job');
+    const name = fc.stringMatching(/^[a-z][A-Za-z]{0,12}$/).filter(isName);
     const list = fc.uniqueArray(fc.record({ name, baseline: value, candidate: value }), {
       maxLength: 8,
       selector: (one) => one.name,
@@ -386,9 +418,10 @@ describe('round trip', () => {
     const label = fc.string({ unit: 'grapheme', maxLength: 30 }).map((text) => text.trim());
     fc.assert(
       fc.property(list, label, (values, job) => {
-        const hash = encodeLink({ address: '', job, version: 1, values });
+        const hash = encodeLink({ address: '', letter: { job }, version: 1, values });
         expect(hash).toMatch(safe);
-        expect(read(hash)).toMatchObject({ job, values, problems: [] });
+        const letter = job === '' ? {} : { job };
+        expect(read(hash)).toMatchObject({ letter, values, problems: [] });
       }),
       { numRuns: 500 },
     );

@@ -25,7 +25,13 @@ describe('what figures are set to, in a link', () => {
       'pressure-curve': { show: 'firing', at: '-12.5' },
     });
     expect(text).toBe('load-speed/section/eye/at/7464;pressure-curve/show/firing/at/-12.5');
-    const link = encodeLink({ address: 'a', job: 'x', view: text, version: 1, values: [] });
+    const link = encodeLink({
+      address: 'a',
+      letter: { job: 'x' },
+      view: text,
+      version: 1,
+      values: [],
+    });
     expect(link).toBe(`a#job=x&view=${text}&v=1`);
     expect(decodeLink(link.slice(1))).toMatchObject({ ok: true, view: text, problems: [] });
   });

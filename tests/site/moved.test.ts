@@ -34,7 +34,7 @@ function linkOfThen(
       ...(both ? { candidate: of('candidate') } : {}),
     };
   });
-  return encodeLink({ address: `${page}/`, job: 'No.17', version: 1, values });
+  return encodeLink({ address: `${page}/`, letter: { job: 'No.17' }, version: 1, values });
 }
 
 const bobweight = linkOfThen(

@@ -137,11 +137,10 @@ function bring<Props extends Record<string, unknown>>(
   target.setAttribute('data-alive', '');
 }
 
-/** The quantities of the page's calculators, for the link; each once, in the order of the page. */
-async function pageEntries(ids: readonly string[]): Promise<readonly Entry[]> {
-  const all = await Promise.all(ids.map(workOf));
+/** The quantities of some calculators, for the link; each once, in the order of the page. */
+function entriesOf(works: readonly Work[]): readonly Entry[] {
   const named = new Map(
-    all
+    works
       .flatMap((work) => Object.values(work.calculator.inputs))
       .map((entry) => [entry.name, entry]),
   );
@@ -175,12 +174,12 @@ export async function prepare(target: HTMLElement): Promise<() => void> {
     };
   }
   const ids = (notebookBar ?? '').split(' ').filter((id) => id !== '');
-  const [{ default: part }, entries] = await Promise.all([
+  const [{ default: part }, ...works] = await Promise.all([
     import('../bar/NotebookBar.svelte'),
-    pageEntries(ids),
+    ...ids.map(workOf),
   ]);
   return () => {
-    bring(part, target, { entries });
+    bring(part, target, { entries: entriesOf(works), works });
     document.documentElement.removeAttribute('data-pending');
   };
 }

@@ -1,0 +1,26 @@
+import { mount } from 'svelte';
+import type { Entry } from '../../calculators/define.ts';
+import { dictionary, loadDictionary } from '../../notebook/dictionary.ts';
+import { opened } from '../../notebook/notebook.svelte.ts';
+import { workOf } from '../waking/alive.svelte.ts';
+import Customer from './Customer.svelte';
+import { askedBy } from './lines.ts';
+
+/** Brings the customer's page to life: nothing of it stands in the HTML, since no example is ever shown there. */
+const target = document.querySelector<HTMLElement>('[data-customer]');
+if (target !== null) {
+  await Promise.all([opened, loadDictionary()]);
+  const asked: Record<string, Entry> = {};
+  for (const [calculator, name] of Object.entries(askedBy)) {
+    const entry = dictionary().get(name);
+    if (entry !== undefined) asked[calculator] = entry;
+  }
+  const address = location.href.replace(/[?#].*$/, '');
+  target.replaceChildren();
+  mount(Customer, {
+    target,
+    props: { workOf, asked, metalOfRods: dictionary().get('rodMaterial'), address },
+  });
+  target.setAttribute('data-alive', '');
+  document.documentElement.removeAttribute('data-pending');
+}
