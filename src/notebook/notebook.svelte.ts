@@ -209,7 +209,8 @@ export class Notebook {
   /** True as long as the invented example stands there. A link's number that equals it counts as one. */
   isExample(set: SetId, entry: Entry): boolean {
     const stored = this.#values[this.#placeOf(set, entry)][entry.name];
-    if (stored === undefined || this.#visit === undefined)
+    // Nor is any number of a whole job one: none of the example was sent with it.
+    if (stored === undefined || this.#visit?.letter?.say !== undefined || this.#visit === undefined)
       return this.#givenFor(set, entry) === undefined && !this.#isLeftEmpty(entry);
     return sameValue(settle(stored, entry), exampleOf(this.#exampleSet(set, entry), entry));
   }
@@ -399,20 +400,25 @@ export class Notebook {
   }
 
   /**
-   * The link to another page with all of the reader's own numbers in the two sets shown, and none of the example: whoever
-   * opens it has what the reader has. Needs {@link loadDictionary}.
+   * The link to another page with all of the reader's own numbers in the two sets shown, and none of the example but what
+   * is assumed, so that whoever opens it has the same results. Needs {@link loadDictionary}.
    *
    * @param address of that page
    * @param letter what it says beside the numbers
+   * @param used the quantities that its results take
    */
-  linkOfJob(address: string, letter: Letter): Shared {
+  linkOfJob(address: string, letter: Letter, used: ReadonlySet<string>): Shared {
     const own = (set: SetId, entry: Entry): StoredValue | undefined => {
       const place = this.#placeOf(set, entry);
       const base = this.#baseOf(place);
-      return (
+      const given =
         this.#values[place][entry.name] ??
-        (base === undefined ? undefined : this.#values[base][entry.name])
-      );
+        (base === undefined ? undefined : this.#values[base][entry.name]);
+      if (given !== undefined) return given;
+      const isAssumed = entry.type !== 'choice' && !isReadersOwn(entry);
+      return used.has(entry.name) && isAssumed && this.isExample(set, entry)
+        ? this.value(set, entry)
+        : undefined;
     };
     return links().shareJob(
       address,

@@ -1,7 +1,7 @@
 import { mount } from 'svelte';
 import type { Entry } from '../../calculators/define.ts';
 import { dictionary, loadDictionary } from '../../notebook/dictionary.ts';
-import { opened } from '../../notebook/notebook.svelte.ts';
+import { notebook, opened } from '../../notebook/notebook.svelte.ts';
 import { workOf } from '../waking/alive.svelte.ts';
 import Customer from './Customer.svelte';
 import { askedBy } from './lines.ts';
@@ -17,6 +17,9 @@ if (target !== null) {
   }
   const address = location.href.replace(/[?#].*$/, '');
   target.replaceChildren();
+  // Whoever came by a link reads what was sent, and nothing of how it is made.
+  if (notebook.visiting !== undefined)
+    for (const part of document.querySelectorAll('[data-no-visit]')) part.remove();
   mount(Customer, {
     target,
     props: { workOf, asked, metalOfRods: dictionary().get('rodMaterial'), address },

@@ -48,9 +48,10 @@ export function oneFile({
   href,
 }: Told): string {
   const e = escapeHtml;
-  const lines = (message === '' ? [] : [`<blockquote>${e(message)}</blockquote>`]).concat(
-    sentences.length === 0 ? [] : [`<p>${e(sentences.join(' '))}</p>`],
-  );
+  const lines = [
+    ...(message === '' ? [] : [`<blockquote>${e(message)}</blockquote>`]),
+    ...sentences.map((sentence) => `<p>${e(sentence)}</p>`),
+  ];
   const head = heads.map((word) => `<th scope="col">${e(word)}</th>`).join('');
   const body = rows.map(
     ([label, ...values]) =>
