@@ -1,34 +1,29 @@
 import type { Entry, SetId } from '../calculators/define.ts';
-import { dictionary, links, loadDictionary } from './dictionary.ts';
-import { settle, shownIn, written, type Shown } from '../units/settle.ts';
 import { isReadersOwn } from '../calculators/readers-own.ts';
-import { OwnNumbers, type Moved } from './own-numbers.svelte.ts';
-import { openJobKey, openShelf, visitKey, type Shelf } from './storage.ts';
-import { shownViews } from './shown-views.svelte.ts';
-import type { Was } from './then.ts';
-import type { Shared } from './sharing.ts';
-import { exampleOf } from './example.ts';
+import { shownIn, written, type Shown } from '../units/settle.ts';
+import { Columns, type Ground } from './columns.svelte.ts';
+import { dictionary, links, loadDictionary } from './dictionary.ts';
 import { isLink } from './is-link.ts';
-import { bringsNumbersFor } from './moved.ts';
-import { named, nameOfSet, plainSets } from './job-sets.ts';
-import { sources } from './carried.ts';
+import { plainSets } from './job-sets.ts';
+import { OwnNumbers, type Moved } from './own-numbers.svelte.ts';
+import type { Shared } from './sharing.ts';
+import { shownViews } from './shown-views.svelte.ts';
+import { openJobKey, openShelf, visitKey, type Shelf } from './storage.ts';
+import type { Was } from './then.ts';
 import {
   bothSets,
   countValues,
   emptySets,
-  homeSet,
-  isOfBoth,
   mapSets,
-  sameValue,
   type Contents,
   type JobSets,
   type KeptSet,
   type Letter,
   type SetValues,
   type StoredValue,
-  type WritableSets,
 } from './values.ts';
 import type { Visit } from './visit.ts';
+import { Visiting } from './visiting.svelte.ts';
 import { browserWorld, isShared, type World } from './world.ts';
 
 /** What a file would change, to be shown before it is opened. */
@@ -45,31 +40,22 @@ export interface Offer {
  * The reader's numbers, shared by all parts of a page and kept in the browser. Without a world, on the
  * server, it shows the examples and ignores every write: one process renders all pages for all readers.
  */
-export class Notebook {
+export class Notebook extends Columns {
   readonly #world: World | undefined;
   /** What the device keeps, of all jobs. */
   readonly device: Shelf;
   readonly #tab: Shelf;
   readonly #own: OwnNumbers;
-  #visit:
-    | (Omit<Visit, 'job' | 'values' | 'isChanged'> & {
-        job: string;
-        values: WritableSets;
-        isChanged?: boolean;
-      })
-    | undefined = $state();
-  /** What other pages make of the numbers in each column, by the quantity that it fills. Worked, and so not kept. */
-  #carried: Record<SetId, Record<string, StoredValue>> = $state({ baseline: {}, candidate: {} });
-  #refusal: string | undefined = $state();
+  readonly #visit: Visiting;
   #wasInFile: string | undefined = $state();
-  #changes = 0;
-  #revision = $state(0);
 
   constructor(world?: World) {
+    super();
     this.#world = world;
     this.device = openShelf(() => world?.local());
     this.#tab = openShelf(() => world?.session());
     this.#own = new OwnNumbers(this.device, this.#tab);
+    this.#visit = new Visiting(world, this.#tab);
     if (world !== undefined)
       this.#enter(this.#tab.get(openJobKey) ?? this.device.get(openJobKey) ?? '');
   }
@@ -79,13 +65,19 @@ export class Notebook {
    * {@link loadDictionary} to have run.
    */
   open(): void {
-    this.#readVisit();
+    this.#visit.read();
+    this.changed();
     this.arrive(this.#world?.revisited ?? false);
   }
 
-  /** Grows with everything that can change a value or how it is shown; for what follows later, and not at once. */
-  get revision(): number {
-    return this.#revision;
+  protected get values(): SetValues {
+    return this.visiting?.values ?? this.#own.values;
+  }
+  protected get ground(): Ground {
+    if (this.visiting === undefined) return this.#own.isBare ? 'nothing' : 'example';
+    // A link of a whole job says which sentences are told; any other names all that its page asks for.
+    if (this.visiting.letter?.say !== undefined) return 'job';
+    return this.#visit.isOnItsPage ? 'page' : 'link';
   }
 
   /** The system that fields are shown in. Stored values do not change with it. */
@@ -95,7 +87,7 @@ export class Notebook {
   setSystem(system: 'metric' | 'inch'): void {
     if (this.#world === undefined) return;
     this.#own.measureIn(system);
-    this.#changed();
+    this.changed();
   }
 
   /** The id of the job that is open in this tab; empty for the first. */
@@ -108,40 +100,30 @@ export class Notebook {
     this.keepHistory();
     this.#enter(id);
     this.device.set(openJobKey, this.#own.id);
-    if (this.#visit !== undefined) this.leaveVisit();
+    if (this.visiting !== undefined) this.leaveVisit();
   }
 
   /** The label of the job: of the visit while there is one. */
   get job(): string {
-    return this.#visit?.job ?? this.#own.label;
+    return this.visiting?.job ?? this.#own.label;
   }
   set job(job: string) {
     if (this.#world === undefined) return;
-    if (this.#visit !== undefined) {
-      this.#visit.job = job;
-      this.#keepVisit();
-      return;
-    }
-    this.#own.call(job);
-    this.#changed();
+    if (this.visiting === undefined) this.#own.call(job);
+    else this.#visit.call(job);
+    this.changed();
   }
 
   /** The sets of the job, and which two are shown. A link has two. */
   get sets(): JobSets {
-    if (this.#visit === undefined) return this.#own.sets;
-    const [first = '', second = ''] = this.#visit.letter?.sets?.split('\n') ?? [];
-    return named(named(plainSets, 'baseline', first), 'candidate', second);
+    return this.visiting === undefined ? this.#own.sets : this.#visit.sets;
   }
   /** Names the sets, adds one or lays others side by side. Nothing of a link that is visited. */
   arrange(sets: JobSets): void {
-    if (this.#world === undefined || this.#visit !== undefined) return;
+    if (this.#world === undefined || this.visiting !== undefined) return;
     this.#own.arrange(sets);
-    this.#carried = { baseline: {}, candidate: {} };
-    this.#changed();
-  }
-  /** What the set in a column is called. */
-  setName(column: SetId): string {
-    return nameOfSet(this.sets, this.sets.shown[column]);
+    this.forgetCarried();
+    this.changed();
   }
   /** The reader's own values of a set of the job, by name. */
   ownOf(set: KeptSet): Readonly<Record<string, StoredValue>> {
@@ -155,7 +137,7 @@ export class Notebook {
         if (!Object.hasOwn(values, name)) this.#own.remove(set, name);
       for (const [name, value] of Object.entries(values)) this.#own.write(set, name, value);
     });
-    this.#changed();
+    this.changed();
   }
 
   /** Makes one step back of all that `act` writes. */
@@ -163,12 +145,12 @@ export class Notebook {
     this.#own.together(act);
   }
   get canUndo(): boolean {
-    void this.#revision;
-    return this.#visit === undefined && this.#own.canUndo;
+    void this.revision;
+    return this.visiting === undefined && this.#own.canUndo;
   }
   get canRedo(): boolean {
-    void this.#revision;
-    return this.#visit === undefined && this.#own.canRedo;
+    void this.revision;
+    return this.visiting === undefined && this.#own.canRedo;
   }
   /** Takes the last step back, of the job's numbers and its name; undefined where there is none. */
   undo(): Moved | undefined {
@@ -183,86 +165,6 @@ export class Notebook {
     this.#own.keepHistory();
   }
 
-  /**
-   * The value of an entry: what the reader wrote, else what another page makes of the reader's numbers, else what
-   * stands in the set that this one is the same as, else the invented example; in a job that begins without numbers
-   * nothing stands for what only the reader can have. During a visit only the link's numbers count: what it does not
-   * name is the example, or empty where a calculator can do without it, and never the reader's own, since numbers of
-   * two engines would make a believable wrong result.
-   */
-  value(set: SetId, entry: Entry): StoredValue {
-    const given = this.#givenFor(set, entry);
-    if (given !== undefined) return settle(given, entry);
-    const example = exampleOf(this.#exampleSet(set, entry), entry);
-    return this.#isLeftEmpty(entry) ? { text: '', unit: example.unit } : example;
-  }
-
-  /** True for an entry that a result needs and for which nothing stands. */
-  isMissing(set: SetId, entry: Entry): boolean {
-    if (entry.optional === true || entry.type === 'choice') return false;
-    const given = this.#givenFor(set, entry);
-    // A link of a job that lacks a number says so.
-    if (this.#visit !== undefined && given?.text.trim() === '') return true;
-    return given === undefined && this.#isLeftEmpty(entry);
-  }
-
-  /** True as long as the invented example stands there. A link's number that equals it counts as one. */
-  isExample(set: SetId, entry: Entry): boolean {
-    const stored = this.#values[this.#placeOf(set, entry)][entry.name];
-    // Nor is any number of a whole job one: none of the example was sent with it.
-    if (stored === undefined || this.#visit?.letter?.say !== undefined || this.#visit === undefined)
-      return this.#givenFor(set, entry) === undefined && !this.#isLeftEmpty(entry);
-    return sameValue(settle(stored, entry), exampleOf(this.#exampleSet(set, entry), entry));
-  }
-
-  /** What another page makes of the reader's numbers for an entry, whether it stands there or their own does. */
-  carriedFor(
-    set: SetId,
-    entry: Entry,
-  ): { readonly value: StoredValue; readonly stands: boolean } | undefined {
-    const value = this.#carried[set][entry.name];
-    return value && { value, stands: this.#givenFor(set, entry) === value };
-  }
-
-  /**
-   * True for a number that the reader gave: for this set, for the set that it is the same as, or by what another page
-   * makes of theirs. For quantities that each set has of its own.
-   */
-  isGiven(set: SetId, name: string): boolean {
-    return this.#given(set, this.sets.shown[set], name) !== undefined;
-  }
-
-  /** True for a number that the reader gave, or the link does, and that was not emptied. */
-  has(set: SetId, entry: Entry): boolean {
-    return (this.#givenFor(set, entry)?.text.trim() ?? '') !== '';
-  }
-
-  /**
-   * What the set is called in which the number of an entry was given, where the set of that column has none of its
-   * own: both then have one and the same part.
-   */
-  sameAs(set: SetId, entry: Entry): string | undefined {
-    const place = this.#placeOf(set, entry);
-    const owner = this.#ownerOf(place, entry.name);
-    if (owner === place || this.#givenFor(set, entry) === undefined) return undefined;
-    return nameOfSet(this.sets, owner);
-  }
-  /** True where both columns have one and the same part, so that an error of measuring it is one for both. */
-  isOnePart(entry: Entry): boolean {
-    const [one, other] = (['baseline', 'candidate'] as const).map((set) =>
-      this.#ownerOf(this.#placeOf(set, entry), entry.name),
-    );
-    return one === other;
-  }
-
-  /** Fills a quantity with what another page makes of the reader's numbers; undefined takes it away. */
-  carry(set: SetId, name: string, value: StoredValue | undefined): void {
-    if (sameValue(this.#carried[set][name], value)) return;
-    if (value === undefined) delete this.#carried[set][name];
-    else this.#carried[set][name] = value;
-    this.#changed();
-  }
-
   /** What the field shows in the reader's system. */
   display(set: SetId, entry: Entry): Shown {
     return shownIn(this.system, this.value(set, entry), entry);
@@ -271,10 +173,10 @@ export class Notebook {
   /** Writes what was typed, readable or not. The visit's numbers while there is a visit, else the reader's own. */
   put(set: SetId, name: string, patch: Partial<StoredValue>, entry: Entry): void {
     if (this.#world === undefined) return;
-    const place = this.#placeOf(set, entry);
-    const stored = this.#values[place][name];
+    const place = this.placeOf(set, entry);
+    const stored = this.values[place][name];
     // Where another page or another set gives the number, an emptied field is one that nobody has written.
-    const isElsewhere = this.#withoutOwn(homeSet(set, entry), place, name) !== undefined;
+    const isElsewhere = this.withoutOwn(set, entry) !== undefined;
     if (patch.text?.trim() === '' && isElsewhere) {
       this.clear(set, name);
       return;
@@ -289,29 +191,23 @@ export class Notebook {
   clear(set: SetId, name: string): void {
     if (this.#world === undefined) return;
     const entry = dictionary().get(name);
-    const place = entry === undefined ? this.sets.shown[set] : this.#placeOf(set, entry);
-    if (this.#visit === undefined) this.#own.remove(place, name);
-    else {
-      delete this.#visit.values[place][name];
-      this.#visit.isChanged = true;
-      this.#keepVisit();
-    }
-    this.#changed();
+    const place = entry === undefined ? this.sets.shown[set] : this.placeOf(set, entry);
+    if (this.visiting === undefined) this.#own.remove(place, name);
+    else this.#visit.write(place, name, undefined);
+    this.changed();
   }
 
   /** The link being visited; undefined when the reader's own numbers are shown. */
-  get visiting():
-    | { readonly job: string; readonly letter?: Letter; readonly problems: readonly string[] }
-    | undefined {
-    return this.#visit;
+  get visiting(): Readonly<Visit> | undefined {
+    return this.#visit.now;
   }
   /**
    * What the results were when the link that is visited was made, or the file that was opened last was saved; undefined
    * once a number was changed since, and where they do not say.
    */
   get was(): string | undefined {
-    if (this.#visit === undefined) return this.#wasInFile;
-    return this.#visit.isChanged === true ? undefined : this.#visit.letter?.was;
+    if (this.visiting === undefined) return this.#wasInFile;
+    return this.visiting.isChanged === true ? undefined : this.visiting.letter?.was;
   }
   /** True when the reader has written something on this device: a number, or the label of a job. */
   get hasOwn(): boolean {
@@ -319,15 +215,15 @@ export class Notebook {
   }
   /** How many of the reader's own values {@link keepVisit} would change. */
   get visitReplaces(): number {
-    return this.#visit === undefined
+    return this.visiting === undefined
       ? 0
-      : links().countReplaced(this.#own.values, this.#visit.values);
+      : links().countReplaced(this.#own.values, this.visiting.values);
   }
   /** Writes the visit's numbers over the reader's own, name by name; returns how many of their own changed. */
   keepVisit(): number {
-    if (this.#visit === undefined) return 0;
+    if (this.visiting === undefined) return 0;
     const replaced = this.visitReplaces;
-    const kept = links().overlaid(this.#own.contents, this.#visit);
+    const kept = links().overlaid(this.#own.contents, this.visiting);
     // They stand in the first two sets.
     this.#replace({ ...kept, sets: { ...this.#own.sets, shown: plainSets.shown } });
     this.leaveVisit();
@@ -335,24 +231,22 @@ export class Notebook {
   }
   /** Returns to the reader's own numbers; those of the link are dropped. */
   leaveVisit(): void {
-    this.#visit = undefined;
-    this.#changed();
-    this.#keepVisit();
-    this.#world?.dropHash();
+    this.#visit.leave();
+    this.changed();
   }
 
   /** One or more sentences about what could not be kept or read; undefined when all is well. */
   get notice(): string | undefined {
-    const refused = this.#refusal === undefined ? [] : [this.#refusal];
-    const said = [...refused, ...this.#own.notices];
+    const { refusal } = this.#visit;
+    const said = [...(refusal === undefined ? [] : [refusal]), ...this.#own.notices];
     return said.length === 0 ? undefined : said.join(' ');
   }
 
   /** All that is shown and not an example, for a file: the visit's numbers while there is a visit. */
   get contents(): Contents {
-    return this.#visit === undefined
-      ? this.#own.contents
-      : { job: this.#visit.job, values: copied(this.#visit.values) };
+    if (this.visiting === undefined) return this.#own.contents;
+    const { job, values } = this.visiting;
+    return { job, values: mapSets((set) => values[set]) };
   }
 
   /** What opening a file's contents would do. Changes nothing. */
@@ -369,7 +263,7 @@ export class Notebook {
   accept(offer: Offer): void {
     this.#replace(offer.contents);
     this.#wasInFile = offer.contents.was;
-    if (this.#visit !== undefined) this.leaveVisit();
+    if (this.visiting !== undefined) this.leaveVisit();
   }
   /** True when a notebook was put away and can be brought back. */
   get canRestore(): boolean {
@@ -392,7 +286,7 @@ export class Notebook {
       { job: this.job, sets: this.#setNames, was: links().writeThen(results) },
       entries,
       (set, entry) => this.value(set, entry),
-      this.#visit?.values ?? emptySets(),
+      this.visiting?.values ?? emptySets(),
       // Without a visit there are no names but the page's own, and the whole dictionary need not be fetched.
       new Map([...dictionary(), ...entries.map((entry) => [entry.name, entry] as const)]),
       shownViews.text,
@@ -409,11 +303,7 @@ export class Notebook {
    */
   linkOfJob(address: string, letter: Letter, used: ReadonlySet<string>): Shared {
     const own = (set: SetId, entry: Entry): StoredValue | undefined => {
-      const place = this.#placeOf(set, entry);
-      const base = this.#baseOf(place);
-      const given =
-        this.#values[place][entry.name] ??
-        (base === undefined ? undefined : this.#values[base][entry.name]);
+      const given = this.writtenFor(set, entry);
       if (given !== undefined) return given;
       const isAssumed = entry.type !== 'choice' && !isReadersOwn(entry);
       return used.has(entry.name) && isAssumed && this.isExample(set, entry)
@@ -431,146 +321,46 @@ export class Notebook {
   /** Reads everything stored anew, when the page comes back from the browser's cache. Needs {@link loadDictionary}. */
   reread(): void {
     this.#own.read();
-    this.#readVisit();
+    this.#visit.read();
+    this.changed();
   }
 
-  /**
-   * Opens the link in the address, if it is one. One that gives nothing ends the visit of another link too: its job
-   * and numbers would pass for those of the link just opened.
-   *
-   * @param again the page was come back to: a visit of the same link goes on as it was left.
-   */
+  /** Opens the link in the address, if it is one; see {@link Visiting.arrive}. */
   arrive(again: boolean): void {
-    const hash = this.#world?.hash() ?? '';
-    if (!isLink(hash)) return;
-    if (again && this.#visit?.from === hash) return;
-    const arrival = links().arrive(hash, dictionary());
-    if (arrival === undefined) return;
-    this.#refusal = 'say' in arrival ? arrival.say : undefined;
-    if ('say' in arrival) this.#visit = undefined;
-    else
-      this.#visit = {
-        ...arrival.visit,
-        at: this.#world?.address() ?? '',
-        values: copied(arrival.visit.values),
-      };
-    shownViews.open(this.#visit?.view ?? '');
-    this.#changed();
-    this.#keepVisit();
+    if (this.#visit.arrive(again)) this.changed();
   }
 
   /** Another tab changed the storage: takes over the value of that key, or everything when it was emptied. */
   follow(on: string | null): void {
-    if (this.#own.follow(on)) this.#changed();
+    if (this.#own.follow(on)) this.changed();
   }
 
-  /** True where the link of the visit says all: what it leaves out here was left empty, on a page that was a part of its own too. */
-  get #isOnPageOfLink(): boolean {
-    if (this.#visit === undefined) return false;
-    const { at } = this.#visit;
-    const here = this.#world?.address() ?? '';
-    if (at === undefined || here.startsWith(at) || at.startsWith(here)) return true;
-    return bringsNumbersFor(here, at, this.#visit.values);
-  }
-  /** True where no example stands for an entry that nobody has written. */
-  #isLeftEmpty(entry: Entry): boolean {
-    if (entry.type === 'choice') return false;
-    const isAsked = entry.optional === true || isReadersOwn(entry);
-    if (this.#visit === undefined) return this.#own.isBare && isAsked;
-    // A link of a whole job names all that it has; any other all that its page asks for.
-    if (this.#visit.letter?.say !== undefined) return isAsked;
-    return entry.optional === true && this.#isOnPageOfLink;
-  }
-  get #values(): SetValues {
-    return this.#visit?.values ?? this.#own.values;
-  }
   /** What the sets shown are called, for a link; empty where the reader has named neither. */
   get #setNames(): string {
     const { names, shown } = this.sets;
     const own = bothSets.map((set) => names[shown[set]] ?? '');
     return own.every((name) => name === '') ? '' : own.join('\n');
   }
-  /** The set in which the number of a column is kept. */
-  #placeOf(set: SetId, entry: Entry): KeptSet {
-    return isOfBoth(entry) ? 'baseline' : this.sets.shown[set];
-  }
-  /** The set of the example that stands in a column: the baseline's where the set is the same as that until it is changed. */
-  #exampleSet(set: SetId, entry: Entry): SetId {
-    const place = this.#placeOf(set, entry);
-    return place === 'candidate' && this.#baseOf(place) === undefined ? 'candidate' : 'baseline';
-  }
-  /** The set whose part stands in one that has none of its own; undefined where the example has one for it. */
-  #baseOf(place: KeptSet): KeptSet | undefined {
-    if (place === 'baseline' || this.#visit !== undefined) return undefined;
-    return place === 'candidate' && !this.#own.isBare ? undefined : 'baseline';
-  }
-  /** The set whose part it is: its own where its number, or one that it is worked from, was given for it. */
-  #ownerOf(place: KeptSet, name: string): KeptSet {
-    const base = this.#baseOf(place);
-    if (base === undefined || this.#values[place][name] !== undefined) return place;
-    const needs = sources[name]?.needs ?? [];
-    return needs.some((need) => this.#ownerOf(place, need) === place) ? place : base;
-  }
-  /** What was given for a quantity: for this set, worked on another page, or for the set that this one is the same as. */
-  #given(set: SetId, place: KeptSet, name: string): StoredValue | undefined {
-    return this.#values[place][name] ?? this.#withoutOwn(set, place, name);
-  }
-  #givenFor(set: SetId, entry: Entry): StoredValue | undefined {
-    return this.#given(homeSet(set, entry), this.#placeOf(set, entry), entry.name);
-  }
-  #withoutOwn(set: SetId, place: KeptSet, name: string): StoredValue | undefined {
-    const carried = this.#carried[set][name];
-    const base = this.#baseOf(place);
-    const same = base === undefined ? undefined : this.#values[base][name];
-    // One that was emptied says nothing of another set.
-    if (same === undefined || same.text.trim() === '') return carried;
-    return carried !== undefined && this.#ownerOf(place, name) === place ? carried : same;
-  }
   #write(place: KeptSet, name: string, value: StoredValue): void {
     this.#wasInFile = undefined;
-    if (this.#visit === undefined) this.#own.write(place, name, value);
-    else {
-      this.#visit.values[place][name] = value;
-      this.#visit.isChanged = true;
-      this.#keepVisit();
-    }
-    this.#changed();
+    if (this.visiting === undefined) this.#own.write(place, name, value);
+    else this.#visit.write(place, name, value);
+    this.changed();
   }
   #moved(moved: Moved | undefined): Moved | undefined {
-    this.#changed();
+    this.changed();
     return moved;
-  }
-  #changed(): void {
-    // Counted beside the state, so that a write inside an effect does not make the effect depend on it.
-    this.#changes += 1;
-    this.#revision = this.#changes;
-  }
-  #keepVisit(): void {
-    // The tab's storage only carries a visit to other pages; where it is refused, this page still has it.
-    if (this.#visit === undefined) this.#tab.remove(visitKey);
-    else this.#tab.set(visitKey, links().writeVisit(this.#visit));
   }
   /** Goes to a job; an id that cannot be one's is the first. The tab keeps to it, whatever others open. */
   #enter(id: string): void {
     this.#own.enter(id);
-    this.#carried = { baseline: {}, candidate: {} };
-    this.#changed();
-  }
-  #readVisit(): void {
-    const visiting = this.#tab.get(visitKey);
-    const visit = visiting === undefined ? undefined : links().parseVisit(visiting);
-    this.#visit = visit === undefined ? undefined : { ...visit, values: copied(visit.values) };
-    shownViews.open(visit?.view ?? '');
-    this.#changed();
+    this.forgetCarried();
+    this.changed();
   }
   #replace(contents: Contents): void {
     this.#own.replace(contents);
-    this.#changed();
+    this.changed();
   }
-}
-
-function copied(values: SetValues): WritableSets {
-  return mapSets((set) => values[set]);
 }
 
 /**
