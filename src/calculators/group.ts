@@ -26,8 +26,9 @@ const byKind: Partial<Readonly<Record<Kind, Group>>> = {
 
 /** The group of a number that the question does not turn on: by what it is, and where one gets it. */
 export function groupOf(entry: Entry): Group {
-  if (entry.optional === true) return 'spare';
+  // Something is always chosen.
   if (entry.type === 'choice') return 'chosen';
+  if (entry.optional === true) return 'spare';
   if (entry.origin === 'assumption') return 'assumed';
   if (entry.origin === 'choice') return 'chosen';
   // A pressure with a metal's units is the strength or the stiffness of one.

@@ -5,6 +5,7 @@ import { bobweightError } from './balance/bobweight-error.ts';
 import { bobweightImplied } from './balance/bobweight-implied.ts';
 import { bobweight } from './balance/bobweight.ts';
 import { columnBuckling } from './rods/column-buckling.ts';
+import { crankLayout } from './balance/crank-layout.ts';
 import { crankOverlap } from './bearings/crank-overlap.ts';
 import { cylinderPressure } from './loads/cylinder-pressure.ts';
 import { gasPort } from './rings/gas-port.ts';
@@ -30,6 +31,7 @@ import { rodAngularity } from './motion/rod-angularity.ts';
 
 /** Every calculator of the site by its id. For the build, tests and plain Node; pages fetch only their own. */
 export const calculators = {
+  'crank-layout': crankLayout,
   'piston-motion': pistonMotion,
   'rod-weighing': rodWeighing,
   bobweight,

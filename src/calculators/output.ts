@@ -24,6 +24,8 @@ export const distance = output('length', 'm', 'ft');
 export const area = output('area');
 /** In square inches, where the default of the inch system would be too coarse. */
 export const smallArea = output('area', 'mm2', 'in2');
+/** What an engine or a cylinder displaces. */
+export const volume = output('volume');
 export const smallVolume = output('volume', 'mm3', 'in3');
 export const secondMoment = output('secondMoment');
 export const mass = output('mass');
@@ -64,6 +66,7 @@ export const time = output('time');
 export const shortTime = output('time', 'ms', 'ms');
 export const ratio = output('ratio');
 export const percent = output('ratio', 'pct', 'pct');
+export const count = output('count');
 /** A clearance over a diameter. */
 export const clearanceRatio = output('ratio', 'um/mm', 'thou/in');
 

@@ -24,6 +24,13 @@ const ofWeighing = {
 } as const;
 const ofBobweight = { calculator: 'bobweight', page: 'bobweight', title: 'Bobweight' } as const;
 
+const ofLayout = {
+  calculator: 'crank-layout',
+  needs: ['crankLayout'],
+  page: 'crank-layout',
+  title: 'Crank layout',
+} as const;
+
 /**
  * By the quantity that is filled. A page must know them without fetching the declarations of all others; a test holds
  * that these are the results which those declare as carried, and that they run in no circle.
@@ -41,6 +48,10 @@ export const sources: Readonly<Record<string, Source>> = {
     plusMinus: 'smallEndPlusMinus',
     needs: ['smallEndReadings'],
   },
+  rodsPerPin: { ...ofLayout, output: 'rodsPerPin' },
+  reciprocatingFraction: { ...ofLayout, output: 'reciprocatingFraction' },
+  cylinders: { ...ofLayout, output: 'cylinders' },
+  bankAngle: { ...ofLayout, output: 'bankAngle' },
   reciprocatingMass: {
     ...ofBobweight,
     output: 'reciprocatingPerCylinder',

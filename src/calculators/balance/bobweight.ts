@@ -1,7 +1,9 @@
 import { pinBobweight } from '../../core/balance/bobweight.ts';
+import { crankPins } from '../../core/balance/crank-pins.ts';
 import { defineCalculator, optional } from '../define.ts';
 import {
   bigEndMass,
+  crankLayout,
   lockMass,
   oilMass,
   partnerReciprocating,
@@ -16,6 +18,8 @@ import {
 } from '../quantities.ts';
 import { mass, ratio } from '../output.ts';
 import { count, grams, is } from '../step.ts';
+import { throwsOf } from './crank-layout.choices.ts';
+import { noBobweights } from './layout.words.ts';
 
 /** What to clamp on one crankpin so that the crank can be balanced without its rods and pistons. */
 export const bobweight = defineCalculator({
@@ -44,6 +48,7 @@ export const bobweight = defineCalculator({
     reciprocatingFraction,
     partnerRotating: optional(partnerRotating),
     partnerReciprocating: optional(partnerReciprocating),
+    crankLayout: optional(crankLayout),
   },
   outputs: {
     bobweight: mass('m_bob', 'Bobweight of one crankpin', {
@@ -175,6 +180,11 @@ export const bobweight = defineCalculator({
     }),
   },
   limits: [
+    {
+      id: 'no-bobweights',
+      holds: ({ crankLayout: id }) => id === undefined || crankPins(throwsOf(id)).bobweights > 0,
+      say: noBobweights,
+    },
     {
       id: 'partner',
       holds: (input) =>

@@ -1,4 +1,5 @@
 import { impliedEnds, pinBobweight, wholeRods } from '../../../src/core/balance/bobweight.ts';
+import { primaryLeft } from '../../../src/core/balance/crank-pins.ts';
 import { planeUnbalance, primaryParts, throwSums } from '../../../src/core/balance/crank-throws.ts';
 import { checkParts } from '../../../src/core/balance/matching-parts.ts';
 import { matchParts } from '../../../src/core/balance/part-matching.ts';
@@ -75,6 +76,12 @@ export const balance: Tables = {
       ['bobweight', 'greater than', 0],
       ['oilMass', 'at least', 0],
       ['shellMass', 'at least', 0],
+    ]),
+  ],
+  'balance/crank-pins.ts': [
+    guarded({ reciprocatingFraction: 0.4 }, (balance) => primaryLeft(single, balance), [
+      ['reciprocatingFraction', 'at least', 0],
+      ['reciprocatingFraction', 'at most', 1],
     ]),
   ],
   'balance/crank-throws.ts': [

@@ -1,3 +1,8 @@
+import {
+  displacement,
+  meanPistonSpeed,
+  overRevRise,
+} from '../../../src/core/motion/engine-size.ts';
 import { rodLean } from '../../../src/core/motion/rod-angularity.ts';
 import { motionPeaks, zeroAccelerationAngle } from '../../../src/core/motion/piston-extremes.ts';
 import {
@@ -22,6 +27,21 @@ const crank = {
 const otherOffset = 'what the rod length, half the stroke and the other offset leave';
 
 export const motion: Tables = {
+  'motion/engine-size.ts': [
+    guarded({ bore: 0.09, stroke: 0.08, cylinders: 8 }, displacement, [
+      ['bore', 'greater than', 0],
+      ['stroke', 'greater than', 0],
+      ['cylinders', 'at least', 1],
+    ]),
+    guarded({ stroke: 0.08, maxSpeed: 600 }, meanPistonSpeed, [
+      ['stroke', 'greater than', 0],
+      ['maxSpeed', 'at least', 0],
+    ]),
+    guarded({ maxSpeed: 600, missedShiftSpeed: 650 }, overRevRise, [
+      ['maxSpeed', 'greater than', 0],
+      ['missedShiftSpeed', 'at least', 0],
+    ]),
+  ],
   'motion/piston-extremes.ts': [
     guarded(crank, (given) => motionPeaks(given, given.maxSpeed), [['maxSpeed', 'at least', 0]]),
     guarded(

@@ -1,0 +1,88 @@
+import { fraction } from '../refuse.ts';
+import { primaryParts, throwSums, type Throw } from './crank-throws.ts';
+
+/** What hangs on the pins of a crank; known from its layout, before anything is weighed. */
+export interface CrankPins {
+  readonly cylinders: number;
+  /** Rods on each pin, or on each half of a split pin. */
+  readonly rodsPerPin: number;
+  /** Crankpins; the halves of a split pin count as one. */
+  readonly pins: number;
+  /** Places for a bobweight: crankpins, or halves of split pins. */
+  readonly places: number;
+  /** Bobweights that a balancing machine needs: one at every place, or 0 where equal ones cancel. */
+  readonly bobweights: number;
+  /** [rad] From the first bank to the last, 0 to π; 0 for one bank. */
+  readonly bankAngle: number;
+}
+
+/**
+ * Counts what hangs on a crank. Throws at one place along the crank are the halves of a split pin.
+ *
+ * Bobweights are needed unless Σe^{iθ} and Σz e^{iθ} are both zero: then equal masses on all throws, whatever their
+ * size, are in static and in couple balance by themselves. Pins that carry unlike masses are another case.
+ * @throws OutOfDomain when there is no throw; RangeError where throws have different numbers of rods
+ * Source: own derivation from {@link throwSums}.
+ */
+export function crankPins(throws: readonly Throw[]): CrankPins {
+  const { force, couple } = throwSums(throws);
+  const isCancelled = [force, couple].every(({ along, across }) => along === 0 && across === 0);
+  const rods = new Set(throws.map(({ banks }) => banks.length));
+  const [rodsPerPin = 0] = rods;
+  if (rods.size !== 1 || rodsPerPin < 1)
+    throw new RangeError('Every throw of a layout carries the same number of rods, at least one.');
+  const banks = throws.flatMap((one) => one.banks);
+  return {
+    cylinders: throws.length * rodsPerPin,
+    rodsPerPin,
+    pins: new Set(throws.map(({ position }) => position)).size,
+    places: throws.length,
+    bobweights: isCancelled ? 0 : throws.length,
+    bankAngle: Math.max(...banks) - Math.min(...banks),
+  };
+}
+
+/** Greatest in a turn: a force in F₁ = m_rec r ω², a couple in F₁ times the pin spacing. */
+export interface PrimaryLeft {
+  readonly force: number;
+  readonly couple: number;
+}
+
+/**
+ * The primary shaking that is left when counterweights carry the balance factor f, 0 to 1, of every reciprocating
+ * mass: |1 − 2f| times the part that rotates forward, and all of the part that rotates backward. The two meet twice in
+ * a turn, so that the greatest is their sum. It is least at f = ½, for every layout.
+ *
+ * @throws OutOfDomain for f outside 0 to 1, and when there is no throw
+ * Source: own derivation from {@link primaryParts}, after T. Bevan, The Theory of Machines, ch. 14.
+ */
+export function primaryLeft(
+  throws: readonly Throw[],
+  balance: { readonly reciprocatingFraction: number },
+): PrimaryLeft {
+  const rest = Math.abs(1 - 2 * fraction(balance, 'reciprocatingFraction'));
+  const { forward, backward } = primaryParts(throws);
+  return {
+    force: rest * forward.force + backward.force,
+    couple: rest * forward.couple + backward.couple,
+  };
+}
+
+/**
+ * What settles the balance factor of a layout:
+ * - `none`: nothing primary shakes it, so that a factor changes nothing;
+ * - `result`: nothing rotates backward, so that one half takes all there is;
+ * - `choice`: something rotates backward and stays, whatever the factor.
+ */
+export type FactorBy = 'none' | 'result' | 'choice';
+
+/** The half that counterweights of any layout carry when the greatest force and couple left are to be least. */
+export const leastFactor = 0.5;
+
+/** What settles the balance factor of a layout. Throws OutOfDomain when there is no throw. */
+export function factorBy(throws: readonly Throw[]): FactorBy {
+  const { force, couple } = primaryLeft(throws, { reciprocatingFraction: leastFactor });
+  if (force > 0 || couple > 0) return 'choice';
+  const whole = primaryLeft(throws, { reciprocatingFraction: 0 });
+  return whole.force > 0 || whole.couple > 0 ? 'result' : 'none';
+}
