@@ -48,6 +48,8 @@ export interface Job {
   readonly about: About;
   /** How many numbers of the reader's own it holds. */
   readonly numbers: number;
+  /** Id of the layout of the crank, as chosen for the baseline. */
+  readonly layout: string | undefined;
   /** True where the invented example stands for numbers that the reader has not typed. */
   readonly hasExample: boolean;
 }
@@ -58,6 +60,8 @@ export interface WholeJob extends Contents {
   readonly hasExample: boolean;
 }
 
+/** The quantity that is no number and is told by itself. */
+const layoutName = 'crankLayout';
 const aboutKey = 'throwbook/1/about';
 /** The jobs deleted last, newest first, each as it was. */
 const deletedKey = 'throwbook/1/deleted';
@@ -106,7 +110,9 @@ export function wholeJob(device: Shelf, id: string): WholeJob {
 /** One job as a list shows it. */
 export function readJob(device: Shelf, id: string): Job {
   const { job, values, about, hasExample } = wholeJob(device, id);
-  return { id, label: job, about, numbers: countValues(values), hasExample };
+  const layouts = bothSets.flatMap((set) => values[set][layoutName]?.text ?? []);
+  const numbers = countValues(values) - layouts.length;
+  return { id, label: job, about, numbers, layout: values.baseline[layoutName]?.text, hasExample };
 }
 
 /** Writes what is said about a job. */

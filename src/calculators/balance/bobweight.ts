@@ -1,5 +1,4 @@
 import { pinBobweight } from '../../core/balance/bobweight.ts';
-import { crankPins } from '../../core/balance/crank-pins.ts';
 import { defineCalculator, optional } from '../define.ts';
 import {
   bigEndMass,
@@ -18,8 +17,7 @@ import {
 } from '../quantities.ts';
 import { mass, ratio } from '../output.ts';
 import { count, grams, is } from '../step.ts';
-import { throwsOf } from './crank-layout.choices.ts';
-import { noBobweights } from './layout.words.ts';
+import { needsBobweights, noBobweights } from './layout.words.ts';
 
 /** What to clamp on one crankpin so that the crank can be balanced without its rods and pistons. */
 export const bobweight = defineCalculator({
@@ -182,7 +180,7 @@ export const bobweight = defineCalculator({
   limits: [
     {
       id: 'no-bobweights',
-      holds: ({ crankLayout: id }) => id === undefined || crankPins(throwsOf(id)).bobweights > 0,
+      holds: ({ crankLayout: id }) => id === undefined || needsBobweights(id),
       say: noBobweights,
     },
     {

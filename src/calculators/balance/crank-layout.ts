@@ -52,7 +52,7 @@ export const crankLayout = defineCalculator({
       carries: 'rodsPerPin',
     }),
     reciprocatingFraction: maybe(
-      percent('f', 'Balance factor that leaves the least', {
+      percent('f', 'Balance factor of this layout', {
         main: true,
         carries: 'reciprocatingFraction',
       }),
@@ -62,7 +62,7 @@ export const crankLayout = defineCalculator({
     ),
     meanSpeed: maybe(pistonSpeed('v_m', 'Mean piston speed at the redline')),
     overRevRise: maybe(
-      percent('q_over', 'Inertia forces at the over-rev, more than at the redline'),
+      percent('q_over', 'Inertia forces at the over-rev, above those at the redline'),
     ),
     rodRatio: maybe(ratio('L/S', 'Rod length over stroke')),
     cylinders: count('N_cyl', 'Cylinders', { carries: 'cylinders' }),
@@ -165,16 +165,6 @@ export const crankLayout = defineCalculator({
       say: noBobweights,
     },
     {
-      id: 'factor-result',
-      holds: ({ crankLayout: id }) => factorBy(throwsOf(id)) !== 'result',
-      say: 'The balance factor of 50 % is a result here: the halves that rotate backward cancel, and counterweights can take the whole primary force and couple.',
-    },
-    {
-      id: 'factor-choice',
-      holds: ({ crankLayout: id }) => factorBy(throwsOf(id)) !== 'choice',
-      say: 'The balance factor is a choice here: part of the primary force or couple rotates backward, and no factor reaches it. 50 % makes the greatest as small as it can be; another factor makes it smaller in one direction and larger in the other.',
-    },
-    {
       id: 'over-rev-above',
       holds: ({ maxSpeed: red = 0, missedShiftSpeed: over = red }) => over >= red,
       say: 'The over-rev speed lies below the redline. Check which is which.',
@@ -198,7 +188,7 @@ export const crankLayout = defineCalculator({
     'Counterweights of a crank that needs no bobweights are not idle: they relieve its main bearings.',
     'The stroke is twice the throw. An offset of bore or pin, which lengthens it a little, is left out.',
   ],
-  cautions: ['balancing', 'twisting'],
+  cautions: [],
   sources: ['bosch-handbook', 'bevan-2005'],
   sweep: { input: 'stroke', output: 'displacement' },
   solve: { input: 'bore', output: 'displacement' },

@@ -1,5 +1,10 @@
-import { crankPins, factorBy, primaryLeft, leastFactor } from '../../core/balance/crank-pins.ts';
-import { formatNumber } from '../../units/format.ts';
+import {
+  crankPins,
+  factorBy,
+  leastFactor,
+  primaryLeft,
+  type PrimaryLeft,
+} from '../../core/balance/crank-pins.ts';
 import { throwsOf, tradeFactorOf, type CrankLayout } from './crank-layout.choices.ts';
 
 /** What a layout settles, in sentences; one text for the sheet, the card and the job. */
@@ -26,6 +31,11 @@ export function hangsWords(id: CrankLayout): string {
   return words.replace(/^./, (letter) => letter.toUpperCase());
 }
 
+/** True unless equal bobweights cancel on this crank. */
+export function needsBobweights(id: CrankLayout): boolean {
+  return crankPins(throwsOf(id)).bobweights > 0;
+}
+
 /** How many bobweights the balancing machine needs, or why none. */
 export function bobweightsWords(id: CrankLayout): string {
   const { pins, places, bobweights } = crankPins(throwsOf(id));
@@ -34,11 +44,15 @@ export function bobweightsWords(id: CrankLayout): string {
   return `${counted(bobweights, 'bobweight').replace(/^./, (letter) => letter.toUpperCase())} to make${each}.`;
 }
 
-/** A multiple of F₁, or of F₁ times the pin spacing, to three figures; empty for none. */
-function times(value: number, of: string): string {
-  if (value === 0) return '';
-  const number = formatNumber(value, { significant: 3 });
-  return number === '1' || number === '1.00' ? of : `${number} ${of}`;
+/** What counterweights leave with one half: a force and a couple that rotate backward. */
+function leftWords({ force, couple }: PrimaryLeft): string {
+  const one = 'the greatest primary force of one cylinder';
+  const times = (value: number): string =>
+    Math.abs(value - 1) < 1e-9 ? '' : `${String(Number(value.toPrecision(3)))} × `;
+  const pull = force > 0 ? `${times(force)}${one}` : '';
+  if (couple === 0) return pull;
+  const arm = `a couple of ${times(couple)}${force > 0 ? 'that force' : one} × the pin spacing`;
+  return force > 0 ? `${pull}, and ${arm}` : arm;
 }
 
 /** Which balance factor a layout takes, and why. */
@@ -50,13 +64,7 @@ export function factorWords(id: CrankLayout): string {
   if (by === 'result')
     return 'Balance factor: 50 %, a result. Half of the reciprocating force rotates with the crank, and on this layout the halves that rotate backward cancel, so that counterweights can take all of it.';
   const left = primaryLeft(throws, { reciprocatingFraction: leastFactor });
-  const rest = [
-    times(left.force, 'F₁ as a force'),
-    times(left.couple, 'F₁ times the pin spacing as a couple'),
-  ]
-    .filter((words) => words !== '')
-    .join(' and ');
   const trade = tradeFactorOf(id);
   const used = trade === undefined ? '' : ` In use: ${trade} (common practice, no source).`;
-  return `Balance factor: 50 %, a choice. It leaves the least, ${rest}, which rotates backward out of reach of any counterweight; another factor makes the shaking smaller in one direction and larger in the other.${used}`;
+  return `Balance factor: 50 %, a choice. It leaves the least: ${leftWords(left)}, rotating backward, where no counterweight reaches it. Another factor makes the shaking smaller in one direction and larger in the other.${used}`;
 }

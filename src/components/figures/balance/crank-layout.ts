@@ -51,7 +51,7 @@ export function spokesOf(throws: readonly Throw[]): readonly Spoke[] {
 }
 
 /** Of what is nearer to the viewer, how far it is drawn to the left and down. */
-const depth = 0.32;
+const depth = 0.4;
 
 /** One throw of a crank that is seen from the side. */
 export interface SidePin {
