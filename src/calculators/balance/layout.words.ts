@@ -11,7 +11,7 @@ import { throwsOf, tradeFactorOf, type CrankLayout } from './crank-layout.choice
 
 /** Said of a crank on which equal bobweights cancel. */
 export const noBobweights =
-  'No bobweights needed: with the same mass on every pin the throws cancel, as a force and as a couple, so that the balancing machine reads the same with equal bobweights or with none.';
+  'No bobweights needed: with the same mass on every pin the throws cancel, so that the balancing machine reads the same with equal bobweights or with none.';
 
 const small = ['no', 'one', 'two', 'three', 'four', 'five', 'six'] as const;
 
@@ -55,6 +55,21 @@ function leftWords({ force, couple }: PrimaryLeft): string {
   return force > 0 ? `${pull}, and ${arm}` : arm;
 }
 
+/** Balance factors in use beside one half; empty where none is known. */
+function customWords(id: CrankLayout): string {
+  const trade = tradeFactorOf(id);
+  return trade === undefined ? '' : ` In use: ${trade} (common practice, no source).`;
+}
+
+/** Which balance factor a layout takes, in one sentence, for the card; empty where there is none to choose. */
+export function factorInShort(id: CrankLayout): string {
+  const by = factorBy(throwsOf(id));
+  if (by === 'none') return '';
+  return by === 'result'
+    ? 'Balance factor: 50 %, a result: counterweights can take all of the primary force and couple.'
+    : `Balance factor: 50 %, a choice: it leaves the least, and that rotates backward.${customWords(id)}`;
+}
+
 /** Which balance factor a layout takes, and why. */
 export function factorWords(id: CrankLayout): string {
   const throws = throwsOf(id);
@@ -63,8 +78,6 @@ export function factorWords(id: CrankLayout): string {
     return 'Balance factor: none to choose, since the reciprocating forces of the pins cancel one another.';
   if (by === 'result')
     return 'Balance factor: 50 %, a result. Half of the reciprocating force rotates with the crank, and on this layout the halves that rotate backward cancel, so that counterweights can take all of it.';
-  const left = primaryLeft(throws, { reciprocatingFraction: leastFactor });
-  const trade = tradeFactorOf(id);
-  const used = trade === undefined ? '' : ` In use: ${trade} (common practice, no source).`;
-  return `Balance factor: 50 %, a choice. It leaves the least: ${leftWords(left)}, rotating backward, where no counterweight reaches it. Another factor makes the shaking smaller in one direction and larger in the other.${used}`;
+  const left = leftWords(primaryLeft(throws, { reciprocatingFraction: leastFactor }));
+  return `Balance factor: 50 %, a choice. It leaves the least: ${left}, rotating backward, where no counterweight reaches it. Another factor makes the shaking smaller in one direction and larger in the other.${customWords(id)}`;
 }

@@ -1,7 +1,12 @@
 import { expect, test } from 'vitest';
-import { crankLayouts, throwsOf } from '../../../src/calculators/balance/crank-layout.choices.ts';
+import {
+  crankLayouts,
+  throwsOf,
+  tradeFactorOf,
+} from '../../../src/calculators/balance/crank-layout.choices.ts';
 import {
   bobweightsWords,
+  factorInShort,
   factorWords,
   hangsWords,
   needsBobweights,
@@ -39,8 +44,11 @@ test('the balance factor says whether it is a result or a choice, what stays, an
 
 test.each(crankLayouts)('%s: no sentence says what the others deny', (id) => {
   const by = factorBy(throwsOf(id));
-  expect(factorWords(id).includes('a result')).toBe(by === 'result');
-  expect(factorWords(id).includes('a choice')).toBe(by === 'choice');
+  for (const words of [factorWords(id), factorInShort(id)]) {
+    expect(words.includes('a result')).toBe(by === 'result');
+    expect(words.includes('a choice')).toBe(by === 'choice');
+    expect(words.includes('common practice')).toBe(tradeFactorOf(id) !== undefined);
+  }
   expect(bobweightsWords(id).startsWith('No bobweights')).toBe(!needsBobweights(id));
   // A crank that needs none has nothing to choose either.
   if (!needsBobweights(id)) expect(by).toBe('none');

@@ -26,12 +26,6 @@ export function drawnLayouts(sets: Readonly<Record<SetId, FigureSet>>): readonly
   return drawn;
 }
 
-/** A place in a drawing: x to the right, y down. */
-export interface Spot {
-  readonly x: number;
-  readonly y: number;
-}
-
 /** Throws that stand behind one another from the nose, under the numbers that they have from the nose on. */
 export interface Spoke {
   /** [rad] Clockwise from straight up. */
@@ -50,54 +44,20 @@ export function spokesOf(throws: readonly Throw[]): readonly Spoke[] {
   return spokes;
 }
 
-/** Of what is nearer to the viewer, how far it is drawn to the left and down. */
-const depth = 0.4;
-
-/** One throw of a crank that is seen from the side. */
-export interface SidePin {
-  readonly number: number;
-  /** The middle of its pin, or of its half. */
-  readonly spot: Spot;
-  /** Half of its length. */
-  readonly half: number;
+/** A crankpin along the crank: its one throw, or those of its halves. */
+export interface Station {
+  /** Along the crank from its middle, in pin spacings. */
+  readonly position: number;
+  readonly spokes: readonly Spoke[];
 }
 
-/**
- * A crank from the side, its nose at the left, as one bent wire; in units of the pin spacing, the first main bearing's
- * axis through the origin. What points to the right from the nose comes towards the viewer, and stands left and down.
- *
- * @param reach length of a throw, in pin spacings
- */
-export function sideView(
-  throws: readonly Throw[],
-  reach: number,
-): { readonly wire: readonly Spot[]; readonly pins: readonly SidePin[]; readonly end: number } {
-  const first = Math.min(...throws.map(({ position }) => position));
-  const last = Math.max(...throws.map(({ position }) => position));
-  const end = last - first + 1.1;
-  const off = (angle: number): Spot => ({
-    x: -depth * reach * Math.sin(angle),
-    y: reach * (depth * Math.sin(angle) - Math.cos(angle)),
-  });
-  const pins = throws.map(({ angle, position }, at) => {
-    const halves = throws.filter((one) => one.position === position).length;
-    const before = throws.slice(0, at).filter((one) => one.position === position).length;
-    const half = 0.26 / halves;
-    const { x, y } = off(angle);
-    const middle = position - first + 0.55 - 0.26 + half * (1 + 2 * before);
-    return { number: at + 1, spot: { x: middle + x, y }, half, middle };
-  });
-  const wire: Spot[] = [{ x: 0, y: 0 }];
-  for (const [at, { spot, half, middle }] of pins.entries()) {
-    const { position } = throws[at] ?? { position: 0 };
-    if (throws[at - 1]?.position !== position) wire.push({ x: middle - half, y: 0 });
-    wire.push({ x: spot.x - half, y: spot.y }, { x: spot.x + half, y: spot.y });
-    if (throws[at + 1]?.position !== position) wire.push({ x: middle + half, y: 0 });
-  }
-  wire.push({ x: end, y: 0 });
-  return {
-    wire,
-    pins: pins.map(({ number, spot, half }) => ({ number, spot, half })),
-    end,
-  };
+/** The crankpins from the nose on, the halves of a split pin together. */
+export function stationsOf(throws: readonly Throw[]): readonly Station[] {
+  const positions = [...new Set(throws.map(({ position }) => position))].sort((a, b) => a - b);
+  return positions.map((position) => ({
+    position,
+    spokes: throws.flatMap((one, at) =>
+      one.position === position ? [{ angle: one.angle, numbers: [at + 1] }] : [],
+    ),
+  }));
 }

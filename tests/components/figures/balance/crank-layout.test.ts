@@ -5,9 +5,10 @@ import {
 } from '../../../../src/calculators/balance/crank-layout.choices.ts';
 import {
   drawnLayouts,
-  sideView,
   spokesOf,
+  stationsOf,
 } from '../../../../src/components/figures/balance/crank-layout.ts';
+import { crankPins } from '../../../../src/core/balance/crank-pins.ts';
 import type { FigureSet } from '../../../../src/components/figures/types.ts';
 
 const set = (layout?: string): FigureSet => ({
@@ -38,24 +39,19 @@ test('throws behind one another are one spoke with all their numbers', () => {
   expect(spokesOf(throws).map(({ numbers }) => numbers)).toEqual([[1, 2], [3]]);
 });
 
-describe.each(crankLayouts)('%s from the side', (id) => {
+describe.each(crankLayouts)('the pins of %s along its length', (id) => {
   const throws = throwsOf(id);
-  const { wire, pins, end } = sideView(throws, 0.5);
+  const stations = stationsOf(throws);
 
-  test('has every pin on its wire, in order, between both ends', () => {
-    expect(pins.map(({ number }) => number)).toEqual(throws.map((_, at) => at + 1));
-    for (const { spot, half } of pins)
-      for (const x of [spot.x - half, spot.x + half])
-        expect(wire.some((one) => one.x === x && one.y === spot.y)).toBe(true);
-    expect(wire[0]).toEqual({ x: 0, y: 0 });
-    expect(wire.at(-1)).toEqual({ x: end, y: 0 });
-  });
-
-  test('shows a throw that points up above the axis, and one that points down below it', () => {
-    for (const [at, { angle }] of throws.entries()) {
-      const up = Math.cos(angle);
-      // Beside the axis the depth decides.
-      if (Math.abs(up) > 0.5) expect(Math.sign(pins[at]?.spot.y ?? 0)).toBe(-Math.sign(up));
-    }
+  test('are each there once, from the nose on, with every throw under its number', () => {
+    const places = stations.map(({ position }) => position);
+    expect(places).toEqual([...places].sort((a, b) => a - b));
+    expect(places).toHaveLength(crankPins(throws).pins);
+    const drawn = stations.flatMap(({ position, spokes }) =>
+      spokes.map(({ angle, numbers }) => ({ angle, position, numbers })),
+    );
+    expect(drawn).toEqual(
+      throws.map(({ angle, position }, at) => ({ angle, position, numbers: [at + 1] })),
+    );
   });
 });
