@@ -1,14 +1,11 @@
 import { hydrate } from 'svelte';
 import { opened } from '../../notebook/notebook.svelte.ts';
-import { clickCell, moveByKeys } from '../form/keys.ts';
 import Jobs from './Jobs.svelte';
 
 /** Brings the list of jobs to life in the server's HTML. */
 const target = document.querySelector<HTMLElement>('[data-jobs]');
 if (target !== null) {
   await opened;
-  document.addEventListener('keydown', moveByKeys);
-  document.addEventListener('click', clickCell);
   hydrate(Jobs, { target, props: { topics: target.dataset['topics'] ?? '' } });
   target.setAttribute('data-alive', '');
   document.documentElement.removeAttribute('data-pending');
