@@ -30,10 +30,19 @@ export function chosenLayouts(): readonly {
   }));
 }
 
-/** Chooses the layout of both sets: one engine has one crank until the reader says otherwise. Undefined: not known. */
+/**
+ * Chooses the layout of the engine, for all sets of the open job in one step back: one engine has one crank until the
+ * reader says otherwise. Undefined: not known. Nothing of a link that is visited.
+ */
 export function chooseLayout(layout: CrankLayout | undefined): void {
-  for (const set of bothSets) {
-    if (layout === undefined) notebook.clear(set, crankLayout.name);
-    else notebook.put(set, crankLayout.name, { text: layout, unit: '' }, crankLayout);
-  }
+  notebook.together(() => {
+    for (const set of notebook.sets.kept) {
+      const { [crankLayout.name]: before, ...others } = notebook.ownOf(set);
+      // The others have the baseline's, but for the candidate where an example of its own would stand.
+      const isHeld = set === 'baseline' || (set === 'candidate' && !notebook.isBare);
+      if (layout !== undefined && isHeld)
+        notebook.refill(set, { ...others, [crankLayout.name]: { text: layout, unit: '' } });
+      else if (before !== undefined) notebook.refill(set, others);
+    }
+  });
 }

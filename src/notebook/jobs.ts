@@ -110,7 +110,7 @@ export function wholeJob(device: Shelf, id: string): WholeJob {
 /** One job as a list shows it. */
 export function readJob(device: Shelf, id: string): Job {
   const { job, values, about, hasExample } = wholeJob(device, id);
-  const layouts = bothSets.flatMap((set) => values[set][layoutName]?.text ?? []);
+  const layouts = keptSets.flatMap((set) => values[set][layoutName]?.text ?? []);
   const numbers = countValues(values) - layouts.length;
   return { id, label: job, about, numbers, layout: values.baseline[layoutName]?.text, hasExample };
 }

@@ -125,6 +125,10 @@ export class Notebook extends Columns {
     this.forgetCarried();
     this.changed();
   }
+  /** True in a job of the reader's in which no example stands for what only they can have. */
+  get isBare(): boolean {
+    return this.#own.isBare;
+  }
   /** The reader's own values of a set of the job, by name. */
   ownOf(set: KeptSet): Readonly<Record<string, StoredValue>> {
     return this.#own.values[set];

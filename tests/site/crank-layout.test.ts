@@ -182,7 +182,7 @@ describe('the layout', () => {
       await enter(box, text);
     }
     // By hand: π/4 × 8² × 9 × 3 cm³.
-    await says(engine(page), 'Displacement: Baseline 1357 cm³.');
+    await says(engine(page), 'Displacement: 1357 cm³.');
     await says(page.locator('li.open'), '5 numbers of your own; In-line three');
     await work(page, 'piston-motion/', 'piston-motion');
     await stands(page, 'piston-motion', 'stroke', '90');
