@@ -68,7 +68,7 @@ describe('a job begins with its layout', () => {
     await work(page, 'bobweight/', 'bobweight');
     await stands(page, 'bobweight', 'rodsPerPin', '1');
     await says(note(page, 'bobweight', 'rodsPerPin', 'baseline'), 'from Crank layout');
-    await says(note(page, 'bobweight', 'rodsPerPin', 'candidate'), 'from Crank layout');
+    await says(note(page, 'bobweight', 'rodsPerPin', 'candidate'), 'same as Baseline');
     await stands(page, 'bobweight', 'reciprocatingFraction', '50');
     await says(note(page, 'bobweight', 'reciprocatingFraction', 'baseline'), 'from Crank layout');
     await weigh(page);
