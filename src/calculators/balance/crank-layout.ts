@@ -60,7 +60,11 @@ export const crankLayout = defineCalculator({
     displacement: maybe(
       volume('V_D', 'Displacement of the engine', { phrase: 'The displacement' }),
     ),
-    meanSpeed: maybe(pistonSpeed('v_m', 'Mean piston speed at the redline')),
+    meanSpeed: maybe(
+      pistonSpeed('v_m', 'Mean piston speed at the redline', {
+        phrase: 'The mean piston speed at the redline',
+      }),
+    ),
     overRevRise: maybe(
       percent('q_over', 'Inertia forces at the over-rev, above those at the redline'),
     ),
