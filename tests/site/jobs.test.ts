@@ -126,7 +126,7 @@ describe('jobs', () => {
     await says(copy, 'Open in this tab.');
     await says(copy, '1 number of your own');
     await copy.getByText('Name, customer, engine, notes').click();
-    await copy.getByLabel('Customer').fill('=HYPERLINK("x")');
+    await copy.getByLabel('Customer', { exact: true }).fill('=HYPERLINK("x")');
     await copy.getByLabel('Notes').fill('<img src=x onerror=alert(1)>');
     await says(copy, '1 number of your own; =HYPERLINK("x")');
     await copy.getByLabel('Name of the job').fill('Spare');
