@@ -7,30 +7,49 @@ import type { SetView, WorkView } from './work.svelte.ts';
 const quiet = 150;
 
 const all = new Set<Pace>();
+/** What follows in the frame that comes. */
+const due = new Set<Pace>();
 
 /** Makes every part of the page follow now: it is about to be printed. */
 export function catchUpAll(): void {
   for (const pace of all) pace.catchUp();
 }
 
+/** Lets a part follow once the page has shown what follows at once: a task after the next frame has been begun. */
+function catchUpSoon(pace: Pace): void {
+  // Only the first asks for a frame, so that changes which come faster than frames put nothing off.
+  if (due.size === 0)
+    requestAnimationFrame(() => {
+      setTimeout(() => {
+        const waiting = [...due];
+        due.clear();
+        for (const each of waiting) each.catchUp();
+      });
+    });
+  due.add(pace);
+}
+
 /**
- * Says when a part of the page follows the notebook: at every key while it can be seen, else once the keys are
- * quiet. What nobody sees costs nothing while somebody types.
+ * Says when a part of the page follows the notebook: while it can be seen, at every key, or where it is late, one
+ * frame after the results; else once the keys are quiet. What nobody sees costs nothing while somebody types.
  */
 export class Pace {
   /** True while the part is on the screen. */
   seen = $state(true);
+  readonly #behind: WorkView | undefined;
   #turn = $state(0);
 
-  constructor(seen = true) {
+  /** @param how `behind` is the work that a part follows one frame late; without it the part follows at once */
+  constructor({ seen = true, behind }: { seen?: boolean; behind?: WorkView | undefined } = {}) {
     this.seen = seen;
+    this.#behind = behind;
     // On the server every page of every reader would stay in it.
     if (typeof window !== 'undefined') all.add(this);
   }
 
-  /** What `read` gives: live while seen, else as of the last time that {@link catchUp} ran. For a derived value. */
+  /** What `read` gives: live, else as of the last time that {@link catchUp} ran. For a derived value. */
   now<T>(read: () => T): T {
-    if (this.seen) return read();
+    if (this.seen && this.#behind === undefined) return read();
     void this.#turn;
     return untrack(read);
   }
@@ -40,11 +59,16 @@ export class Pace {
     this.#turn += 1;
   }
 
-  /** Catches up once the keys have been quiet. Call inside an effect root. */
+  /** Catches up when it is time. Call inside an effect root. */
   follow(): void {
     $effect(() => {
+      if (this.seen) {
+        if (this.#behind === undefined) return undefined;
+        readAll(this.#behind);
+        catchUpSoon(this);
+        return undefined;
+      }
       void notebook.revision;
-      if (this.seen) return undefined;
       const timer = setTimeout(() => {
         this.catchUp();
       }, quiet);
@@ -53,6 +77,20 @@ export class Pace {
       };
     });
   }
+}
+
+/** Reads all that a view gives, so that the effect which calls it hears of every change: some come without a key. */
+function readAll(work: WorkView): void {
+  for (const set of Object.values(work.sets)) {
+    void set.evaluation;
+    void set.input;
+    void set.output;
+    void set.stale;
+    void set.standing;
+    void set.uncertainty;
+  }
+  void work.comparison;
+  void work.system;
 }
 
 class PacedSet implements SetView {
@@ -122,5 +160,7 @@ export class PacedWork implements WorkView {
   }
   put(set: SetId, name: string, text: string, unit: string): void {
     this.#work.put(set, name, text, unit);
+    // What is dragged follows the hand, and not a frame later.
+    this.#pace.catchUp();
   }
 }

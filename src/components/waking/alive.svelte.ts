@@ -13,8 +13,8 @@ export { flushSync };
 
 /**
  * Brings parts of the server's HTML to life in place: calculators, figures, the notebook bar and the numbers in
- * prose, all on one notebook. Each part follows it at its own pace: at every key while it can be seen, else once
- * the keys are quiet. Only the declarations of this page are fetched.
+ * prose, all on one notebook. Each part follows it at its own pace ({@link Pace}). Only the declarations of this
+ * page are fetched.
  */
 const declarations = import.meta.glob<Readonly<Record<string, AnyCalculator>>>([
   '../../calculators/*/*.ts',
@@ -37,13 +37,16 @@ window.addEventListener('beforeprint', () => {
   fillProse();
 });
 
-/** A pace that follows in the background; whoever asks for it says when its part is seen. */
-function makePace(): Pace {
-  const pace = new Pace();
+/**
+ * A work at a pace of its own, kept in the background; whoever asks for it says when its part is seen. At a key the
+ * reader waits for results, so drawings and prose are late: they follow in the frame after.
+ */
+function pacedOf(work: WorkView, late: boolean): readonly [PacedWork, Pace] {
+  const pace = new Pace({ behind: late ? work : undefined });
   $effect.root(() => {
     pace.follow();
   });
-  return pace;
+  return [new PacedWork(work, pace), pace];
 }
 
 async function make(id: string): Promise<Work> {
@@ -84,11 +87,10 @@ async function fill(id: string): Promise<void> {
     workOf(id),
   ]);
   fillProse = fillWaiting;
-  const pace = makePace();
+  const [paced, pace] = pacedOf(work, true);
   const slots = new Slots(document, work.calculator, (seen) => {
     pace.seen = seen;
   });
-  const paced = new PacedWork(work, pace);
   $effect.root(() => {
     $effect(() => {
       slots.fill(slotSets(paced), notebook.system);
@@ -118,13 +120,12 @@ export function workOf(id: string): Promise<Work> {
 }
 
 /** The same at the pace of one part of the page. */
-async function pacedWorkOf(id: string, part: Element): Promise<PacedWork> {
-  const work = await workOf(id);
-  const pace = makePace();
+async function pacedWorkOf(id: string, part: Element, late: boolean): Promise<PacedWork> {
+  const [paced, pace] = pacedOf(await workOf(id), late);
   watchScreen(part, (seen) => {
     pace.seen = seen;
   });
-  return new PacedWork(work, pace);
+  return paced;
 }
 
 function bring<Props extends Record<string, unknown>>(
@@ -157,7 +158,7 @@ export async function prepare(target: HTMLElement): Promise<() => void> {
   if (calculator !== undefined) {
     const [{ default: part }, work] = await Promise.all([
       import('../calculator/Calculator.svelte'),
-      pacedWorkOf(calculator, target),
+      pacedWorkOf(calculator, target, false),
     ]);
     return () => {
       bring(part, target, { work });
@@ -167,7 +168,7 @@ export async function prepare(target: HTMLElement): Promise<() => void> {
     const { Drawn, loadFigure } = await import('../figures/index.ts');
     const [{ default: Part }, work] = await Promise.all([
       loadFigure(figure),
-      pacedWorkOf(of ?? '', target),
+      pacedWorkOf(of ?? '', target, true),
     ]);
     return () => {
       bring(Drawn, target, { Part, work });
