@@ -19,11 +19,13 @@ const base = process.env['THROWBOOK_BASE'] ?? '/';
 const dictionary = /calculators[\\/]([a-z]+)[\\/]quantities\.ts/;
 // A choice with many options, or with a table behind it.
 const choices = /calculators[\\/]\w+[\\/]([\w-]+)\.choices\.ts/;
-// What every calculator is made of, and its work; its keys are heard before it is there.
+// Svelte as far as forms need it, and the notebook, with what reads and writes numbers.
+const common =
+  /svelte[\\/]src[\\/](?!.*bindings[\\/](?:select|size|this|universal))|notebook[\\/]notebook|calculators[\\/](?:quantity|evaluate|output|output-unit|define)\.|units[\\/](?:units|result|field)\.|core[\\/]refuse/;
+// What brings a page to life, what every calculator is made of, the bar and the numbers in prose; keys are heard
+// before it is there.
 const calculator =
-  /components[\\/](?:form(?![\\/](?:Pick|keys))|calculator|results(?![\\/]Shares))[\\/]\w+\.(?:svelte|ts)|notebook[\\/](?:work|evaluation|carr)|units[\\/]plus-minus/;
-// What figures are drawn with.
-const drawing = /components[\\/](?:chart|figures)[\\/]|core[\\/]math[\\/]/;
+  /components[\\/](?:(?:form(?![\\/](?:Pick|keys))|calculator|results(?![\\/]Shares))[\\/]\w+|slots[\\/]slots|evidence[\\/]strips|bar[\\/]NotebookBar|waking[\\/](?:alive|on-screen))\.|notebook[\\/](?:work|evaluation|carr)|units[\\/]plus-minus/;
 // What every figure needs, or nearly every one.
 const figure =
   /components[\\/](?:figures[\\/](?:index|types|Drawn|read|parts[\\/](?:FigureFrame|CutHatch))|chart[\\/](?:FoldedTable|Scroller|size|download))\./;
@@ -62,12 +64,10 @@ export default defineConfig({
                 // A group takes along what its modules import, unless a group before it has it.
                 groups: [
                   // The few bytes that every page begins with must not bring the rest along.
-                  { name: 'first', test: /preload-helper|site[\\/]to\.ts/, priority: 5 },
-                  {
-                    name: 'entry',
-                    test: /calculators[\\/]quantity\.ts|units[\\/]units\.ts/,
-                    priority: 6,
-                  },
+                  { name: 'first', test: /preload-helper|site[\\/]to\.ts/, priority: 7 },
+                  // What most pages share is one file: it packs better than forty, and is fetched at once. It is named,
+                  // since what many pages use is not what every page uses. Before what follows, or that would take it.
+                  { name: 'common', test: common, priority: 6 },
                   // The tables behind a choice are wanted where it is made, and not by all of its subject.
                   {
                     test: choices,
@@ -80,14 +80,7 @@ export default defineConfig({
                     name: (id) => `quantities-${dictionary.exec(id)?.[1] ?? ''}`,
                     priority: 4,
                   },
-                  // What most pages share is one file: it packs better than forty, and is fetched at once.
-                  {
-                    name: 'common',
-                    test: (id) => !drawing.test(id),
-                    minShareCount: 8,
-                    priority: 3,
-                  },
-                  // And what every calculator is made of is another.
+                  // What every topic's page comes to life with is another.
                   { name: 'calculator', test: calculator, priority: 2 },
                   // And what figures have in common a third.
                   { name: 'figure', test: figure, priority: 1 },

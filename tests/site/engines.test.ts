@@ -80,7 +80,7 @@ const judgeMeanings = `${openAll}
 
 /** Brings every part of the page to life. */
 const wake = `for (const part of document.querySelectorAll('[data-calculator], [data-figure], [data-notebook-bar]'))
-  part.dispatchEvent(new PointerEvent('pointerover', { bubbles: true }));`;
+  part.dispatchEvent(new PointerEvent('pointermove', { bubbles: true }));`;
 const unwoken = `return document.querySelectorAll(':is([data-calculator], [data-figure], [data-notebook-bar]):not([data-alive])').length`;
 
 async function awake(tab: Tab): Promise<void> {

@@ -85,7 +85,7 @@ describe('a number typed in a part that cannot be fetched', () => {
   it('is told of where it is seen, though a part in a closed fold was lost first', async () => {
     const { page } = await arriveCut('bobweight/');
     const folded = page.locator('[data-calculator="bobweight-error"]');
-    await folded.dispatchEvent('pointerover');
+    await folded.dispatchEvent('pointermove');
     await page
       .locator('.stale-note:has(+ [data-calculator="bobweight-error"])')
       .waitFor({ state: 'attached' });

@@ -1,7 +1,8 @@
 import type { AnyCalculator, SetId } from '../../calculators/define.ts';
 import type { PropagatedOutputs } from '../../calculators/uncertainty.ts';
 import type { System } from '../../units/kinds.ts';
-import { slotContent, type SlotMarks, type SlotValues, valueOnTheWay } from './slots.ts';
+import { valueOnTheWay } from './on-the-way.ts';
+import { slotContent, type SlotMarks, type SlotValues } from './slots.ts';
 
 /** One slot, as it is written into the page at build, with the number it opens with. */
 export interface SlotToWrite extends SlotMarks {

@@ -11,7 +11,7 @@ import type { PropagatedOutputs } from '../../calculators/uncertainty.ts';
 import { formatQuantity } from '../../units/format.ts';
 import { formatResult, withoutFalseZeros } from '../../units/result.ts';
 import type { Kind, System } from '../../units/kinds.ts';
-import { workPostfix } from './postfix.ts';
+import type { valueOnTheWay } from './on-the-way.ts';
 import { type Block, watchScreen } from '../waking/on-screen.ts';
 import { Strips, type StripSet } from '../evidence/strips.ts';
 
@@ -45,7 +45,8 @@ export function declared(calculator: AnyCalculator, name: string): Entry | Shown
   return calculator.inputs[name] ?? fromOutput ?? calculator.comparisons?.[name];
 }
 
-function isList(value: Value | Result): value is readonly number[] {
+/** True for a list of readings. */
+export function isList(value: Value | Result): value is readonly number[] {
   return Array.isArray(value);
 }
 
@@ -122,14 +123,6 @@ export function slotContent(
   return marks.also === undefined ? text : ` = ${text}`;
 }
 
-/** The value of a postfix line among the values of a set. */
-export function valueOnTheWay(postfix: string, values: SlotValues): number | undefined {
-  return workPostfix(postfix, (name) => {
-    const value = values[name];
-    return typeof value === 'object' && !isList(value) ? undefined : value;
-  });
-}
-
 function isInput(value: Value | Result): value is Value {
   return typeof value !== 'object' || Array.isArray(value);
 }
@@ -189,6 +182,7 @@ function fill(
   calculator: AnyCalculator,
   sets: Readonly<Record<string, SlotSet>>,
   system: System,
+  work: typeof valueOnTheWay | undefined,
 ): void {
   const all: Record<string, SlotValues> = Object.fromEntries(
     Object.entries(sets).map(([set, { values }]) => [set, values]),
@@ -201,9 +195,9 @@ function fill(
     // Asked of the set itself: a value on the way that could not be worked is none.
     const isWithout = isEmpty(sets[set]?.values ?? {});
     // Without a result the case that was shown stays, and its numbers are dashes.
-    if (marks.if !== undefined && !isWithout) slot.hidden = valueOnTheWay(marks.if, values) !== 1;
+    if (marks.if !== undefined && !isWithout) slot.hidden = work?.(marks.if, values) !== 1;
     if (postfix !== undefined) {
-      const value = valueOnTheWay(postfix, values);
+      const value = work?.(postfix, values);
       values = { ...values, [name]: value };
       all[set] = values;
       if (!isWanted(place)) continue;
@@ -269,14 +263,22 @@ export class Slots {
   readonly #strips: Strips;
   readonly #blocks = new Map<Element, Block>();
   readonly #tell: (seen: boolean) => void;
+  readonly #work: typeof valueOnTheWay | undefined;
 
   /**
    * @param root where to look; the page
    * @param tell hears whether any of it is on the screen, each time that may have changed
+   * @param work works the values on the way and the cases; only a page that has some need have fetched it
    */
-  constructor(root: ParentNode, calculator: AnyCalculator, tell: (seen: boolean) => void) {
+  constructor(
+    root: ParentNode,
+    calculator: AnyCalculator,
+    tell: (seen: boolean) => void,
+    work: typeof valueOnTheWay | undefined,
+  ) {
     this.#calculator = calculator;
     this.#tell = tell;
+    this.#work = work;
     const slots = root.querySelectorAll<HTMLElement>(
       `[data-v^="${calculator.id}."], [data-case^="${calculator.id}."]`,
     );
@@ -328,12 +330,12 @@ export class Slots {
     const strips = { baseline: stripOf(sets.baseline), candidate: stripOf(sets.candidate) };
     const isSeen = ({ block, folds }: Place): boolean =>
       block.seen && folds.every((fold) => fold.open);
-    fill(this.#places, isSeen, calculator, sets, system);
+    fill(this.#places, isSeen, calculator, sets, system, this.#work);
     this.#strips.mark(strips, system, ({ seen }) => seen);
     waiting.delete(calculator.id);
     if (this.#places.every(isSeen) && this.#strips.every(({ seen }) => seen)) return;
     fillLater(calculator.id, () => {
-      fill(this.#places, () => true, calculator, sets, system);
+      fill(this.#places, () => true, calculator, sets, system, this.#work);
       this.#strips.mark(strips, system, () => true);
     });
   }

@@ -82,15 +82,19 @@ function slotSets({ sets, comparison, system }: WorkView): SlotSets {
 
 /** Lets the numbers in prose and the validity strips of one calculator follow it. */
 async function fill(id: string): Promise<void> {
-  const [{ fillWaiting, Slots }, work] = await Promise.all([
+  const [{ fillWaiting, Slots }, work, way] = await Promise.all([
     import('../slots/slots.ts'),
     workOf(id),
+    document.querySelector('[data-postfix], [data-if]') === null
+      ? undefined
+      : import('../slots/on-the-way.ts'),
   ]);
   fillProse = fillWaiting;
   const [paced, pace] = pacedOf(work, true);
-  const slots = new Slots(document, work.calculator, (seen) => {
+  const tell = (seen: boolean): void => {
     pace.seen = seen;
-  });
+  };
+  const slots = new Slots(document, work.calculator, tell, way?.valueOnTheWay);
   $effect.root(() => {
     $effect(() => {
       slots.fill(slotSets(paced), notebook.system);

@@ -6,7 +6,7 @@ import { overtake, remember, replay, telling } from './replay.ts';
 /*
  * The only code that every page with calculators begins with. As long as nobody has written anything, the
  * server's HTML already shows the right numbers, so a part is fetched and brought to life when it is touched: by a
- * pointer over it, a finger or the focus. The reader's own numbers, from this device or a link, concern
+ * pointer that moves over it, a finger or the focus. The reader's own numbers, from this device or a link, concern
  * all parts at once; the first number written on the page does too, and then the rest follows when the browser is
  * idle.
  */
@@ -105,8 +105,8 @@ function wakeAll(): void {
   });
 }
 
-// Most readers look at most parts, and leave them at that.
-for (const kind of ['pointerover', 'pointerdown', 'focusin']) {
+// Most readers look at most parts, and leave them at that: one that scrolls past under a resting pointer sleeps on.
+for (const kind of ['pointermove', 'pointerdown', 'focusin']) {
   document.addEventListener(kind, ({ target }) => {
     const part = partOf(target);
     if (part !== undefined && lost?.isLost(part) !== true) void wake(part);

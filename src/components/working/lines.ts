@@ -1,7 +1,8 @@
 import type { Step, Why } from '../../calculators/step.ts';
 import type { AnyCalculator, SetId } from '../../calculators/define.ts';
 import { caseHtml, slotHtml } from '../slots/slot-html.ts';
-import { declared, valueOnTheWay, type SlotValues } from '../slots/slots.ts';
+import { valueOnTheWay } from '../slots/on-the-way.ts';
+import { declared, type SlotValues } from '../slots/slots.ts';
 import { applies, casesOf, symbolsIn } from './cases.ts';
 import { know, type Known, optionsOf, unitIn } from './know.ts';
 import { mathML } from './mathml.ts';

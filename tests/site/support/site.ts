@@ -142,6 +142,6 @@ export async function touchAll(page: Page): Promise<void> {
     for (const part of document.querySelectorAll(
       '[data-calculator], [data-figure], [data-notebook-bar]',
     ))
-      part.dispatchEvent(new PointerEvent('pointerover', { bubbles: true }));
+      part.dispatchEvent(new PointerEvent('pointermove', { bubbles: true }));
   });
 }

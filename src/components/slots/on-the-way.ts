@@ -1,0 +1,10 @@
+import { workPostfix } from './postfix.ts';
+import { isList, type SlotValues } from './slots.ts';
+
+/** The value of a postfix line among the values of a set. */
+export function valueOnTheWay(postfix: string, values: SlotValues): number | undefined {
+  return workPostfix(postfix, (name) => {
+    const value = values[name];
+    return typeof value === 'object' && !isList(value) ? undefined : value;
+  });
+}
