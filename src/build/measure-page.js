@@ -91,12 +91,14 @@ async function write(page) {
 }
 
 /**
- * From a key in a field to all that can be seen computed, written and laid out, with the processor slowed; and after
- * each key the fixed piece of work. What is off the screen follows when the keys are quiet, and is not waited for.
+ * With the processor slowed: from a key in a field to all results that can be seen computed, written and laid out; what
+ * figures and prose in sight then take, which follow in the frame after; and after each key the fixed piece of work.
+ * What is off the screen follows when the keys are quiet, and is not waited for.
  *
  * @param {import('playwright-core').Browser} browser
  * @param {string} url
- * @returns {Promise<{ keys: number[], fixed: number[] }>} milliseconds; none when the page has no field
+ * @returns {Promise<{ keys: number[], figures: number[], fixed: number[] }>} milliseconds; none when the page has no
+ *   field
  */
 export async function strike(browser, url) {
   const context = await browser.newContext({ serviceWorkers: 'block' });
@@ -104,7 +106,7 @@ export async function strike(browser, url) {
   await page.goto(url, { waitUntil: 'networkidle' });
   if (!(await write(page))) {
     await context.close();
-    return { keys: [], fixed: [] };
+    return { keys: [], figures: [], fixed: [] };
   }
   const devtools = await context.newCDPSession(page);
   await devtools.send('Emulation.setCPUThrottlingRate', { rate: slowed });
@@ -116,13 +118,22 @@ export async function strike(browser, url) {
     /** @type {number[]} */
     const keys = [];
     /** @type {number[]} */
+    const figures = [];
+    /** @type {number[]} */
     const fixed = [];
-    if (!(found instanceof HTMLInputElement)) return { keys, fixed };
+    if (!(found instanceof HTMLInputElement)) return { keys, figures, fixed };
+    /** @returns {Promise<number>} when a task that follows the next frame begins */
+    const afterFrame = () =>
+      new Promise((done) => {
+        requestAnimationFrame(() => setTimeout(() => done(performance.now())));
+      });
     const field = found;
     field.focus();
     const typed = field.value;
     for (let count = 0; count < 40; count += 1) {
       const changed = typed.replace(/\d(?=\D*$)/u, String(count % 10));
+      // Asked for before and after the page asks for its own frame, so that the page's work lies in between.
+      const before = afterFrame();
       const began = performance.now();
       field.value = changed;
       field.dispatchEvent(new InputEvent('input', { bubbles: true, inputType: 'insertText' }));
@@ -130,12 +141,17 @@ export async function strike(browser, url) {
       for (let turn = 0; turn < 5; turn += 1) await Promise.resolve();
       void document.body.offsetHeight;
       keys.push(performance.now() - began);
+      const after = afterFrame();
+      const follows = await before;
+      await after;
+      void document.body.offsetHeight;
+      figures.push(performance.now() - follows);
       await new Promise((done) => setTimeout(done, 250));
       const start = performance.now();
       work();
       fixed.push(performance.now() - start);
     }
-    return { keys, fixed };
+    return { keys, figures, fixed };
   }, firstField);
   await context.close();
   return times;

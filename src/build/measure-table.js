@@ -35,10 +35,10 @@ export function noteBytes(what, bytes, budget) {
  * @param {string} what
  * @param {readonly number[]} times in ms
  * @param {readonly number[]} fixed the times of the fixed piece of work in between, in ms
- * @param {{ budget: number, slowed?: number }} how the budget in ms; how many times the processor was slowed
+ * @param {{ budget?: number, slowed?: number }} how the budget in ms; how many times the processor was slowed
  */
 export function noteTimes(what, times, fixed, { budget, slowed = 1 }) {
-  const digits = budget < 10 ? 3 : 1;
+  const digits = budget !== undefined && budget < 10 ? 3 : 1;
   /** @type {(time: number) => string} */
   const print = (time) => `${time.toFixed(digits)} ms`;
   for (const [name, share] of /** @type {const} */ ([
@@ -49,8 +49,7 @@ export function noteTimes(what, times, fixed, { budget, slowed = 1 }) {
     const factor = machineFactor(fixed, share, slowed);
     note(`${what}, ${name}`, `${print(time)} at factor ${factor.toFixed(2)}`, {
       fair: print(time / factor),
-      budget: `${budget} ms`,
-      kept: time / factor <= budget,
+      ...(budget === undefined ? {} : { budget: `${budget} ms`, kept: time / factor <= budget }),
     });
   }
 }

@@ -36,11 +36,14 @@ function catchUpSoon(pace: Pace): void {
 export class Pace {
   /** True while the part is on the screen. */
   seen = $state(true);
-  readonly #behind: WorkView | undefined;
+  readonly #behind: (() => WorkView) | undefined;
   #turn = $state(0);
 
-  /** @param how `behind` is the work that a part follows one frame late; without it the part follows at once */
-  constructor({ seen = true, behind }: { seen?: boolean; behind?: WorkView | undefined } = {}) {
+  /** @param how `behind` gives the work that a part follows one frame late; without it the part follows at once */
+  constructor({
+    seen = true,
+    behind,
+  }: { seen?: boolean; behind?: (() => WorkView) | undefined } = {}) {
     this.seen = seen;
     this.#behind = behind;
     // On the server every page of every reader would stay in it.
@@ -64,7 +67,7 @@ export class Pace {
     $effect(() => {
       if (this.seen) {
         if (this.#behind === undefined) return undefined;
-        readAll(this.#behind);
+        readAll(this.#behind());
         catchUpSoon(this);
         return undefined;
       }

@@ -225,6 +225,12 @@ export function unitsOfKind(of: Kind): readonly Unit[] {
   return all.filter((u) => u.kind === of);
 }
 
+/** A size in SI in the unit given, without its offset. */
+function sizeIn(si: number, { factor }: Unit): number {
+  const inverse = 1 / factor;
+  return Number.isInteger(inverse) ? si * inverse : si / factor;
+}
+
 /** A size in SI as a difference, so without the offset of a temperature: 5 °F apart is 2.78 K apart. */
 export function differenceToSI(value: number, unitId: string): number {
   const { factor } = unitOf(unitId);
@@ -236,9 +242,7 @@ export function differenceToSI(value: number, unitId: string): number {
 
 /** A difference in SI, in the given unit; the inverse of {@link differenceToSI}. */
 export function differenceFromSI(si: number, unitId: string): number {
-  const { factor } = unitOf(unitId);
-  const inverse = 1 / factor;
-  return Number.isInteger(inverse) ? si * inverse : si / factor;
+  return sizeIn(si, unitOf(unitId));
 }
 
 /** A value in SI. Throws RangeError for an unknown unit. */
@@ -248,7 +252,9 @@ export function toSI(value: number, unitId: string): number {
 
 /** An SI value in the given unit; the inverse of {@link toSI} to the last bit or two. */
 export function fromSI(si: number, unitId: string): number {
-  return differenceFromSI(si - (unitOf(unitId).offset ?? 0), unitId);
+  // Curves ask for every one of their points.
+  const unit = unitOf(unitId);
+  return sizeIn(si - (unit.offset ?? 0), unit);
 }
 
 /**
