@@ -50,7 +50,8 @@ export async function weigh(browser, url) {
 }
 
 /**
- * Scrolls from top to bottom as a reader does, the pointer over the text: what passes under it is touched.
+ * Scrolls from top to bottom as a reader does whose pointer rests in the middle of the screen: what it comes to at
+ * first is touched, and what passes under it is not.
  *
  * @param {import('playwright-core').Page} page
  */
