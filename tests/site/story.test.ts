@@ -8,6 +8,7 @@ import {
   result,
   results,
   says,
+  seen,
   shows,
   stored,
   texts,
@@ -230,7 +231,7 @@ it('the balance card shows both sets and prints on one side', async () => {
     }
   }
   await says(card, 'No. 17: 90° V8 for the hill, spare crank');
-  await says(card, 'Bobweight = rotating mass on the pin, with its oil');
+  await says(card, 'The oil is in the rotating mass, once.');
   await says(card, /kill/);
   await card.locator('.card-qr').waitFor();
   const link = (await card.locator('.card-link a').getAttribute('href')) ?? '';
@@ -357,4 +358,21 @@ it('a saved file carries the notebook to another device', async () => {
   await expect
     .poll(() => field(other, 'bobweight', 'pistonMass', 'baseline').inputValue())
     .toBe('444');
+});
+
+it('a card for one set says which, and its halves add up', async () => {
+  const { page } = await builder();
+  await page.goto('/balance-card/');
+  await alive(page);
+  const card = page.locator('.card');
+  await says(card, 'Two sets are compared here.');
+  await card.getByLabel('Card for').selectOption('Candidate');
+  await says(card, 'Balance the crank for Candidate.');
+  expect(await card.locator('.card-answer td').count()).toBe(1);
+  const printed = await seen(card.locator('.card-answer td'));
+  const [whole = 0] = (printed.match(/[\d.]+/g) ?? []).map(Number);
+  const halves = await seen(card.locator('.card-answer + tr td'));
+  const [one = 0, other = one] = (halves.replace('2 ×', '').match(/[\d.]+/g) ?? []).map(Number);
+  expect((one + other).toFixed(1)).toBe(whole.toFixed(1));
+  await says(card, /Both ends of one rod together [\d.]+ g/);
 });
