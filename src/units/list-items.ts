@@ -22,6 +22,14 @@ export function cells(typed: string): string[] {
   );
 }
 
+/** What stands in a list for a part that was not weighed, so that those after it keep their places. */
+export const gap = '–';
+
+/** True for a reading that is nothing but a dash. */
+export function isGap(item: string): boolean {
+  return /^[-‐-―−]+$/.test(item.trim());
+}
+
 /** Ounces go with the pounds before them. */
 function joined(parts: readonly string[]): string[] {
   const whole: string[] = [];
