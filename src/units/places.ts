@@ -27,11 +27,18 @@ export function readPlace(
   label = field.label,
 ): Place {
   if (text.trim() === '' || isGap(text)) return { text: '' };
-  const read = readQuantity(text, { ...contextOf(field, unit), label });
+  // An example of one reading, and not of the list.
+  const context = contextOf({ ...field, type: 'number' }, unit);
+  const read = readQuantity(text, { ...context, label });
   if (!read.ok) return { text, problem: read.say };
   const remark = read.question ?? read.echo;
   const step = differenceToSI(read.step, read.unit);
   return { text, si: read.si, step, ...(remark === undefined ? {} : { remark }) };
+}
+
+/** What begins the sentence of a problem in one line: `Pistons, line 3,`. */
+export function lineLabel(label: string, at: number): string {
+  return `${label}, line ${String(at + 1)},`;
 }
 
 /**
@@ -41,11 +48,10 @@ export function readPlace(
 export function placesOf(
   { text, unit }: TypedValue,
   field: ListField,
+  label = field.label,
 ): readonly Place[] | undefined {
   const found = readingsOf(text, contextOf(field, unit));
-  return found?.items.map((item, at) =>
-    readPlace(item, field, found.unit, `${field.label}, ${String(at + 1)},`),
-  );
+  return found?.items.map((item, at) => readPlace(item, field, found.unit, lineLabel(label, at)));
 }
 
 /**

@@ -16,7 +16,7 @@ export interface PastedColumn {
   readonly cells: readonly string[];
 }
 
-/** What was pasted, as it is understood. Nothing of it is dropped: what is no row of numbers stands in `others`. */
+/** What was pasted, as it is understood. Nothing of it is dropped: lines after the numbers stand in `rest`. */
 export interface Pasted {
   readonly separator: Separator;
   /** True when each line was one kind of part, and not each column. */
@@ -26,8 +26,8 @@ export interface Pasted {
   readonly from: number;
   readonly to: number;
   readonly columns: readonly PastedColumn[];
-  /** Lines before and after the numbers, cell by cell; the heading among them. */
-  readonly others: readonly (readonly string[])[];
+  /** Lines after the numbers, cell by cell; those before are the headings of the columns. */
+  readonly rest: readonly (readonly string[])[];
 }
 
 /** What the reader says of it where it was understood wrongly. */
@@ -79,7 +79,7 @@ export function readPasted(text: string, field: ListField, as: PastedAs = {}): P
       holds: at === numbered ? 'places' : cells.some(isNumber) ? 'numbers' : 'words',
       cells: places === undefined ? cells : inPlaces(cells, places),
     })),
-    others: [...rows.slice(0, from), ...rows.slice(to)].filter((row) => row.some(Boolean)),
+    rest: rows.slice(to).filter((row) => row.some(Boolean)),
   };
 }
 

@@ -17,11 +17,11 @@ const cells = (text: string, as?: PastedAs): readonly (readonly string[])[] =>
 
 describe('what is copied from a spreadsheet', () => {
   test('is one column with comma decimals and the unit in its head', () => {
-    const { columns, others } = read('Kolben [g]\r\n428,0\r\n427,1\r\n429,2\r\n');
+    const { columns, rest } = read('Kolben [g]\r\n428,0\r\n427,1\r\n429,2\r\n');
     expect(columns).toEqual([
       { heading: 'Kolben [g]', unit: 'g', holds: 'numbers', cells: ['428,0', '427,1', '429,2'] },
     ]);
-    expect(others).toEqual([['Kolben [g]']]);
+    expect(rest).toEqual([]);
   });
 
   test('keeps a blank cell and one that is no number in their places', () => {
@@ -45,13 +45,10 @@ describe('what is copied from a spreadsheet', () => {
   });
 
   test('ends where a line sums up, and keeps that line', () => {
-    const { columns, others, to } = read(
-      'Part\tg\nP1\t428.0\nP2\t427.0\nMean\t427.5\nSpread\t1.0\n',
-    );
+    const { columns, rest, to } = read('Part\tg\nP1\t428.0\nP2\t427.0\nMean\t427.5\nSpread\t1.0\n');
     expect(columns.map(({ holds }) => holds)).toEqual(['words', 'numbers']);
     expect(columns[1]?.cells).toEqual(['428.0', '427.0']);
-    expect(others).toEqual([
-      ['Part', 'g'],
+    expect(rest).toEqual([
       ['Mean', '427.5'],
       ['Spread', '1.0'],
     ]);
@@ -108,9 +105,10 @@ describe('a file of separated values', () => {
 test('lines are taken as the reader says', () => {
   const text = '2026\n428.0\n427.1\n855.1';
   expect(cells(text)).toEqual([['2026', '428.0', '427.1', '855.1']]);
-  const { columns, others } = read(text, { from: 1, to: 3 });
+  const { columns, rest } = read(text, { from: 1, to: 3 });
   expect(columns[0]?.cells).toEqual(['428.0', '427.1']);
-  expect(others).toEqual([['2026'], ['855.1']]);
+  expect(columns[0]?.heading).toBe('2026');
+  expect(rest).toEqual([['855.1']]);
   expect(read(text, { from: 9, to: 2 }).columns[0]?.cells).toEqual([]);
 });
 
