@@ -90,14 +90,15 @@ function holdsNumber(cell: string, kind: Kind): boolean {
   return number.rest === '' || findUnit(number.rest, kind)?.kind === kind;
 }
 
-/** Few lines of many numbers: one line a kind of part, as where the cylinders stand side by side. */
+/** Few lines of many numbers, with no heading over them: one line a kind of part, the cylinders side by side. */
 function isTurned(
   rows: readonly (readonly string[])[],
   isNumber: (cell: string) => boolean,
 ): boolean {
   const width = rows[0]?.length ?? 0;
   const numbers = Math.max(...rows.map((row) => row.filter(isNumber).length));
-  return numbers > 3 && numbers > rows.length && width > rows.length;
+  const isHeaded = rows[0]?.some(isNumber) !== true;
+  return !isHeaded && numbers > 3 && numbers > rows.length && width > rows.length;
 }
 
 function transposed(rows: readonly (readonly string[])[]): readonly (readonly string[])[] {

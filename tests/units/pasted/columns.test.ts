@@ -64,6 +64,8 @@ describe('what is copied from a spreadsheet', () => {
       ['numbers', 'Pistons (oz)', 'oz'],
     ]);
     expect(read(block, { turned: false }).columns).toHaveLength(5);
+    // Headings over the columns say how they stand.
+    expect(read('piston;pin;small end;big end\n15,1;4,2;6,0;14,9').turned).toBe(false);
   });
 });
 
