@@ -1,4 +1,4 @@
-import { cells, isGap, unitBehind, waysToRead } from './list-items.ts';
+import { cells, isGap, isPlain, unitBehind, waysToRead } from './list-items.ts';
 import { clean, longestTyped, plainToken, takeNumber } from './number.ts';
 import { readQuantity } from './quantity.ts';
 import type { Read, ReadContext } from './reading.ts';
@@ -132,6 +132,7 @@ function instead(
 function onlyUnit(items: readonly string[], context: ReadContext): string | undefined {
   const found = new Set<string>();
   for (const item of items) {
+    if (isPlain(item)) continue;
     const one = readQuantity(item, { label: '', kind: context.kind, unit: context.unit });
     if (one.ok && one.typedUnit) found.add(one.unit);
     const unit = one.ok ? undefined : unitBehind(item.split(',').at(-1) ?? '', context);

@@ -1,6 +1,6 @@
 import { contextOf, type ListField, type TypedValue } from './field.ts';
 import { readingsOf } from './list.ts';
-import { gap, isGap } from './list-items.ts';
+import { gap, isGap, isPlain } from './list-items.ts';
 import { readQuantity } from './quantity.ts';
 import { takeApart } from './take-apart.ts';
 import { differenceFromSI, differenceToSI, unitOf } from './units.ts';
@@ -19,6 +19,11 @@ export interface Place {
   readonly remark?: string;
 }
 
+/** Places as they were read last, by field: at a key one of a list has changed, and reading text is what takes time. */
+const known = new WeakMap<ListField, Map<string, Place>>();
+/** As many as two sets of sixteen need, and what was typed on the way to them. */
+const mostKnown = 200;
+
 /** Reads one place by itself; never throws. `label` begins the sentence of a problem. */
 export function readPlace(
   text: string,
@@ -27,6 +32,16 @@ export function readPlace(
   label = field.label,
 ): Place {
   if (text.trim() === '' || isGap(text)) return { text: '' };
+  const places = known.get(field) ?? new Map<string, Place>();
+  known.set(field, places);
+  const key = [unit, label, text].join('\n');
+  const place = places.get(key) ?? readAnew(text, field, unit, label);
+  if (places.size >= mostKnown) places.clear();
+  places.set(key, place);
+  return place;
+}
+
+function readAnew(text: string, field: ListField, unit: string, label: string): Place {
   // An example of one reading, and not of the list.
   const context = contextOf({ ...field, type: 'number' }, unit);
   const read = readQuantity(text, { ...context, label });
@@ -78,6 +93,7 @@ function asItem(
   unit: string,
 ): { readonly text: string; readonly isNamed?: boolean } {
   if (text.trim() === '' || isGap(text)) return { text: gap };
+  if (isPlain(text)) return { text, isNamed: false };
   const read = readQuantity(text, contextOf(field, unit));
   const typed = read.ok ? takeApart(text, unit, read.value) : undefined;
   if (!read.ok) return { text: whole(text.replace(parting, ' · ')) };

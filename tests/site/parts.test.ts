@@ -12,6 +12,10 @@ const eight =
 
 async function openParts(page: Page, place = ''): Promise<void> {
   await page.goto(`parts/${place}`);
+  await awake(page);
+}
+async function awake(page: Page): Promise<void> {
+  await page.locator('[data-parts]').dispatchEvent('pointerover');
   await page.locator('[data-parts][data-alive]').waitFor();
 }
 async function unfold(page: Page, group: string): Promise<void> {
@@ -77,7 +81,7 @@ describe('eight weights pasted from a spreadsheet', () => {
     await there.getByRole('button', { name: 'Use it' }).click();
     await expect.poll(() => mass.inputValue()).toBe('428.09');
     await there.getByRole('link', { name: 'mean of the 8 weighed' }).click();
-    await bobweight.locator('[data-parts][data-alive]').waitFor();
+    // It opens where the list is, with no touch: the numbers are the reader's.
     await weight(bobweight, 'pistonMasses', 'baseline', 8).waitFor();
 
     const matching = await open('part-matching/');
@@ -140,7 +144,7 @@ describe('what is pasted', () => {
     await says(sum(page, 'pistonMasses', 'mean', 'candidate'), '318.35 g');
     await says(row(page, 'pistonMass'), 'Candidate: mean of the 2 weighed');
     await page.reload();
-    await page.locator('[data-parts][data-alive]').waitFor();
+    await awake(page);
     await unfold(page, 'pistons');
     expect(await odd.inputValue()).toBe('n/a');
     await odd.fill('318.5');
@@ -262,7 +266,7 @@ describe('at the scale', () => {
     await said.getByLabel('Note').fill('=1+1 over <full> travel');
     await says(stroke, 'measured; =1+1 over <full> travel');
     await page.reload();
-    await page.locator('[data-parts][data-alive]').waitFor();
+    await awake(page);
     await unfold(page, 'layout');
     await says(stroke, 'measured; =1+1 over <full> travel');
     const [download] = await Promise.all([
@@ -289,7 +293,7 @@ describe('at the scale', () => {
     await page.getByLabel('Name', { exact: true }).fill('A V-twin');
     await page.getByRole('button', { name: 'Begin it' }).click();
     await page.getByRole('link', { name: 'the parts table' }).click();
-    await page.locator('[data-parts][data-alive]').waitFor();
+    await awake(page);
     await unfold(page, 'pistons');
     const lines = row(page, 'pistonMasses').locator('.each-lines .row');
     await expect.poll(() => lines.count()).toBe(8);
@@ -326,7 +330,23 @@ describe('the page', () => {
     expect((box?.x ?? 360) + (box?.width ?? 0)).toBeLessThanOrEqual(360);
   });
 
-  it('is read without a script, with what was unfolded before one came kept open', async () => {
+  it('does what was pressed before its code was there, and keeps what was unfolded', async () => {
+    const page = await site.arrive('parts/');
+    const code = page.waitForRequest(/parts-page/);
+    await page.locator('#parts-pins > summary').click();
+    await page.getByRole('button', { name: 'Paste cells' }).click();
+    await code;
+    await panel(page).getByRole('textbox').waitFor();
+    await weight(page, 'pinMasses', 'candidate', 8).waitFor();
+  });
+
+  it('is led to a row by its address', async () => {
+    const page = await site.arrive('parts/#part-pinLength');
+    await awake(page);
+    await page.locator('[id="parts-pinLength-baseline"]').waitFor();
+  });
+
+  it('is read without a script', async () => {
     const { arrive } = await site.reader({ javaScriptEnabled: false });
     const page = await arrive('parts/');
     await page.locator('#parts-rods > summary').click();

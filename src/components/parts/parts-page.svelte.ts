@@ -1,20 +1,16 @@
-import { hydrate } from 'svelte';
 import * as quantities from '../../calculators/quantities.ts';
 import { carryInto } from '../../notebook/carrying.svelte.ts';
-import { opened } from '../../notebook/notebook.svelte.ts';
-import { workOf } from '../waking/alive.svelte.ts';
+import type { Work } from '../../notebook/work.svelte.ts';
 import type { PartsAbout } from './about.ts';
-import PartsTable from './PartsTable.svelte';
 
-/** Brings the parts table to life in the server's HTML. */
-const target = document.querySelector<HTMLElement>('[data-parts]');
-const told = document.querySelector('[data-parts-about]')?.textContent;
-if (target !== null && told !== undefined) {
-  const about = JSON.parse(told) as PartsAbout;
-  await opened;
-  $effect.root(() => {
-    carryInto({ inputs: { ...quantities } }, workOf);
-  });
-  hydrate(PartsTable, { target, props: { about } });
-  target.setAttribute('data-alive', '');
+export { default } from './PartsTable.svelte';
+
+/** What the build told of the rows; it stands once in the page, and in no script. */
+export const about = JSON.parse(
+  document.querySelector('[data-parts-about]')?.textContent ?? '{"topics":{},"of":{}}',
+) as PartsAbout;
+
+/** Lets every row be filled by what other pages make of the reader's numbers. Call inside an effect root. */
+export function carryAll(workOf: (id: string) => Promise<Work>): void {
+  carryInto({ inputs: { ...quantities } }, workOf);
 }
