@@ -132,8 +132,8 @@ describe('a saved file', () => {
       },
       candidate: { bore: { text: '86.5', unit: 'mm', note: 'honed' } },
     } as const;
-    const file = toFile(told, '', '2026-11-25');
-    expect(fromFile(file)).toEqual({ job: '', values: told, problems: [], usable: true });
+    const file = toFile({ job: '', values: { ...emptySets(), ...told } }, '2026-11-25');
+    expect(fromFile(file)).toMatchObject({ values: told, problems: [], usable: true });
     expect(faults(JSON.parse(file) as Json, schema)).toEqual([]);
     const odd = file
       .replace('"from":"drawing"', '"from":"toString"')

@@ -219,6 +219,12 @@ describe('what is pasted', () => {
       ['bigEndMasses', '14.9; 14.8'],
     ] as const)
       expect(kept[`throwbook/1/baseline/${list}`]).toBe(JSON.stringify({ text, unit: 'oz' }));
+    // What was taken at once goes at once.
+    await page.locator('[data-notebook-bar]').hover();
+    await page.locator('[data-notebook-bar][data-alive]').waitFor();
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await says(page.locator('.bar-status'), 'One step is undone.');
+    expect(Object.keys(await stored(page)).filter((key) => key.includes('Masses'))).toEqual([]);
   });
 });
 
@@ -304,11 +310,28 @@ describe('at the scale', () => {
     await says(row(page, 'pistonMasses').locator('summary'), '0 of 1');
     const mass = row(page, 'pistonMass');
     await says(mass, /missing.*for Bobweight/);
-    await enter(page.locator('[id="parts-pistonMass-baseline"]'), '410');
-    await says(mass, 'missing in the candidate');
-    await says(page.locator('#parts-pistons > summary'), '1 of your own');
     await mass.getByRole('link', { name: 'missing' }).click();
     await page.waitForURL(/bobweight\/#calculator-bobweight$/);
+    await openParts(page);
+    await unfold(page, 'pistons');
+    await weight(page, 'pistonMasses', 'baseline', 1).fill('410.2');
+    // The candidate has the same parts until it is given its own; the first of those leaves none of the others behind.
+    await says(row(page, 'pistonMass'), 'Baseline: the one weighed');
+    expect(await weight(page, 'pistonMasses', 'candidate', 1).inputValue()).toBe('410.2');
+    await expect
+      .poll(() => page.locator('[id="parts-pistonMass-candidate"]').inputValue())
+      .toBe('410.2');
+    await says(page.locator('#parts-pistons > summary'), '4 of your own');
+    await weight(page, 'pistonMasses', 'candidate', 1).fill('318');
+    await expect
+      .poll(() => page.locator('[id="parts-pistonMass-candidate"]').inputValue())
+      .toBe('318');
+    await page.locator('[data-notebook-bar]').hover();
+    await page.locator('[data-notebook-bar][data-alive]').waitFor();
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await expect
+      .poll(() => weight(page, 'pistonMasses', 'candidate', 1).inputValue())
+      .toBe('410.2');
   });
 });
 

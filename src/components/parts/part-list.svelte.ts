@@ -5,6 +5,7 @@ import { withUnit } from '../../units/format.ts';
 import { joinedPlaces, placesOf, summaryOf, type Place, type Summary } from '../../units/places.ts';
 import { takeApart } from '../../units/take-apart.ts';
 import { RowUnit } from '../form/row-unit.svelte.ts';
+import { partStanding } from './part-standing.ts';
 
 /** A list with one weight a cylinder, place by place, in both sets. */
 export class PartList {
@@ -35,13 +36,13 @@ export class PartList {
   }
 
   /**
-   * Writes one place. The others stay as they are, but for those of the example: the first weight of the reader's own
-   * stands alone.
+   * Writes one place. The others stay as they are, but for those of the example or of another set: the first weight of
+   * this set's own stands alone.
    */
   write(set: SetId, at: number, typed: string): void {
     const entry = this.#entry();
     const { unit } = notebook.display(set, entry);
-    const before = notebook.isExample(set, entry) ? [] : (this.places(set) ?? []);
+    const before = partStanding(set, entry) === 'own' ? (this.places(set) ?? []) : [];
     const texts = Array.from({ length: Math.max(before.length, at + 1) }, (_, place) =>
       place === at ? typed : this.#named(before[place]?.text ?? '', unit),
     );

@@ -4,7 +4,7 @@ import type { Entry, ListEntry, SetId } from '../../calculators/define.ts';
 import { readField } from '../../notebook/evaluation.ts';
 import { notebook } from '../../notebook/notebook.svelte.ts';
 import { typedWords } from '../../notebook/standing.ts';
-import { bothSets, homeSet, setWords } from '../../notebook/values.ts';
+import { bothSets, homeSet } from '../../notebook/values.ts';
 import { fromWords } from '../../units/field.ts';
 import { placesOf } from '../../units/places.ts';
 import { differenceFromSI, fromSI, unitOf } from '../../units/units.ts';
@@ -15,6 +15,7 @@ type Cell = number | string | undefined;
 /** Whose number it is, for whoever reads the file without the page. */
 const standingWords = {
   own: '',
+  same: 'the same part as in the other set',
   carried: 'worked from other numbers',
   example: 'invented example',
   missing: 'missing',
@@ -38,10 +39,10 @@ export function partsCsv(
     'Number',
     'Unit',
     ...bothSets.flatMap((set) => [
-      setWords[set],
-      `${setWords[set]}, ±`,
-      `${setWords[set]}, where from`,
-      `${setWords[set]}, note`,
+      notebook.setName(set),
+      `${notebook.setName(set)}, ±`,
+      `${notebook.setName(set)}, where from`,
+      `${notebook.setName(set)}, note`,
     ]),
   ];
   const rows = groups.flatMap(({ group, entries }) =>

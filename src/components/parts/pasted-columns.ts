@@ -1,8 +1,10 @@
 import { shortLabel } from '../../calculators/bench.ts';
 import type { ListEntry, SetId } from '../../calculators/define.ts';
-import { bothSets, setWords } from '../../notebook/values.ts';
+import { bothSets } from '../../notebook/values.ts';
+import { notebook } from '../../notebook/notebook.svelte.ts';
 import type { Pasted } from '../../units/pasted/columns.ts';
 import { lineLabel, readPlace, type Place } from '../../units/places.ts';
+import { nameInText } from './part-standing.ts';
 
 /** The list and the set that a pasted column is for. */
 export interface Target {
@@ -10,9 +12,9 @@ export interface Target {
   readonly set: SetId;
 }
 
-/** `Wrist pins, candidate`. */
+/** `Wrist pins, candidate`, or what the reader calls the set. */
 export function targetWords({ list, set }: Target): string {
-  return `${shortLabel(list)}, ${setWords[set].toLowerCase()}`;
+  return `${shortLabel(list)}, ${nameInText(set)}`;
 }
 
 export function targetId({ list, set }: Target): string {
@@ -46,7 +48,9 @@ export function likelyTargets(
   return columns.map(({ heading, holds }) => {
     if (holds !== 'numbers') return undefined;
     const list = lists.find(({ name }) => listHints[name]?.test(heading) === true) ?? wanted;
-    const named = bothSets.find((set) => setHints[set].test(heading));
+    const named =
+      bothSets.find((set) => heading.toLowerCase().includes(notebook.setName(set).toLowerCase())) ??
+      bothSets.find((set) => setHints[set].test(heading));
     const free = [...(named === undefined ? [] : [named]), ...bothSets]
       .map((set): Target => ({ list, set }))
       .find((target) => !taken.has(targetId(target)));
