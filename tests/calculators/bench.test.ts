@@ -1,5 +1,6 @@
 import { describe, expect, it, test } from 'vitest';
-import { benchGroups, leftOut, leftOutWords, weighedEach } from '../../src/calculators/bench.ts';
+import { benchGroups, weighedEach } from '../../src/calculators/bench.ts';
+import { leftOut, leftOutWords } from '../../src/calculators/bench-left-out.ts';
 import type { AnyCalculator } from '../../src/calculators/define.ts';
 import { calculators } from '../../src/calculators/index.ts';
 import * as quantities from '../../src/calculators/quantities.ts';

@@ -168,6 +168,10 @@ describe('what is pasted', () => {
     await weight(page, 'pinMasses', 'baseline', 1).focus();
     await page.keyboard.press('ControlOrMeta+v');
     await says(panel(page), 'Wrist pins, baseline');
+    await panel(page)
+      .getByLabel('Column 2 goes to')
+      .selectOption({ label: 'Wrist pins, baseline' });
+    await says(panel(page), 'Two columns go to the same place.');
     await panel(page).getByLabel('Column 2 goes to').selectOption({ label: 'nowhere' });
     await panel(page).getByLabel('Unit of column 1').selectOption({ label: 'oz' });
     await panel(page).getByLabel('Unit of column 1').selectOption({ label: 'g' });
