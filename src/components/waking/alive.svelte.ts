@@ -153,8 +153,8 @@ function entriesOf(works: readonly Work[]): readonly Entry[] {
 }
 
 /**
- * Fetches all that one calculator, figure, notebook bar or the parts table needs, and gives what then brings it to life at once.
- * Throws Error for a part that is none of them.
+ * Fetches all that one calculator, figure, notebook bar or the parts table needs, and gives what then brings it to life
+ * at once. Throws Error for a part that is none of them.
  */
 export async function prepare(target: HTMLElement): Promise<() => void> {
   await opened;
