@@ -90,3 +90,14 @@ export const sources: Readonly<Record<string, Source>> = {
     title: 'Rotating inertia',
   },
 };
+
+/**
+ * Quantities that stand for every part of a kind, by the list in which each of those is weighed: the mean of the list
+ * fills the quantity, before what any page works. Rings have none: with them their list weighs the locks.
+ */
+export const means: Readonly<Record<string, string>> = {
+  pistonMass: 'pistonMasses',
+  pinMass: 'pinMasses',
+  smallEndMass: 'smallEndMasses',
+  bigEndMass: 'bigEndMasses',
+};

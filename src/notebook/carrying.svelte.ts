@@ -1,9 +1,11 @@
-import type { AnyCalculator, NumberEntry, SetId } from '../calculators/define.ts';
+import { SvelteMap } from 'svelte/reactivity';
+import type { Entry, NumberEntry, SetId } from '../calculators/define.ts';
 import { numberIn } from '../calculators/evaluate.ts';
 import { differenceFromSI, fromSI } from '../units/units.ts';
-import { sources, type Source } from './carried.ts';
+import { means, sources, type Source } from './carried.ts';
 import { notebook } from './notebook.svelte.ts';
 import { bothSets, type StoredValue } from './values.ts';
+import type * as Weighed from './weighed.ts';
 import type { Work } from './work.svelte.ts';
 
 /** More digits than a balance or a micrometer has, and few enough to be read. */
@@ -30,20 +32,60 @@ export function carriedText(
 }
 
 const followed = new Set<string>();
+/** The means that fill a quantity now, by set and name: what a page works gives way to them. */
+const filled = new SvelteMap<string, StoredValue>();
 
 /**
- * Lets the inputs of a calculator be filled by what other calculators make of the reader's own numbers. Those are
- * fetched only once there are such numbers. Call inside an effect root.
+ * Lets the inputs of a calculator be filled by what other calculators make of the reader's own numbers, and by the
+ * means of the parts that were weighed. What that takes is fetched only once there are such numbers. Call inside an
+ * effect root.
  *
  * @param workOf fetches a calculator and works it with the notebook
  */
-export function carryInto(calculator: AnyCalculator, workOf: (id: string) => Promise<Work>): void {
-  for (const entry of Object.values(calculator.inputs)) {
+export function carryInto(
+  { inputs }: { readonly inputs: Readonly<Record<string, Entry>> },
+  workOf: (id: string) => Promise<Work>,
+): void {
+  // A mean may be what the number of another page turns on, so all are followed on all pages.
+  for (const [name, list] of Object.entries(means)) {
+    if (followed.has(list)) continue;
+    followed.add(list);
+    for (const set of bothSets) carryMean(name, list, set);
+  }
+  for (const entry of Object.values(inputs)) {
     const source = sources[entry.name];
     if (source === undefined || entry.type !== 'number' || followed.has(entry.name)) continue;
     followed.add(entry.name);
     for (const set of bothSets) carry(entry, set, source, workOf);
   }
+}
+
+function carryMean(name: string, list: string, set: SetId): void {
+  const key = `${set}/${name}`;
+  let code: typeof Weighed | undefined = $state.raw(undefined);
+  let asked = false;
+  async function fetch(): Promise<void> {
+    try {
+      code = await import('./weighed.ts');
+    } catch {
+      // The connection is lost: asked for again at the next number.
+      asked = false;
+    }
+  }
+  $effect(() => {
+    const isGiven = notebook.isGiven(set, list);
+    if (isGiven && code === undefined) {
+      if (!asked) void fetch();
+      asked = true;
+      return;
+    }
+    const entry = isGiven ? code?.weighedLists[list] : undefined;
+    const mean = entry && code?.meanOf(entry, notebook.value(set, entry));
+    if (mean !== undefined) {
+      filled.set(key, mean);
+      notebook.carry(set, name, mean);
+    } else if (filled.delete(key)) notebook.carry(set, name, undefined);
+  });
 }
 
 function carry(
@@ -63,6 +105,7 @@ function carry(
     }
   }
   $effect(() => {
+    if (filled.has(`${set}/${entry.name}`)) return;
     if (!source.needs.every((name) => notebook.isGiven(set, name))) {
       notebook.carry(set, entry.name, undefined);
       return;

@@ -1,7 +1,7 @@
 import type { Entry, SetId } from '../calculators/define.ts';
 import { isReadersOwn } from '../calculators/readers-own.ts';
 import { settle } from '../units/settle.ts';
-import { sources } from './carried.ts';
+import { means, sources } from './carried.ts';
 import { exampleOf } from './example.ts';
 import { nameOfSet } from './job-sets.ts';
 import {
@@ -181,7 +181,8 @@ export abstract class Columns {
   #ownerOf(place: KeptSet, name: string): KeptSet {
     const base = this.#baseOf(place);
     if (base === undefined || this.values[place][name] !== undefined) return place;
-    const needs = sources[name]?.needs ?? [];
+    const list = means[name];
+    const needs = [...(sources[name]?.needs ?? []), ...(list === undefined ? [] : [list])];
     return needs.some((need) => this.#ownerOf(place, need) === place) ? place : base;
   }
   /** What was written for the set that another is the same as. One that was emptied says nothing of another set. */

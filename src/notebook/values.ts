@@ -1,5 +1,5 @@
 import type { Entry, SetId } from '../calculators/define.ts';
-import { tidyValue, type TypedValue } from '../units/field.ts';
+import { fromWords, tidyValue, type From, type TypedValue } from '../units/field.ts';
 import { units } from '../units/units.ts';
 
 /** One entry of the notebook, as typed. */
@@ -107,14 +107,16 @@ export function neededFields(
     .flatMap((entry) => setsOf(entry).map((set) => ({ entry, set })));
 }
 
-/** True when two values read the same: same text, unit and ±. */
+/** True when two values read the same: same text, unit and ±, and the same said of them. */
 export function sameValue(one: StoredValue | undefined, other: StoredValue | undefined): boolean {
   if (one === other) return true;
   if (one === undefined || other === undefined) return false;
   return (
     one.text === other.text &&
     one.unit === other.unit &&
-    (one.plusMinus ?? '') === (other.plusMinus ?? '')
+    (one.plusMinus ?? '') === (other.plusMinus ?? '') &&
+    one.from === other.from &&
+    (one.note ?? '') === (other.note ?? '')
   );
 }
 
@@ -137,14 +139,27 @@ export function parseValue(json: string): StoredValue | undefined {
   return asValue(parsed(json));
 }
 
-/** The value in something parsed from JSON; undefined when it has not the shape of one or its unit is unknown. */
+/**
+ * The value in something parsed from JSON; undefined when it has not the shape of one or its unit is unknown. What is
+ * said of the number is left out where it is damaged, since the number is good without it.
+ */
 export function asValue(something: unknown): StoredValue | undefined {
   if (typeof something !== 'object' || something === null) return undefined;
-  const { text, unit, plusMinus } = something as Record<keyof StoredValue, unknown>;
+  const { text, unit, plusMinus, from, note } = something as Record<keyof StoredValue, unknown>;
   if (typeof text !== 'string' || typeof unit !== 'string') return undefined;
   if (unit !== '' && !Object.hasOwn(units, unit)) return undefined;
   if (plusMinus !== undefined && typeof plusMinus !== 'string') return undefined;
-  return tidyValue({ text, unit, ...(plusMinus === undefined ? {} : { plusMinus }) });
+  return tidyValue({
+    text,
+    unit,
+    ...(plusMinus === undefined ? {} : { plusMinus }),
+    ...(isFrom(from) ? { from } : {}),
+    ...(typeof note === 'string' ? { note } : {}),
+  });
+}
+
+function isFrom(something: unknown): something is From {
+  return typeof something === 'string' && Object.hasOwn(fromWords, something);
 }
 
 /** How many values the sets hold. */

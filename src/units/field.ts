@@ -33,6 +33,15 @@ export interface ChoiceField {
 }
 export type Field = NumberField | ListField | ChoiceField;
 
+/** Where a reader has a number from, in the words that follow it. */
+export const fromWords = {
+  measured: 'measured',
+  drawing: 'from the drawing',
+  maker: 'stated by the maker',
+  assumed: 'assumed',
+} as const;
+export type From = keyof typeof fromWords;
+
 /**
  * What stands in a field, as typed. The number in SI is always derived from it, never the other way round, so
  * that neither a change of system nor a better parser can alter what the reader wrote.
@@ -44,11 +53,21 @@ export interface TypedValue {
   readonly unit: string;
   /** The half-width of the interval, as typed: bare in `unit`, or with a unit of its own, or in per cent. */
   readonly plusMinus?: string;
+  /** Where the reader has it from, where they said so. */
+  readonly from?: From | undefined;
+  /** What else the reader wrote of it; of a number that another page gives, how it came. */
+  readonly note?: string;
 }
 
-/** The same value with nothing but its own members, and without a ± that was left empty. */
-export function tidyValue({ text, unit, plusMinus }: TypedValue): TypedValue {
-  return plusMinus === undefined || plusMinus === '' ? { text, unit } : { text, unit, plusMinus };
+/** The same value with nothing but its own members, and without those that were left empty. */
+export function tidyValue({ text, unit, plusMinus, from, note }: TypedValue): TypedValue {
+  return {
+    text,
+    unit,
+    ...(plusMinus === undefined || plusMinus === '' ? {} : { plusMinus }),
+    ...(from === undefined ? {} : { from }),
+    ...(note === undefined || note === '' ? {} : { note }),
+  };
 }
 
 /** What the parser needs to know about a field to read a value of it in `unit`, its own metric one if empty. */

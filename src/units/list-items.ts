@@ -22,6 +22,19 @@ export function cells(typed: string): string[] {
   );
 }
 
+/** What stands in a list for a part that was not weighed, so that those after it keep their places. */
+export const gap = '–';
+
+/** True for digits with or without a point: a number that has neither unit nor comma, and only one reading. */
+export function isPlain(item: string): boolean {
+  return /^\d{1,9}(?:\.\d{1,9})?$/.test(item);
+}
+
+/** True for a reading that is nothing but a dash. */
+export function isGap(item: string): boolean {
+  return /^[-‐-―−]+$/.test(item.trim());
+}
+
 /** Ounces go with the pounds before them. */
 function joined(parts: readonly string[]): string[] {
   const whole: string[] = [];
@@ -45,8 +58,8 @@ export type Ways = readonly (readonly string[])[];
  */
 export function waysToRead(cell: string, context: ReadContext): Ways {
   const text = clean(cell);
-  const one = readQuantity(cell, context);
   if (!/\d,\d/.test(text)) return [[cell]];
+  const one = readQuantity(cell, context);
   const parts = text.split(',');
   const unit = unitBehind(parts.at(-1) ?? '', context)?.id ?? context.unit;
   const read = parts.map((part) => readQuantity(part, { ...context, unit }));

@@ -1,4 +1,4 @@
-import { cells, unitBehind, waysToRead } from './list-items.ts';
+import { cells, isGap, isPlain, unitBehind, waysToRead } from './list-items.ts';
 import { clean, longestTyped, plainToken, takeNumber } from './number.ts';
 import { readQuantity } from './quantity.ts';
 import type { Read, ReadContext } from './reading.ts';
@@ -24,7 +24,8 @@ export interface RefusedMany {
  * reads it. When only one unit is typed anywhere, it serves the bare numbers too. A comma without a space
  * parts two readings where that alone is likely; where a decimal number is likely too, both are offered and
  * nothing is read. The first reading that cannot be read is named by its place, and what may have been meant
- * is offered as the whole list. More than `most` readings: problem `too-many`.
+ * is offered as the whole list. A dash keeps the place of a reading that is still missing: problem `gap`. More than
+ * `most` readings: problem `too-many`.
  */
 export function readList(
   typed: string,
@@ -47,6 +48,7 @@ export function readList(
     };
   const read: Read[] = [];
   for (const [i, item] of items.entries()) {
+    if (isGap(item) && items.length > 1) return missing(items, context);
     const label = items.length > 1 ? `${context.label}, reading ${i + 1},` : context.label;
     const one = readQuantity(item, { ...context, label, unit });
     if (!one.ok) return { ...one, suggestions: one.suggestions.map(instead(i, items, unit)) };
@@ -59,6 +61,21 @@ export function readList(
   );
   const count = `${read.length} reading${read.length === 1 ? '' : 's'} ${symbol}`;
   return { ok: true, si: read.map((r) => r.si), unit, echo: [count, ...asked].join('; ') };
+}
+
+/** Which readings a list still lacks. */
+function missing(items: readonly string[], { label }: ReadContext): RefusedMany {
+  const places = items.flatMap((item, i) => (isGap(item) ? [String(i + 1)] : []));
+  const named =
+    places.length === 1
+      ? `Reading ${places.join('')} is`
+      : `Readings ${places.slice(0, -1).join(', ')} and ${places.at(-1) ?? ''} are`;
+  return {
+    ok: false,
+    problem: 'gap',
+    say: `${label}: ${named} still missing; a dash keeps the place.`,
+    suggestions: [],
+  };
 }
 
 /** The readings of a text one by one; undefined where commas leave more than one way to part them. */
@@ -115,6 +132,7 @@ function instead(
 function onlyUnit(items: readonly string[], context: ReadContext): string | undefined {
   const found = new Set<string>();
   for (const item of items) {
+    if (isPlain(item)) continue;
     const one = readQuantity(item, { label: '', kind: context.kind, unit: context.unit });
     if (one.ok && one.typedUnit) found.add(one.unit);
     const unit = one.ok ? undefined : unitBehind(item.split(',').at(-1) ?? '', context);

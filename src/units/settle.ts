@@ -35,7 +35,12 @@ export function settle(stored: TypedValue, field: Field): TypedValue {
   if (!Object.hasOwn(units, value.unit)) return { ...value, unit: field.metric };
   const unit = unitOf(value.unit);
   if (unit.kind === field.kind || value.text.trim() === '') return value;
-  return { text: `${value.text} ${unit.symbol}`, unit: field.metric };
+  return tidyValue({
+    ...value,
+    text: `${value.text} ${unit.symbol}`,
+    unit: field.metric,
+    plusMinus: '',
+  });
 }
 
 /**

@@ -3,11 +3,12 @@ import { describe, expect, it, test } from 'vitest';
 import type { AnyCalculator } from '../../src/calculators/define.ts';
 import { calculators } from '../../src/calculators/index.ts';
 import * as quantities from '../../src/calculators/quantities.ts';
-import { sources } from '../../src/notebook/carried.ts';
+import { means, sources } from '../../src/notebook/carried.ts';
 import { carriedText } from '../../src/notebook/carrying.svelte.ts';
 import { readField } from '../../src/notebook/evaluation.ts';
 import { Notebook } from '../../src/notebook/notebook.svelte.ts';
-import { homeSet } from '../../src/notebook/values.ts';
+import { homeSet, type StoredValue } from '../../src/notebook/values.ts';
+import { meanOf, weighedLists } from '../../src/notebook/weighed.ts';
 import { FakeTab } from './fake-world.ts';
 
 const declared: Readonly<Record<string, AnyCalculator>> = calculators;
@@ -156,5 +157,52 @@ describe('a number that another page gives', () => {
       unit: 'g',
       plusMinus: '5000',
     });
+  });
+});
+
+describe('the mean of the parts that were weighed', () => {
+  const of = (text: string, more: Partial<StoredValue> = {}): StoredValue | undefined =>
+    meanOf(quantities.pistonMasses, { text, unit: 'g', ...more });
+
+  test('is worked by hand, says how many it is of, and has a digit more than they', () => {
+    expect(of('428.0; 427.1; 429.2; 428.6; 426.8; 428.3; 427.7; 429.0')).toEqual({
+      text: '428.09',
+      unit: 'g',
+      note: 'mean of the 8 weighed',
+    });
+    expect(of('428.0')).toEqual({ text: '428', unit: 'g', note: 'the one weighed' });
+    // 16 oz are a pound: 453.59237 g, read to an ounce and so given to a gram.
+    expect(of('15 oz; 17 oz')?.text).toBe('454');
+  });
+
+  test('leaves out what is not weighed yet, and is none of nothing', () => {
+    expect(of('428; –; 430; n/a')?.note).toBe('mean of the 2 weighed');
+    expect(of('428; –; 430; n/a')?.text).toBe('429');
+    expect(of('n/a')).toBeUndefined();
+    expect(of('')).toBeUndefined();
+  });
+
+  test('has the ± of one part, which a mean of many does not make smaller', () => {
+    expect(of('428; 430', { plusMinus: '0.1' })?.plusMinus).toBe('0.1');
+    expect(of('15; 15', { unit: 'oz', plusMinus: '0.1' })?.plusMinus).toBe('0.1\u00a0oz');
+    expect(of('15; 15', { unit: 'oz', plusMinus: '2 g' })?.plusMinus).toBe('2 g');
+  });
+
+  test('fills quantities of the same kind and unit, each from a list of its own', () => {
+    expect(Object.values(means).sort()).toEqual(Object.keys(weighedLists).sort());
+    for (const [name, list] of Object.entries(means)) {
+      const [entry, from] = [dictionary.get(name), weighedLists[list]];
+      expect(from).toBe(dictionary.get(list));
+      expect(entry?.type).toBe('number');
+      if (entry?.type !== 'number') continue;
+      expect([entry.kind, entry.metric]).toEqual([from?.kind, from?.metric]);
+      expect(entry.usual).toEqual(from?.usual);
+      // The example agrees with itself.
+      for (const set of ['baseline', 'candidate'] as const) {
+        const mean = from && meanOf(from, { text: from.demo[set], unit: 'g' });
+        const example = Number.parseFloat(entry.demo[set]);
+        expect(Math.abs(Number(mean?.text) - example) / example).toBeLessThan(0.005);
+      }
+    }
   });
 });

@@ -124,6 +124,29 @@ describe('a saved file', () => {
     for (const id of ['', ...Object.keys(units)]) expect(id).toMatch(pattern);
   });
 
+  test('keeps where a number is from and what is noted of it; what is damaged of that costs no number', () => {
+    const told = {
+      baseline: {
+        bore: { text: '86', unit: 'mm', from: 'drawing', note: '<b>=1+1</b> "two"\nlines' },
+        stroke: { text: '88', unit: 'mm', from: 'measured' },
+      },
+      candidate: { bore: { text: '86.5', unit: 'mm', note: 'honed' } },
+    } as const;
+    const file = toFile({ job: '', values: { ...emptySets(), ...told } }, '2026-11-25');
+    expect(fromFile(file)).toMatchObject({ values: told, problems: [], usable: true });
+    expect(faults(JSON.parse(file) as Json, schema)).toEqual([]);
+    const odd = file
+      .replace('"from":"drawing"', '"from":"toString"')
+      .replace('"note":"honed"', '"note":5');
+    expect(fromFile(odd).values.baseline['bore']).toEqual({
+      text: '86',
+      unit: 'mm',
+      note: told.baseline.bore.note,
+    });
+    expect(fromFile(odd).values.candidate['bore']).toEqual({ text: '86.5', unit: 'mm' });
+    expect(fromFile(odd).problems).toEqual([]);
+  });
+
   test('comes back unchanged', () => {
     expect(fromFile(saved)).toEqual({
       job: 'No.17',

@@ -18,6 +18,8 @@ it('the build holds every page that is promised', () => {
     'bobweight/',
     'reversal-load/',
     'balance-card/',
+    'jobs/',
+    'parts/',
     'checks/',
     'checks/bobweight/',
     'sources/',

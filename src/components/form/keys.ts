@@ -26,7 +26,7 @@ export function moveByKeys(event: KeyboardEvent): void {
   if (key !== 'Enter' || event.isComposing || event.ctrlKey || event.metaKey) return;
   // In a field of several readings Enter begins the next of them.
   if (target.matches('textarea')) return;
-  const sheet = target.closest('[data-calculator]');
+  const sheet = target.closest('[data-calculator], [data-parts]');
   if (sheet === null) return;
   event.preventDefault();
   const next = below(sheet, target, event.shiftKey ? -1 : 1);
@@ -51,7 +51,7 @@ export function clickCell({ target }: Event): void {
 /** The field `way` rows from this one in its column; one that serves both sets stands in both columns. */
 function below(sheet: Element, field: HTMLElement, way: 1 | -1): HTMLElement | undefined {
   const rows = [...sheet.querySelectorAll<HTMLElement>('.row')].filter(
-    (row) => row.offsetParent !== null,
+    (row) => row.offsetParent !== null && row.querySelector('[data-name]') !== null,
   );
   const next = rows[rows.findIndex((row) => row.contains(field)) + way];
   const fields = [...(next?.querySelectorAll<HTMLElement>('[data-name]') ?? [])];

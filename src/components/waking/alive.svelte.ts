@@ -153,12 +153,12 @@ function entriesOf(works: readonly Work[]): readonly Entry[] {
 }
 
 /**
- * Fetches all that one calculator, figure or notebook bar needs, and gives what then brings it to life at once.
- * Throws Error for a part that is none of them.
+ * Fetches all that one calculator, figure, notebook bar or the parts table needs, and gives what then brings it to life
+ * at once. Throws Error for a part that is none of them.
  */
 export async function prepare(target: HTMLElement): Promise<() => void> {
   await opened;
-  const { calculator, figure, of, notebookBar } = target.dataset;
+  const { calculator, figure, of, notebookBar, parts } = target.dataset;
   if (calculator !== undefined) {
     const [{ default: part }, work] = await Promise.all([
       import('../calculator/Calculator.svelte'),
@@ -176,6 +176,15 @@ export async function prepare(target: HTMLElement): Promise<() => void> {
     ]);
     return () => {
       bring(Drawn, target, { Part, work });
+    };
+  }
+  if (parts !== undefined) {
+    const { default: part, carryAll, about } = await import('../parts/parts-page.svelte.ts');
+    $effect.root(() => {
+      carryAll(workOf);
+    });
+    return () => {
+      bring(part, target, { about });
     };
   }
   const ids = (notebookBar ?? '').split(' ').filter((id) => id !== '');

@@ -1,5 +1,5 @@
 /** The parts of a page that code brings to life. */
-export const partSelector = '[data-calculator], [data-figure], [data-notebook-bar]';
+export const partSelector = '[data-calculator], [data-figure], [data-notebook-bar], [data-parts]';
 
 /** What in a part answers the reader. */
 export const answering = 'input, select, textarea, button, summary';

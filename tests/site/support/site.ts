@@ -121,7 +121,7 @@ export async function goToWork(page: Page): Promise<void> {
   if ((await sheet.count()) > 0) await sheet.dispatchEvent('pointerdown');
 }
 
-/** Moves the pointer over every calculator, figure and bar of the page, and waits until each answers. */
+/** Moves the pointer over every calculator, figure, bar and table of parts of the page, and waits until each answers. */
 export async function alive(page: Page): Promise<void> {
   await touchAll(page);
   await goToWork(page);
@@ -129,7 +129,7 @@ export async function alive(page: Page): Promise<void> {
     () =>
       [
         ...document.querySelectorAll(
-          '[data-calculator], [data-figure], [data-notebook-bar], [data-home-try], [data-card]',
+          '[data-calculator], [data-figure], [data-notebook-bar], [data-parts], [data-home-try], [data-card]',
         ),
       ].every((island) => island.hasAttribute('data-alive') || island.matches('[data-static]')) &&
       !document.documentElement.hasAttribute('data-pending'),
@@ -140,7 +140,7 @@ export async function alive(page: Page): Promise<void> {
 export async function touchAll(page: Page): Promise<void> {
   await page.evaluate(() => {
     for (const part of document.querySelectorAll(
-      '[data-calculator], [data-figure], [data-notebook-bar]',
+      '[data-calculator], [data-figure], [data-notebook-bar], [data-parts]',
     ))
       part.dispatchEvent(new PointerEvent('pointermove', { bubbles: true }));
   });

@@ -1,0 +1,43 @@
+import type { Entry, SetId } from '../../calculators/define.ts';
+import { notebook } from '../../notebook/notebook.svelte.ts';
+import { setsOf, setWords } from '../../notebook/values.ts';
+
+/**
+ * Whose number stands in a cell: the reader's own, that of the set which has the same part, one that another page gives,
+ * the example's, or none.
+ */
+export type PartStanding = 'own' | 'same' | 'carried' | 'example' | 'missing' | 'empty';
+
+export function partStanding(set: SetId, entry: Entry): PartStanding {
+  if (notebook.isMissing(set, entry)) return 'missing';
+  if (notebook.sameAs(set, entry) !== undefined) return 'same';
+  if (notebook.carriedFor(set, entry)?.stands === true) return 'carried';
+  if (notebook.value(set, entry).text.trim() === '') return 'empty';
+  return notebook.isExample(set, entry) ? 'example' : 'own';
+}
+
+/** What a set is called within a sentence: `candidate`, or the reader's own word as it is. */
+export function nameInText(set: SetId): string {
+  const name = notebook.setName(set);
+  return Object.values<string>(setWords).includes(name) ? name.toLowerCase() : name;
+}
+
+/** How many cells of some rows are the reader's, and how many still lack a number that a result needs. */
+export interface PartCount {
+  readonly own: number;
+  readonly missing: number;
+  readonly example: number;
+}
+
+export function countParts(entries: readonly Entry[]): PartCount {
+  const standings = entries.flatMap((entry) =>
+    setsOf(entry).map((set) => partStanding(set, entry)),
+  );
+  const count = (of: readonly PartStanding[]): number =>
+    standings.filter((standing) => of.includes(standing)).length;
+  return {
+    own: count(['own', 'same', 'carried']),
+    missing: count(['missing']),
+    example: count(['example']),
+  };
+}
