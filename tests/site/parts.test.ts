@@ -15,7 +15,7 @@ async function openParts(page: Page, place = ''): Promise<void> {
   await awake(page);
 }
 async function awake(page: Page): Promise<void> {
-  await page.locator('[data-parts]').dispatchEvent('pointerover');
+  await page.locator('[data-parts]').dispatchEvent('pointermove');
   await page.locator('[data-parts][data-alive]').waitFor();
 }
 async function unfold(page: Page, group: string): Promise<void> {

@@ -6,7 +6,7 @@ import Jobs from './Jobs.svelte';
 const target = document.querySelector<HTMLElement>('[data-jobs]');
 if (target !== null) {
   await opened;
-  hydrate(Jobs, { target, props: { topics: target.dataset['topics'] ?? '' } });
+  hydrate(Jobs, { target });
   target.setAttribute('data-alive', '');
   document.documentElement.removeAttribute('data-pending');
 }
