@@ -170,8 +170,10 @@ describe('what is done before the code has arrived', () => {
     expect(await mass.inputValue()).toBe('17.5');
     release();
     await expect.poll(() => asleep(page), { timeout: 10_000 }).toBe(0);
-    // In the other system the row stands in its own unit again; the number keeps the one it was given.
-    expect(await mass.inputValue()).toBe('17.5\u00a0oz');
+    // The number keeps the unit it was given. Whether the row stands in it as well hangs on which part came to life
+    // first, the sheet or the bar with the systems: in another system a row stands in its own unit again.
+    const row = await unitOf(mass).inputValue();
+    expect(await mass.inputValue()).toBe(row === 'oz' ? '17.5' : '17.5\u00a0oz');
     expect(await page.getByRole('radio', { name: 'Inch' }).isChecked()).toBe(true);
     await expect.poll(() => page.getByLabel('File of a saved job').count()).toBe(1);
     // 17.5 oz are 496.1 g: 68.1 g more than the example, on each of two pistons, of which half counts.
