@@ -16,6 +16,7 @@ import {
   type Contents,
   type Letter,
   type SetValues,
+  type StoredValue,
 } from './values.ts';
 
 /** The numbers of a link, held apart from the reader's own. */
@@ -42,9 +43,13 @@ export function arrive(hash: string, dictionary: ReadonlyMap<string, Entry>): Ar
   if (link === undefined) return undefined;
   if (!link.ok) return { say: link.say };
   const values = emptySets();
+  // In a link of a whole job an empty place is one that nothing was given for: what other numbers give stands there.
+  const isJob = link.letter.say !== undefined;
+  const isGiven = (value: StoredValue | undefined): value is StoredValue =>
+    value !== undefined && !(isJob && value.text.trim() === '');
   for (const { name, baseline, candidate } of link.values) {
-    if (baseline !== undefined) values.baseline[name] = baseline;
-    if (candidate !== undefined) values.candidate[name] = candidate;
+    if (isGiven(baseline)) values.baseline[name] = baseline;
+    if (isGiven(candidate)) values.candidate[name] = candidate;
   }
   const admitted = admit(values, dictionary, false);
   const problems = [...link.problems, ...admitted.problems];

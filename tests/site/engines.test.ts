@@ -60,9 +60,11 @@ const judgeWidth = `${openAll}
 const judgeTargets = `${openAll}
   const inSentence = (each) => each.matches('a') && getComputedStyle(each).display === 'inline' &&
     each.parentElement.textContent.trim() !== each.textContent.trim();
+  // A box for a file that is out of sight is hit by its label.
+  const hit = (each) => (each.matches('input.visually-hidden') ? each.closest('label') : each).getBoundingClientRect();
   return [...document.querySelectorAll('a[href], button, input, select, textarea, summary')]
     .filter((each) => each.checkVisibility() && !inSentence(each) && !each.matches('.skip'))
-    .filter((each) => [each.getBoundingClientRect()].some(({ width, height }) => width < 23.9 || height < 23.9))
+    .filter((each) => [hit(each)].some(({ width, height }) => width < 23.9 || height < 23.9))
     .map((each) => each.outerHTML.slice(0, 110));`;
 
 /** Terms whose meaning, once shown, does not hang right under their line, with the distance in px; and their number. */

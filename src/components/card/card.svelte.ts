@@ -12,6 +12,6 @@ const target = document.querySelector<HTMLElement>('[data-card]');
 if (target !== null) {
   await opened;
   const work = await workOf('bobweight');
-  hydrate(BalanceCard, { target, props: { work } });
+  hydrate(BalanceCard, { target, props: { work, workOf } });
   target.setAttribute('data-alive', '');
 }

@@ -1,6 +1,7 @@
 import { mount } from 'svelte';
 import type { Entry } from '../../calculators/define.ts';
 import { dictionary, loadDictionary } from '../../notebook/dictionary.ts';
+import { carryInto } from '../../notebook/carrying.svelte.ts';
 import { notebook, opened } from '../../notebook/notebook.svelte.ts';
 import { workOf } from '../waking/alive.svelte.ts';
 import Customer from './Customer.svelte';
@@ -17,6 +18,10 @@ if (target !== null) {
   }
   const address = location.href.replace(/[?#].*$/, '');
   target.replaceChildren();
+  // What other numbers give counts as given: a mean of the weighed parts, what the layout settles.
+  $effect.root(() => {
+    carryInto({ inputs: Object.fromEntries(dictionary()) }, workOf);
+  });
   // Whoever came by a link reads what was sent, and nothing of how it is made.
   if (notebook.visiting !== undefined)
     for (const part of document.querySelectorAll('[data-no-visit]')) part.remove();
