@@ -19,9 +19,9 @@ export function nameOfSet({ names }: JobSets, set: KeptSet): string {
 /** Calls a set by a name; an empty one gives it back the name that it had. */
 export function named(sets: JobSets, set: KeptSet, name: string): JobSets {
   const cut = name.slice(0, longestName);
-  const { [set]: before, ...others } = sets.names;
-  void before;
-  return { ...sets, names: cut.trim() === '' ? others : { ...others, [set]: cut } };
+  const others = Object.entries(sets.names).filter(([one]) => one !== set);
+  const own = cut.trim() === '' ? [] : [[set, cut]];
+  return { ...sets, names: Object.fromEntries([...others, ...own]) as JobSets['names'] };
 }
 
 /** Lays a set into one of the two columns. The one that stood there goes to the other where both would be the same. */
