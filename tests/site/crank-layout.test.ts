@@ -145,6 +145,11 @@ describe('a job begins with its layout', () => {
       page.locator('[data-calculator="bobweight"]'),
       'Baseline: No bobweights needed: with the same mass on every pin the throws cancel',
     );
+    await page.goto('parts/#parts-layout');
+    await page.locator('[data-parts]').dispatchEvent('pointermove');
+    await page.locator('[data-parts][data-alive]').waitFor();
+    await says(page.locator('#part-crankLayout'), 'No bobweights needed');
+
     await page.goto('balance-card/');
     await page.locator('[data-card][data-alive]').waitFor();
     await says(

@@ -365,7 +365,7 @@ it('a card for one set says which, and its halves add up', async () => {
   await page.goto('/balance-card/');
   await alive(page);
   const card = page.locator('.card');
-  await says(card, 'Two sets are compared here.');
+  await says(card, 'Two sets are compared here');
   await card.getByLabel('Card for').selectOption('Candidate');
   await says(card, 'Balance the crank for Candidate.');
   expect(await card.locator('.card-answer td').count()).toBe(1);

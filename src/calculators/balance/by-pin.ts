@@ -7,6 +7,8 @@ import { matchingOf, pinsOf, type ToMatch } from './matched.ts';
 export interface ByPin {
   readonly rods: readonly number[];
   readonly pistons: readonly number[];
+  /** Of those pistons, in their order; undefined where the wrist pins were not weighed one by one. */
+  readonly wristPins: readonly number[] | undefined;
   readonly bobweight: number;
 }
 
@@ -51,6 +53,12 @@ export function bobweightsByPin(
       lockMass: 0,
       bigEndMass: total / rods.length,
     });
-    return { rods: rods.map((rod) => rod + 1), pistons: here.map((set) => set + 1), bobweight };
+    const { pinMasses: wristPins } = orders;
+    return {
+      rods: rods.map((rod) => rod + 1),
+      pistons: here.map((set) => set + 1),
+      wristPins: wristPins && here.map((set) => at(wristPins, set) + 1),
+      bobweight,
+    };
   });
 }

@@ -3,8 +3,10 @@ import type { Entry, SetId } from '../../calculators/define.ts';
 import { numberIn } from '../../calculators/evaluate.ts';
 import * as quantities from '../../calculators/quantities.ts';
 import { notebook } from '../../notebook/notebook.svelte.ts';
-import { bothSets, homeSet } from '../../notebook/values.ts';
+import { typedWords } from '../../notebook/standing.ts';
+import { bothSets, homeSet, setsOf } from '../../notebook/values.ts';
 import type { WorkView } from '../../notebook/work.svelte.ts';
+import { assumedBy } from '../customer/facts.ts';
 import { partStanding } from '../parts/part-standing.ts';
 import { saidWords, valueWords } from '../parts/part-words.ts';
 import { isShown, present } from '../results/present.ts';
@@ -86,6 +88,19 @@ export function resultParts(
     });
     return rows.length === 0 ? [] : [{ title: calculator.title, rows }];
   });
+}
+
+/** What stands in the results and is nobody's measurement, each with its value: `Oil allowance of one crankpin 4.0 g`. */
+export function assumedWords(works: readonly WorkView[]): readonly string[] {
+  const words = works.flatMap((work) =>
+    assumedBy(work).map((entry) => {
+      const values = setsOf(entry).map((set) =>
+        typedWords(entry, notebook.value(set, entry), notebook.system),
+      );
+      return `${entry.label} ${[...new Set(values)].join(' and ')}`;
+    }),
+  );
+  return [...new Set(words)];
 }
 
 /** What is still missing for a result that is near: the calculator, and the labels that the nearer set lacks. */
