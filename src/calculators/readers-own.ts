@@ -1,4 +1,4 @@
-import type { Entry } from './define.ts';
+import type { AnyCalculator, Entry } from './define.ts';
 
 /** Kinds of what is measured on the engine or its car; other numbers of a thing are looked up or assumed. */
 const measured: readonly string[] = ['length', 'inertia', 'torque', 'count'];
@@ -15,4 +15,9 @@ export function isReadersOwn(entry: Entry): boolean {
   if (entry.origin === 'part') return true;
   if (entry.origin === 'thing') return measured.includes(entry.kind);
   return entry.origin === 'choice' && chosen.includes(entry.kind);
+}
+
+/** The inputs without which a calculator has no result that is the reader's own. */
+export function readersOwnInputs({ inputs }: AnyCalculator): readonly Entry[] {
+  return Object.values(inputs).filter((entry) => entry.optional !== true && isReadersOwn(entry));
 }

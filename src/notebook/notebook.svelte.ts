@@ -14,6 +14,7 @@ import {
   bothSets,
   countValues,
   emptySets,
+  isOfJob,
   mapSets,
   type Contents,
   type JobSets,
@@ -75,8 +76,7 @@ export class Notebook extends Columns {
   }
   protected get ground(): Ground {
     if (this.visiting === undefined) return this.#own.isBare ? 'nothing' : 'example';
-    // A link of a whole job says which sentences are told; any other names all that its page asks for.
-    if (this.visiting.letter?.say !== undefined) return 'job';
+    if (isOfJob(this.visiting.letter)) return 'job';
     return this.#visit.isOnItsPage ? 'page' : 'link';
   }
 

@@ -30,6 +30,14 @@ export const letterNames = ['job', 'by', 'on', 'note', 'say', 'sets', 'units', '
  */
 export type Letter = Readonly<Partial<Record<(typeof letterNames)[number], string>>>;
 
+/**
+ * True for a link of a whole job, which says which sentences are told of it: it names all that the job has, where any
+ * other names all that its page asks for.
+ */
+export function isOfJob(letter: Letter | undefined): boolean {
+  return letter?.say !== undefined;
+}
+
 /** Everything the reader has written: a notebook, a visit by link, or the content of a file. */
 export interface Contents {
   readonly job: string;

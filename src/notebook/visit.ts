@@ -8,6 +8,7 @@ import {
   countValues,
   emptySets,
   isName,
+  isOfJob,
   keptSets,
   letterNames,
   mapSets,
@@ -44,7 +45,7 @@ export function arrive(hash: string, dictionary: ReadonlyMap<string, Entry>): Ar
   if (!link.ok) return { say: link.say };
   const values = emptySets();
   // In a link of a whole job an empty place is one that nothing was given for: what other numbers give stands there.
-  const isJob = link.letter.say !== undefined;
+  const isJob = isOfJob(link.letter);
   const isGiven = (value: StoredValue | undefined): value is StoredValue =>
     value !== undefined && !(isJob && value.text.trim() === '');
   for (const { name, baseline, candidate } of link.values) {

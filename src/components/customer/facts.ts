@@ -1,10 +1,9 @@
-import { isReadersOwn } from '../../calculators/readers-own.ts';
 import type { Entry, SetId } from '../../calculators/define.ts';
-import { numberIn } from '../../calculators/evaluate.ts';
 import { asTyped } from '../../notebook/as-typed.ts';
 import { notebook } from '../../notebook/notebook.svelte.ts';
 import { bothSets } from '../../notebook/values.ts';
 import type { WorkView } from '../../notebook/work.svelte.ts';
+import { ownResult } from '../results/own-results.ts';
 import { isShown, present } from '../results/present.ts';
 import { lines, mostLines, type Line } from './lines.ts';
 import type { Fact, Facts } from './sentences.ts';
@@ -21,32 +20,6 @@ export interface Row {
 
 /** A number with more doubt than this share of it is called "about". */
 const wide = 0.03;
-
-/** The inputs of a calculator that nobody but the builder can have. */
-function ownInputs({ calculator }: WorkView): readonly Entry[] {
-  return Object.values(calculator.inputs).filter(
-    (entry) => entry.optional !== true && isReadersOwn(entry),
-  );
-}
-
-/** What a set lacks before its result is one of the builder's numbers alone. */
-export function lackedBy(work: WorkView, set: SetId): readonly Entry[] {
-  return ownInputs(work).filter((entry) => !notebook.has(set, entry));
-}
-
-/** The numbers that stand for the builder's in a result, since they are assumed, looked up or decided by custom. */
-export function assumedBy(work: WorkView): readonly Entry[] {
-  return Object.values(work.calculator.inputs).filter(
-    (entry) => entry.optional !== true && bothSets.some((set) => notebook.isExample(set, entry)),
-  );
-}
-
-/** A result of a set in [SI]; undefined as long as an example has a part in it. */
-export function ownResult(work: WorkView, set: SetId, output: string): number | undefined {
-  const side = work.sets[set];
-  if (side.stale || lackedBy(work, set).length > 0) return undefined;
-  return numberIn(side.output?.[output]);
-}
 
 /** A result as the table has it. */
 export function tellResult(work: WorkView, set: SetId, name: string): string | undefined {

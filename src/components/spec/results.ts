@@ -1,4 +1,4 @@
-import { isReadersOwn } from '../../calculators/readers-own.ts';
+import { readersOwnInputs } from '../../calculators/readers-own.ts';
 import type { AnyCalculator } from '../../calculators/define.ts';
 import { calculators } from '../../calculators/index.ts';
 
@@ -29,9 +29,7 @@ export function specCalculators(
       const calculator = declared[id];
       if (calculator === undefined || seen.has(id)) return [];
       seen.add(id);
-      const needs = Object.values(calculator.inputs)
-        .filter((entry) => entry.optional !== true && isReadersOwn(entry))
-        .map(({ name }) => name);
+      const needs = readersOwnInputs(calculator).map(({ name }) => name);
       // One that asks for nothing of the builder's has nothing to say of the job.
       return needs.length === 0
         ? []

@@ -1,14 +1,13 @@
 import { benchGroups } from '../../calculators/bench.ts';
 import type { Entry, SetId } from '../../calculators/define.ts';
-import { numberIn } from '../../calculators/evaluate.ts';
 import * as quantities from '../../calculators/quantities.ts';
 import { notebook } from '../../notebook/notebook.svelte.ts';
 import { typedWords } from '../../notebook/standing.ts';
 import { bothSets, homeSet, setsOf } from '../../notebook/values.ts';
 import type { WorkView } from '../../notebook/work.svelte.ts';
-import { assumedBy } from '../customer/facts.ts';
 import { partStanding } from '../parts/part-standing.ts';
 import { saidWords, valueWords } from '../parts/part-words.ts';
+import { assumedBy, ownResult } from '../results/own-results.ts';
 import { isShown, present } from '../results/present.ts';
 import { isHeadline, nearly, type SpecCalculator } from './results.ts';
 
@@ -77,10 +76,10 @@ export function resultParts(
       const output = work.calculator.outputs[name];
       if (output === undefined || !isShown(output)) return [];
       const words = (set: SetId): string => {
-        const side = work.sets[set];
-        const si = numberIn(side.output?.[name]);
-        if (si === undefined || side.stale || lackedIn(set, calculator).length > 0) return '–';
-        return present(output, si, work.system, side.uncertainty?.[name]?.plusMinus, true);
+        const si = ownResult(work, set, name);
+        return si === undefined
+          ? '–'
+          : present(output, si, work.system, work.sets[set].uncertainty?.[name]?.plusMinus, true);
       };
       const [baseline, candidate] = [words('baseline'), words('candidate')];
       if (baseline === '–' && candidate === '–') return [];
