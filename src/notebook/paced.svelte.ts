@@ -86,6 +86,7 @@ export class Pace {
 const ofSet: Readonly<Record<keyof SetView, true>> = {
   evaluation: true,
   input: true,
+  typed: true,
   output: true,
   stale: true,
   standing: true,
@@ -109,6 +110,7 @@ class PacedSet implements SetView {
   readonly #pace: Pace;
   readonly #evaluation = $derived.by(() => this.#pace.now(() => this.#set.evaluation));
   readonly #input = $derived.by(() => this.#pace.now(() => this.#set.input));
+  readonly #typed = $derived.by(() => this.#pace.now(() => this.#set.typed));
   readonly #output = $derived.by(() => this.#pace.now(() => this.#set.output));
   readonly #stale = $derived.by(() => this.#pace.now(() => this.#set.stale));
   readonly #standing = $derived.by(() => this.#pace.now(() => this.#set.standing));
@@ -123,6 +125,9 @@ class PacedSet implements SetView {
   }
   get input(): SetView['input'] {
     return this.#input;
+  }
+  get typed(): SetView['typed'] {
+    return this.#typed;
   }
   get output(): SetView['output'] {
     return this.#output;

@@ -1,5 +1,6 @@
 import type { Entry, SetId } from '../calculators/define.ts';
 import { fromWords, tidyValue, type From, type TypedValue } from '../units/field.ts';
+import type { Marks } from '../units/marks.ts';
 import { units } from '../units/units.ts';
 
 /** One entry of the notebook, as typed. */
@@ -124,7 +125,8 @@ export function sameValue(one: StoredValue | undefined, other: StoredValue | und
     one.unit === other.unit &&
     (one.plusMinus ?? '') === (other.plusMinus ?? '') &&
     one.from === other.from &&
-    (one.note ?? '') === (other.note ?? '')
+    (one.note ?? '') === (other.note ?? '') &&
+    (one.marks ?? []).join('\n') === (other.marks ?? []).join('\n')
   );
 }
 
@@ -153,7 +155,10 @@ export function parseValue(json: string): StoredValue | undefined {
  */
 export function asValue(something: unknown): StoredValue | undefined {
   if (typeof something !== 'object' || something === null) return undefined;
-  const { text, unit, plusMinus, from, note } = something as Record<keyof StoredValue, unknown>;
+  const { text, unit, plusMinus, from, note, marks } = something as Record<
+    keyof StoredValue,
+    unknown
+  >;
   if (typeof text !== 'string' || typeof unit !== 'string') return undefined;
   if (unit !== '' && !Object.hasOwn(units, unit)) return undefined;
   if (plusMinus !== undefined && typeof plusMinus !== 'string') return undefined;
@@ -163,7 +168,12 @@ export function asValue(something: unknown): StoredValue | undefined {
     ...(plusMinus === undefined ? {} : { plusMinus }),
     ...(isFrom(from) ? { from } : {}),
     ...(typeof note === 'string' ? { note } : {}),
+    ...(isMarks(marks) ? { marks } : {}),
   });
+}
+
+function isMarks(something: unknown): something is Marks {
+  return Array.isArray(something) && something.every((mark) => typeof mark === 'string');
 }
 
 function isFrom(something: unknown): something is From {

@@ -27,6 +27,8 @@ export interface SetView {
   readonly evaluation: Evaluation;
   /** The inputs of the result shown: the present ones, or the last that gave a result. */
   readonly input: Readonly<Record<string, Value>> | undefined;
+  /** The same as they were typed, with what was said of them. */
+  readonly typed: TypedValues | undefined;
   /** The result shown. */
   readonly output: Readonly<Record<string, Result>> | undefined;
   /** True when the result shown is not of the numbers that stand in the fields. */
@@ -105,6 +107,9 @@ export class SetWork implements SetView {
   }
   get input(): Readonly<Record<string, Value>> | undefined {
     return this.#good?.input;
+  }
+  get typed(): TypedValues | undefined {
+    return this.#good?.typed;
   }
   get output(): Readonly<Record<string, Result>> | undefined {
     return this.#good?.output;

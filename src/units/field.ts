@@ -1,4 +1,5 @@
 import { readList } from './list.ts';
+import { tidyMarks, type Marks } from './marks.ts';
 import { readQuantity } from './quantity.ts';
 import type { ReadContext } from './reading.ts';
 import type { Kind } from './kinds.ts';
@@ -57,16 +58,20 @@ export interface TypedValue {
   readonly from?: From | undefined;
   /** What else the reader wrote of it; of a number that another page gives, how it came. */
   readonly note?: string;
+  /** Of a list of parts: what stands on each of them. */
+  readonly marks?: Marks | undefined;
 }
 
 /** The same value with nothing but its own members, and without those that were left empty. */
-export function tidyValue({ text, unit, plusMinus, from, note }: TypedValue): TypedValue {
+export function tidyValue({ text, unit, plusMinus, from, note, marks }: TypedValue): TypedValue {
+  const tidied = tidyMarks(marks);
   return {
     text,
     unit,
     ...(plusMinus === undefined || plusMinus === '' ? {} : { plusMinus }),
     ...(from === undefined ? {} : { from }),
     ...(note === undefined || note === '' ? {} : { note }),
+    ...(tidied === undefined ? {} : { marks: tidied }),
   };
 }
 

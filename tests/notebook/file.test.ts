@@ -30,13 +30,14 @@ interface Schema {
   readonly properties?: Readonly<Record<string, Schema>>;
   readonly propertyNames?: Schema;
   readonly additionalProperties?: Schema | false;
+  readonly items?: Schema;
 }
 const schema = JSON.parse(
   readFileSync(new URL('../../public/notebook.schema.json', import.meta.url), 'utf8'),
 ) as Schema;
 const understood = new Set([
   ...['$schema', 'title', 'description', '$ref', '$defs', 'const', 'type', 'minimum', 'pattern'],
-  ...['required', 'properties', 'propertyNames', 'additionalProperties'],
+  ...['required', 'properties', 'propertyNames', 'additionalProperties', 'items'],
 ]);
 
 /** The faults of a value by the part of JSON Schema 2020-12 that our schema uses; another keyword throws. */
@@ -64,7 +65,14 @@ function faults(value: Json | undefined, rule: Schema, at = ''): readonly string
   ) {
     found.push(`${at} has another pattern`);
   }
-  if (typeof value !== 'object' || value === null || Array.isArray(value)) return found;
+  if (Array.isArray(value)) {
+    const { items } = rule;
+    const each = value as readonly Json[];
+    if (items !== undefined)
+      for (const [i, item] of each.entries()) found.push(...faults(item, items, `${at}/${i}`));
+    return found;
+  }
+  if (typeof value !== 'object' || value === null) return found;
   const members = value as { readonly [key: string]: Json };
   for (const name of required)
     if (!Object.hasOwn(members, name)) found.push(`${at}/${name} is missing`);
@@ -129,6 +137,7 @@ describe('a saved file', () => {
       baseline: {
         bore: { text: '86', unit: 'mm', from: 'drawing', note: '<b>=1+1</b> "two"\nlines' },
         stroke: { text: '88', unit: 'mm', from: 'measured' },
+        pistonMasses: { text: '428.0; 427.1', unit: 'g', marks: ['', '=A"1'] },
       },
       candidate: { bore: { text: '86.5', unit: 'mm', note: 'honed' } },
     } as const;
@@ -137,7 +146,12 @@ describe('a saved file', () => {
     expect(faults(JSON.parse(file) as Json, schema)).toEqual([]);
     const odd = file
       .replace('"from":"drawing"', '"from":"toString"')
-      .replace('"note":"honed"', '"note":5');
+      .replace('"note":"honed"', '"note":5')
+      .replace('"marks":["",', '"marks":[7,');
+    expect(fromFile(odd).values.baseline['pistonMasses']).toEqual({
+      text: '428.0; 427.1',
+      unit: 'g',
+    });
     expect(fromFile(odd).values.baseline['bore']).toEqual({
       text: '86',
       unit: 'mm',

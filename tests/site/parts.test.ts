@@ -42,6 +42,14 @@ async function take(page: Page, weights: number): Promise<void> {
     .click();
   await panel(page).waitFor({ state: 'detached' });
 }
+/** The text of the file that a button saves. */
+async function saved(page: Page, button: string): Promise<string> {
+  const [file] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: button }).click(),
+  ]);
+  return readFile(await file.path(), 'utf8');
+}
 /** The sum of a list as its foot shows it. */
 function sum(page: Page, list: string, of: string, set: SetId): Locator {
   return row(page, list).locator(`dd[data-sum="${of}"][data-set="${set}"]`);
@@ -56,7 +64,7 @@ describe('eight weights pasted from a spreadsheet', () => {
     // Nothing is taken by looking.
     await says(panel(page), '428,0 = 428.0 g');
     expect(await panel(page).getByLabel('Column 1 goes to').inputValue()).toBe(
-      'pistonMasses/baseline',
+      'pistonMasses/baseline/weights',
     );
     expect(await panel(page).getByLabel('Unit of column 1').inputValue()).toBe('g');
     expect(await stored(page)).toEqual({});
@@ -121,6 +129,82 @@ describe('eight weights pasted from a spreadsheet', () => {
     await weight(page, 'bigEndMasses', 'candidate', 1).fill('');
     await weight(page, 'bigEndMasses', 'candidate', 2).fill('');
     await expect.poll(() => mass.inputValue()).toBe('310.2');
+  });
+});
+
+describe('marks of the parts', () => {
+  it('are pasted beside the weights, and name the parts where they are put together, on paper and in the file', async () => {
+    const { arrive, open } = await site.reader();
+    const page = await arrive('parts/');
+    await openParts(page);
+    await pasteAll(page, 'Piston (g)\tMark\n428.0\tP7\n427.1\tP3\n429.2\tP9\n428.6\tP1');
+    await says(panel(page), 'Mark');
+    expect(await panel(page).getByLabel('Column 2 goes to').inputValue()).toBe(
+      'pistonMasses/baseline/marks',
+    );
+    await take(page, 4);
+    await says(page.locator('.parts-said'), 'Marks of Pistons, baseline: 4 taken.');
+    const list = row(page, 'pistonMasses');
+    await says(list, '1 , mark P7 / –');
+    // A second column alone goes where there is none yet; one over the first says so beside it.
+    await list.getByRole('button', { name: 'Paste a column' }).click();
+    await panel(page).getByRole('textbox').fill('318.0\n317.2\n318.4\n318.1');
+    expect(await panel(page).getByLabel('Column 1 goes to').inputValue()).toBe(
+      'pistonMasses/candidate/weights',
+    );
+    await panel(page).getByLabel('Column 1 goes to').selectOption('pistonMasses/baseline/weights');
+    await says(panel(page), 'replaces the 4 weights there');
+    await panel(page).getByRole('button', { name: 'Leave everything' }).click();
+
+    // One by one, with the keys of a column; two of the same are told.
+    await list.getByRole('button', { name: 'Marks on the parts' }).click();
+    await page.locator('[id="mark-pistonMasses-baseline-1"]').click();
+    await page.keyboard.type('P5');
+    await page.keyboard.press('Enter');
+    await page.keyboard.type('P9');
+    await says(list, 'Two parts have the mark “P9”.');
+    await page.keyboard.press('Shift+Enter');
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe(
+      'mark-pistonMasses-baseline-1',
+    );
+    await page.locator('[id="mark-pistonMasses-baseline-2"]').fill('P 3');
+    await list.getByRole('button', { name: 'Back to the weights' }).click();
+    await says(list, '2 , mark P 3 / –');
+    const csv = await saved(page, 'Save CSV');
+    expect(csv).toMatch(/^Pistons,[^\r]*,1,g,428,,,,P5,/m);
+
+    await page.goto('part-matching/');
+    for (const [name, texts] of [
+      ['pinMasses', '118.0; 118.4; 117.9; 118.2'],
+      ['smallEndMasses', '151.0; 150.2; 150.8; 151.1'],
+      ['bigEndMasses', '421.0; 420.2; 420.8; 421.4'],
+    ] as const) {
+      const list = field(page, 'part-matching', name, 'baseline');
+      await openFolds(list);
+      await enter(list, texts);
+    }
+    const matching = await open('part-matching/');
+    const figure = matching.locator('[data-figure="matched-sets"]');
+    await figure.locator('summary').first().click();
+    const table = figure.getByRole('region', { name: 'Matched sets: table' });
+    await says(table, 'baseline 1 P5');
+    const sheet = await open('matching-sheet/');
+    await sheet.locator('[data-matching][data-alive]').waitFor();
+    const words = await seen(sheet.locator('.matching-sheet'));
+    for (const mark of ['P5 428.0 g', 'P 3 427.1 g', 'P9 429.2 g', 'P1 428.6 g'])
+      expect(words).toContain(mark);
+    const sides = (await sheet.pdf({ format: 'A4' }))
+      .toString('latin1')
+      .match(/\/Type\s*\/Page\b/g);
+    expect(sides).toHaveLength(1);
+
+    // Other parts have other marks.
+    await page.goto('parts/');
+    await awake(page);
+    await pasteAll(page, 'Old pistons (g)\n430.0\n431.0');
+    await take(page, 2);
+    await says(row(page, 'pistonMasses'), '430.5');
+    expect((await stored(page))['throwbook/1/baseline/pistonMasses']).not.toContain('P5');
   });
 });
 
@@ -290,7 +374,7 @@ describe('at the scale', () => {
     ]);
     const csv = await readFile(await download.path(), 'utf8');
     expect(csv).toContain(
-      "Layout and speeds,Stroke (twice the throw),,mm,73.02,,measured,'=1+1 over <full> travel,73,0.02,invented example,",
+      "Layout and speeds,Stroke (twice the throw),,mm,73.02,,measured,'=1+1 over <full> travel,,73,0.02,invented example,",
     );
     expect(csv).toContain('Pistons,"Pistons, one after the other",8,g,429,');
     await page.locator('[data-notebook-bar]').hover();

@@ -1,12 +1,14 @@
 import type { Component } from 'svelte';
 import type { Absent, Result, SetId, Value } from '../../calculators/define.ts';
-import type { Standing } from '../../notebook/standing.ts';
+import type { Standing, TypedValues } from '../../notebook/standing.ts';
 import type { System } from '../../units/kinds.ts';
 
 /** One set as a figure sees it: the last numbers that gave a result, in SI. */
 export interface FigureSet {
   readonly input: Readonly<Record<string, Value>> | undefined;
   readonly output: Readonly<Record<string, Result>> | undefined;
+  /** The inputs as they were typed, with what was said of them; absent where nobody typed. */
+  readonly typed?: TypedValues | undefined;
   /** True when the result is older than what stands in the fields. */
   readonly stale: boolean;
   /** Of a set that is stale: what stops it, and what the result still shown was for. */

@@ -2,6 +2,7 @@ import { shortLabel } from '../../calculators/bench.ts';
 import type { ListEntry, SetId } from '../../calculators/define.ts';
 import { notebook } from '../../notebook/notebook.svelte.ts';
 import { withUnit } from '../../units/format.ts';
+import { doubleMark, withMark, type Marks } from '../../units/marks.ts';
 import { joinedPlaces, placesOf, summaryOf, type Place, type Summary } from '../../units/places.ts';
 import { takeApart } from '../../units/take-apart.ts';
 import { RowUnit } from '../form/row-unit.svelte.ts';
@@ -22,6 +23,25 @@ export class PartList {
   /** What stands in each place of a set; undefined where its text can be parted in more than one way. */
   places(set: SetId): readonly Place[] | undefined {
     return set === 'baseline' ? this.#baseline : this.#candidate;
+  }
+
+  /** What stands on the parts of a set. */
+  marks(set: SetId): Marks {
+    return notebook.value(set, this.#entry()).marks ?? [];
+  }
+  /** Marks go with weights of the set's own: those of the example or of another set are marked there, if at all. */
+  canMark(set: SetId): boolean {
+    return partStanding(set, this.#entry()) === 'own';
+  }
+  mark(set: SetId, at: number, mark: string): void {
+    const entry = this.#entry();
+    notebook.put(set, entry.name, { marks: withMark(this.marks(set), at, mark) }, entry);
+  }
+  /** True for a part whose mark another part of the set has as well. */
+  isDouble(set: SetId, at: number): boolean {
+    const marks = this.marks(set);
+    const double = doubleMark(marks);
+    return double !== undefined && marks[at] === double;
   }
 
   /** What those come to; undefined where none gives a number. */

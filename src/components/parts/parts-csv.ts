@@ -43,6 +43,7 @@ export function partsCsv(
       `${notebook.setName(set)}, ±`,
       `${notebook.setName(set)}, where from`,
       `${notebook.setName(set)}, note`,
+      `${notebook.setName(set)}, mark`,
     ]),
   ];
   const rows = groups.flatMap(({ group, entries }) =>
@@ -63,7 +64,7 @@ function rowsOf(entry: Entry): readonly (readonly Cell[])[] {
     const text = value.text.trim() === '' ? undefined : typedWords(entry, value, notebook.system);
     const spread =
       field.plusMinus === undefined ? undefined : differenceFromSI(field.plusMinus, unit);
-    return [number ?? text, spread, ...said(entry, set)];
+    return [number ?? text, spread, ...said(entry, set), undefined];
   });
   return [[entry.label, undefined, symbol, ...cells]];
 }
@@ -84,6 +85,7 @@ function placeRows(entry: ListEntry, unit: string, symbol: string): readonly (re
         number ?? (place?.text === '' ? undefined : place?.text),
         spread === '' ? undefined : spread,
         ...(at === 0 ? said(entry, set) : [undefined, undefined]),
+        notebook.value(set, entry).marks?.[at],
       ];
     }),
   ]);

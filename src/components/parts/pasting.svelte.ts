@@ -3,7 +3,7 @@ import type { ListEntry } from '../../calculators/define.ts';
 import { notebook } from '../../notebook/notebook.svelte.ts';
 import { bothSets } from '../../notebook/values.ts';
 import { readPasted, type PastedAs, type PastedColumn } from '../../units/pasted/columns.ts';
-import { joinedPlaces, type Place } from '../../units/places.ts';
+import { joinedPlaces, placesOf, type Place } from '../../units/places.ts';
 import { cylindersOf } from './cylinders.ts';
 import { partStanding } from './part-standing.ts';
 import {
@@ -53,7 +53,9 @@ export class Pasting {
 
   readonly pasted = $derived.by(() => readPasted(this.text, this.#list, this.#as));
   readonly targets = $derived.by(() =>
-    this.#lists.flatMap((list) => bothSets.map((set): Target => ({ list, set }))),
+    (['weights', 'marks'] as const).flatMap((of) =>
+      this.#lists.flatMap((list) => bothSets.map((set): Target => ({ list, set, of }))),
+    ),
   );
   readonly columns: readonly GoingColumn[] = $derived.by(() => {
     const { pasted } = this;
@@ -68,12 +70,14 @@ export class Pasting {
       return { ...column, target, unit, places: columnPlaces(column.cells, list, unit) };
     });
   });
-  /** Those that go somewhere. */
-  readonly #going = $derived.by(() =>
+  readonly #aimed = $derived.by(() =>
     this.columns.flatMap(({ target, ...column }) =>
       target === undefined ? [] : [{ target, ...column }],
     ),
   );
+  /** Those that give weights to somewhere, and those that give marks. */
+  readonly #going = $derived.by(() => this.#aimed.filter(({ target }) => target.of === 'weights'));
+  readonly #marks = $derived.by(() => this.#aimed.filter(({ target }) => target.of === 'marks'));
   readonly lines = $derived.by(() => Math.max(0, ...this.columns.map(({ cells }) => cells.length)));
   /** How many cells give a weight. */
   readonly weights = $derived.by(
@@ -90,15 +94,35 @@ export class Pasting {
 
   /** Why it cannot be taken as it stands; undefined where it can. */
   get obstacle(): string | undefined {
-    const ids = this.#going.map(({ target }) => targetId(target));
+    const ids = this.#aimed.map(({ target }) => targetId(target));
     if (new Set(ids).size < ids.length)
       return 'Two columns go to the same place. Choose another for one of them.';
     const long = this.#going.find(({ target, places }) => places.length > target.list.most);
     if (long !== undefined)
       return `${shortLabel(long.target.list)} take at most ${String(long.target.list.most)}; this column has ${String(long.places.length)}. Choose fewer lines.`;
-    return this.#going.every(({ places }) => places.length === 0)
+    const bare = this.#marks.find(({ target }) => !this.#isWeighed(target));
+    if (bare !== undefined)
+      return `${targetWords(bare.target)}: marks go with weights. Paste both together, or the weights first.`;
+    return this.#aimed.every(({ cells, places, target }) =>
+      target.of === 'marks' ? cells.every((cell) => cell === '') : places.length === 0,
+    )
       ? 'No column of numbers is chosen.'
       : undefined;
+  }
+
+  /** How many weights of the reader's are replaced where a column goes. */
+  replaces({ list, set, of }: Target): number {
+    if (of === 'marks' || partStanding(set, list) !== 'own') return 0;
+    const places = placesOf(notebook.value(set, list), list) ?? [];
+    return places.filter(({ text }) => text !== '').length;
+  }
+
+  /** True where a list has weights of the reader's, or gets them now. */
+  #isWeighed({ list, set }: Target): boolean {
+    return (
+      partStanding(set, list) === 'own' ||
+      this.#going.some(({ target }) => target.list === list && target.set === set)
+    );
   }
 
   /** What is worth knowing before it is taken. */
@@ -108,9 +132,6 @@ export class Pasting {
       const cylinders = cylindersOf(target.set);
       const blank = this.lines - cells.filter((cell) => cell !== '').length;
       return [
-        partStanding(target.set, target.list) === 'own'
-          ? `${name}: what stands there is replaced.`
-          : '',
         blank === 0 ? '' : `${name}: ${String(blank)} blank, kept as still to be weighed.`,
         cylinders !== undefined && places.length > cylinders
           ? `${name}: ${String(places.length)} for ${String(cylinders)} cylinders.`
@@ -146,6 +167,8 @@ export class Pasting {
   /** Writes every column to its list, as one step back; returns what was done, and which lists were filled. */
   take(): { readonly words: string; readonly lists: readonly string[] } {
     const going = this.#going.filter(({ places }) => places.length > 0);
+    // Where a column is likely to go changes with what is written.
+    const marks = this.#marks;
     const told = going.map(({ target, places }) => {
       const count = places.filter(({ si }) => si !== undefined).length;
       return `${targetWords(target)}: ${String(count)} taken.`;
@@ -155,13 +178,19 @@ export class Pasting {
         `“${text}” is no weight; it stands in ${targetWords(target)}, line ${String(at + 1)}, until you mend it.`,
       );
     if (this.leftOut.length > 0) told.push(`Not taken: ${this.leftOut.join(', ')}.`);
+    for (const { target, cells } of marks)
+      told.push(`${targetWords(target)}: ${String(cells.filter(Boolean).length)} taken.`);
     notebook.together(() => {
       for (const { target, unit, places } of going) {
         const texts = places.map(({ text }) => text);
         const text = joinedPlaces(texts, target.list, unit);
-        notebook.put(target.set, target.list.name, { text, unit }, target.list);
+        // Other parts: what stood on those before does not stand on these.
+        notebook.put(target.set, target.list.name, { text, unit, marks: undefined }, target.list);
       }
+      for (const { target, cells } of marks)
+        notebook.put(target.set, target.list.name, { marks: cells }, target.list);
     });
-    return { words: told.join(' '), lists: going.map(({ target }) => target.list.name) };
+    const filled = [...going, ...marks].map(({ target }) => target.list.name);
+    return { words: told.join(' '), lists: filled };
   }
 }

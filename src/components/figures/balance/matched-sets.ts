@@ -3,6 +3,7 @@ import { matchingOf, pinsOf, type OnPin } from '../../../calculators/balance/mat
 import { partNames, type Masses, type PartName } from '../../../core/balance/matching-parts.ts';
 import { takeOff } from '../../../core/balance/take-off.ts';
 import { isRefusal } from '../../../calculators/evaluate.ts';
+import { nameOfPart, type Marks } from '../../../units/marks.ts';
 import { numberOf } from '../read.ts';
 import type { FigureSet } from '../types.ts';
 
@@ -21,6 +22,9 @@ export interface MatchedSet {
 /** All sets of one engine. */
 export interface Matched {
   readonly kinds: readonly PartName[];
+  /** The parts as they were weighed [kg], and what stands on them, by their kind. */
+  readonly masses: Readonly<Partial<Record<PartName, Masses>>>;
+  readonly marks: Readonly<Partial<Record<PartName, Marks>>>;
   readonly sets: readonly MatchedSet[];
   readonly lightest: number;
   readonly targetSpread: number;
@@ -47,7 +51,7 @@ function listOf(input: Readonly<Record<string, Value>>, name: string): Masses | 
 }
 
 /** The sets that the parts of one engine are put together to; undefined while a number is missing or has no sense. */
-export function matchedSets({ input }: FigureSet): Matched | undefined {
+export function matchedSets({ input, typed }: FigureSet): Matched | undefined {
   if (input === undefined) return undefined;
   const pistonMasses = listOf(input, 'pistonMasses');
   const scaleResolution = numberOf(input, 'scaleResolution');
@@ -75,8 +79,18 @@ export function matchedSets({ input }: FigureSet): Matched | undefined {
     const off = takeOff(totals, { targetSpread });
     const kinds = partNames.filter((name) => given[name] !== undefined);
     const pins = pinsOf(given, { orders, totals, listed, spread, bound, isLeast });
+    const marksOf = (name: string): Marks | undefined => typed?.[name]?.marks;
     return {
       kinds,
+      masses: Object.fromEntries(kinds.map((name) => [name, given[name]])),
+      marks: Object.fromEntries(
+        kinds.flatMap((name) => {
+          // A rod may have been marked at either of its ends.
+          const marks =
+            marksOf(name) ?? (name === 'smallEndMasses' ? marksOf('bigEndMasses') : undefined);
+          return marks === undefined ? [] : [[name, marks]];
+        }),
+      ),
       sets: totals.map((total, set) => ({
         parts: kinds.map((name) => (orders[name]?.[set] ?? 0) + 1),
         total,
@@ -112,7 +126,20 @@ export function isInTenths({ sets }: Matched): boolean {
   return sets.every(({ total }) => Math.abs(total / tenth - Math.round(total / tenth)) < 1e-6);
 }
 
-/** Rods that share a pin, as they are read: “1 + 4”. */
-export function pinWords({ rods }: OnPin): string {
-  return rods.map((rod) => String(rod + 1)).join(' + ');
+/** What a part of one kind is called, its place counted from 1: by its mark, else by its place. */
+export function partName({ marks }: Matched, kind: PartName, place: number): string {
+  return nameOfPart(marks[kind], place - 1);
+}
+
+/** Rods that share a pin, as they are read: “1 + 4”, or by their marks. */
+export function pinWords(matched: Matched, { rods }: OnPin): string {
+  return rods.map((rod) => partName(matched, 'smallEndMasses', rod + 1)).join(' + ');
+}
+
+/** Whether a drawing has room for what the parts are called; else it has their places, and a table the marks. */
+export function hasShortNames({ kinds, sets, marks }: Matched): boolean {
+  const most = 4;
+  return kinds.every((kind) =>
+    sets.every((_, place) => [...nameOfPart(marks[kind], place)].length <= most),
+  );
 }
