@@ -39,6 +39,8 @@ export interface Moved {
   readonly done: number;
   /** How many were left, since another tab has changed them meanwhile. */
   readonly left: number;
+  /** The numbers among them, each with its set. */
+  readonly numbers: readonly { readonly set: KeptSet; readonly name: string }[];
 }
 
 /** The job that is open, as this device keeps it: its numbers, its label, its sets, and the steps back. */
@@ -225,6 +227,7 @@ export class OwnNumbers {
     }
     this.read();
     this.#shelfNotice = this.#kept.notice;
-    return { done: step.length - left, left };
+    const numbers = step.flatMap(({ key }) => placeOf(key) ?? []);
+    return { done: step.length - left, left, numbers };
   }
 }

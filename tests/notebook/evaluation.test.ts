@@ -48,18 +48,14 @@ describe('evaluate', () => {
     [
       'pinMasses',
       '120.2; 120.6',
-      'Wrist pins, one after the other must be at least as many as the pistons, 8. You entered 2.',
+      'Wrist pins, each must be at least as many as the pistons, 8. You entered 2.',
     ],
     [
       'pistonMasses',
       '428',
-      'Wrist pins, one after the other must be at most as many as the pistons, 1. You entered 8.',
+      'Wrist pins, each must be at most as many as the pistons, 1. You entered 8.',
     ],
-    [
-      'smallEndMasses',
-      '0; 1; 1; 1; 1; 1; 1; 1',
-      'Small ends, rod after rod must be greater than 0\u00a0g.',
-    ],
+    ['smallEndMasses', '0; 1; 1; 1; 1; 1; 1; 1', 'Small ends, each must be greater than 0\u00a0g.'],
   ])('says beside a list what is wrong with %s', (typedIn, text, sentence) => {
     const worked = evaluate(calculators['part-matching'], typed({ [typedIn]: text }));
     expect(worked.output).toBeUndefined();

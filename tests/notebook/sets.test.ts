@@ -159,7 +159,8 @@ describe('undo', () => {
         { text: String(count) },
         count % 2 === 0 ? pistonMass : stroke,
       );
-    for (let count = 0; count < 50; count += 1) expect(book.undo()).toEqual({ done: 1, left: 0 });
+    for (let count = 0; count < 50; count += 1)
+      expect(book.undo()).toMatchObject({ done: 1, left: 0 });
     expect(book.ownOf('third')).toEqual({});
     expect(book.sets).toEqual(three());
     book.undo();
@@ -189,7 +190,7 @@ describe('undo', () => {
     type(book, 'baseline', '428');
     const other = new Notebook(tab);
     type(other, 'baseline', '430');
-    expect(book.undo()).toEqual({ done: 0, left: 1 });
+    expect(book.undo()).toMatchObject({ done: 0, left: 1 });
     expect(book.value('baseline', pistonMass).text).toBe('430');
   });
 

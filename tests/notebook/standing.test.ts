@@ -59,7 +59,7 @@ test('of a long list the first reading is named and the others are counted', () 
   const found = evaluate(matching, (entry) => now[entry.name] ?? exampleOf('baseline', entry));
   const at = standingOf(matching, found, now, last);
   expect(lastGoodMark(at, 'metric')).toBe('for 120.2\u00a0g and 7 more');
-  expect(at.blamed).toEqual(['Wrist pins, one after the other']);
+  expect(at.blamed).toEqual(['Wrist pins, each']);
 });
 
 test('without a result there is a reason and no number', () => {

@@ -65,7 +65,7 @@ describe('a V8 on the bench', () => {
     ].entries())
       await panel
         .getByLabel(`Column ${String(column + 1)} goes to`)
-        .selectOption(`${list}/baseline`);
+        .selectOption(`${list}/baseline/weights`);
     await panel.getByRole('button', { name: 'Take 32 weights' }).click();
     await panel.waitFor({ state: 'detached' });
 
@@ -82,7 +82,7 @@ describe('a V8 on the bench', () => {
     // A third choice of parts, which is the first one but for its piston.
     await page.goto('jobs/');
     await page.locator('[data-jobs][data-alive]').waitFor();
-    await page.getByText('Sets of parts', { exact: true }).first().click();
+    await page.getByText(/^Sets of parts: /).click();
     const sets = page.getByRole('group', { name: 'Sets of parts' });
     await sets.getByLabel('Name of the baseline').fill('Road parts');
     await sets.getByLabel('Name of the candidate').fill('Hill parts');

@@ -15,7 +15,7 @@ const candidateOf = (page: Page): Locator =>
 async function openSets(page: Page): Promise<Locator> {
   await page.goto('jobs/');
   await page.locator('[data-jobs][data-alive]').waitFor();
-  await page.getByText('Sets of parts', { exact: true }).first().click();
+  await page.getByText(/^Sets of parts: /).click();
   return page.getByRole('group', { name: 'Sets of parts' });
 }
 async function awake(page: Page): Promise<void> {
@@ -68,7 +68,7 @@ describe('the sets of a job', () => {
     await enter(mass(page, 'candidate'), '400');
     await page.getByRole('button', { name: 'Undo' }).click();
     await expect.poll(() => mass(page, 'candidate').inputValue()).toBe('318.0');
-    await says(page.locator('[data-notebook-bar] [role="status"]'), 'One step is undone.');
+    await says(page.locator('[data-notebook-bar] [role="status"]'), 'One step is undone: ');
     await page.locator('body').press('Control+z');
     await expect.poll(() => mass(page, 'baseline').inputValue()).toBe('428.0');
     await page.reload();

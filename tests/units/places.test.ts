@@ -21,7 +21,7 @@ describe('the places of a list', () => {
     const [, second] = placesOf({ text: '428.0; n/a; 429.2', unit: 'g' }, field) ?? [];
     expect(second?.text).toBe('n/a');
     expect(second?.problem).toMatch(
-      /^Pistons, one after the other, line 2, must be a mass\. You entered “n\/a”.*like 428\.0 or 428,0 g\.$/,
+      /^Pistons, each, line 2, must be a mass\. You entered “n\/a”.*like 428\.0 or 428,0 g\.$/,
     );
   });
 
@@ -31,7 +31,7 @@ describe('the places of a list', () => {
     expect(readList('428.0; –; 429.2; —', contextOf(field, 'g'), 16)).toMatchObject({
       ok: false,
       problem: 'gap',
-      say: 'Pistons, one after the other: Readings 2 and 4 are still missing; a dash keeps the place.',
+      say: 'Pistons, each: Readings 2 and 4 are still missing; a dash keeps the place.',
     });
     expect(grams('')).toEqual([]);
   });

@@ -121,7 +121,7 @@ export const bankAngle = angle('bankAngle', 'γ', 'Angle between the banks', [0,
 export const pistonMasses = weighings(
   'pistonMasses',
   'm_piston,i',
-  'Pistons, one after the other',
+  'Pistons, each',
   [15, 90, 650, 3000],
   {
     origin: 'part',
@@ -135,7 +135,7 @@ export const pistonMasses = weighings(
 export const pinMasses = weighings(
   'pinMasses',
   'm_pin,i',
-  'Wrist pins, one after the other',
+  'Wrist pins, each',
   [4, 18, 180, 1000],
   {
     origin: 'part',
@@ -149,7 +149,7 @@ export const pinMasses = weighings(
 export const smallEndMasses = weighings(
   'smallEndMasses',
   'm_se,k',
-  'Small ends, rod after rod',
+  'Small ends, each',
   [8, 50, 250, 1500],
   {
     origin: 'part',
@@ -163,14 +163,14 @@ export const smallEndMasses = weighings(
 export const ringMasses = weighings(
   'ringMasses',
   'm_rings,i',
-  'Rings and locks of one piston, lot by lot',
+  'Rings and locks, those of each piston',
   [1, 8, 60, 300],
   { origin: 'part', demo: '', most: 16 },
 );
 export const bigEndMasses = weighings(
   'bigEndMasses',
   'm_be,k',
-  'Big ends, rod after rod',
+  'Big ends, each',
   [15, 105, 660, 4000],
   {
     origin: 'part',

@@ -2,6 +2,7 @@ import { mount } from 'svelte';
 import type { Entry } from '../../calculators/define.ts';
 import { dictionary, loadDictionary } from '../../notebook/dictionary.ts';
 import { carryInto } from '../../notebook/carrying.svelte.ts';
+import { clickCell, moveByKeys } from '../form/keys.ts';
 import { notebook, opened } from '../../notebook/notebook.svelte.ts';
 import { workOf } from '../waking/alive.svelte.ts';
 import Customer from './Customer.svelte';
@@ -29,6 +30,8 @@ if (target !== null) {
     target,
     props: { workOf, asked, metalOfRods: dictionary().get('rodMaterial'), address },
   });
+  document.addEventListener('keydown', moveByKeys);
+  document.addEventListener('click', clickCell);
   target.setAttribute('data-alive', '');
   document.documentElement.removeAttribute('data-pending');
 }

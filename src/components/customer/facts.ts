@@ -4,7 +4,7 @@ import { notebook } from '../../notebook/notebook.svelte.ts';
 import { bothSets } from '../../notebook/values.ts';
 import type { WorkView } from '../../notebook/work.svelte.ts';
 import { ownResult } from '../results/own-results.ts';
-import { isShown, present } from '../results/present.ts';
+import { difference, isShown, present } from '../results/present.ts';
 import { lines, mostLines, type Line } from './lines.ts';
 import type { Fact, Facts } from './sentences.ts';
 
@@ -16,6 +16,8 @@ export interface Row {
   readonly line: Line;
   readonly baseline: string | undefined;
   readonly candidate: string | undefined;
+  /** The candidate less the baseline; undefined where one is missing or both are alike. */
+  readonly change: string | undefined;
 }
 
 /** A number with more doubt than this share of it is called "about". */
@@ -51,6 +53,18 @@ function numberOf(works: Works, { calculator, name }: Line, set: SetId): number 
   return typeof value === 'number' ? value : undefined;
 }
 
+function changeOf(works: Works, line: Line): string | undefined {
+  const work = works[line.calculator];
+  if (work === undefined) return undefined;
+  const { inputs, outputs } = work.calculator;
+  const entry = inputs[line.name] ?? outputs[line.name];
+  if (entry?.type !== 'number' && entry?.type !== 'maybe') return undefined;
+  const [baseline, candidate] = bothSets.map((set) => numberOf(works, line, set));
+  if (baseline === undefined || candidate === undefined) return undefined;
+  const change = difference(entry, { baseline, candidate }, work.system);
+  return change === 'none' || change === '—' ? undefined : change;
+}
+
 /** The lines that there are numbers for, at most eight. */
 export function rowsOf(works: Works): readonly Row[] {
   return lines
@@ -58,6 +72,7 @@ export function rowsOf(works: Works): readonly Row[] {
       line,
       baseline: tell(works, line, 'baseline'),
       candidate: tell(works, line, 'candidate'),
+      change: changeOf(works, line),
     }))
     .filter(({ baseline, candidate }) => baseline !== undefined || candidate !== undefined)
     .slice(0, mostLines);

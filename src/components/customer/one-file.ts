@@ -1,3 +1,9 @@
+/** What stands in a line for one set, and what it is more or less than in the other. */
+export interface Cell {
+  readonly value: string;
+  readonly change?: string | undefined;
+}
+
 /** What the customer's page says, as text. */
 export interface Told {
   readonly title: string;
@@ -7,7 +13,7 @@ export interface Told {
   readonly sentences: readonly string[];
   /** The heads of the columns, and the lines under them. */
   readonly heads: readonly string[];
-  readonly rows: readonly (readonly [label: string, ...values: string[]])[];
+  readonly rows: readonly (readonly [label: string, ...values: Cell[]])[];
   /** What it does not say. */
   readonly limits: string;
   /** The address that opens the page with the same numbers. */
@@ -52,10 +58,11 @@ export function oneFile({
     ...(message === '' ? [] : [`<blockquote>${e(message)}</blockquote>`]),
     ...sentences.map((sentence) => `<p>${e(sentence)}</p>`),
   ];
+  const cell = ({ value, change }: Cell): string =>
+    `<td>${e(value)}${change === undefined ? '' : `<br><small>${e(change)}</small>`}</td>`;
   const head = heads.map((word) => `<th scope="col">${e(word)}</th>`).join('');
   const body = rows.map(
-    ([label, ...values]) =>
-      `<tr><th scope="row">${e(label)}</th>${values.map((value) => `<td>${e(value)}</td>`).join('')}</tr>`,
+    ([label, ...values]) => `<tr><th scope="row">${e(label)}</th>${values.map(cell).join('')}</tr>`,
   );
   return `<!doctype html>
 <html lang="en">

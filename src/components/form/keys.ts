@@ -26,7 +26,7 @@ export function moveByKeys(event: KeyboardEvent): void {
   if (key !== 'Enter' || event.isComposing || event.ctrlKey || event.metaKey) return;
   // In a field of several readings Enter begins the next of them.
   if (target.matches('textarea')) return;
-  const sheet = target.closest('[data-calculator], [data-parts]');
+  const sheet = target.closest('[data-calculator], [data-parts], [data-sheet]');
   if (sheet === null) return;
   event.preventDefault();
   const next = below(sheet, target, event.shiftKey ? -1 : 1);

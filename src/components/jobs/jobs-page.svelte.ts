@@ -1,4 +1,5 @@
 import { hydrate } from 'svelte';
+import { clickCell, moveByKeys } from '../form/keys.ts';
 import { opened } from '../../notebook/notebook.svelte.ts';
 import Jobs from './Jobs.svelte';
 
@@ -7,6 +8,8 @@ const target = document.querySelector<HTMLElement>('[data-jobs]');
 if (target !== null) {
   await opened;
   hydrate(Jobs, { target });
+  document.addEventListener('keydown', moveByKeys);
+  document.addEventListener('click', clickCell);
   target.setAttribute('data-alive', '');
   document.documentElement.removeAttribute('data-pending');
 }

@@ -22,9 +22,10 @@ export function nameInText(set: SetId): string {
   return Object.values<string>(setWords).includes(name) ? name.toLowerCase() : name;
 }
 
-/** How many cells of some rows are the reader's, and how many still lack a number that a result needs. */
+/** How many cells of some rows are the reader's, how many are worked from other numbers, and how many still lack a number that a result needs. */
 export interface PartCount {
   readonly own: number;
+  readonly worked: number;
   readonly missing: number;
   readonly example: number;
 }
@@ -36,7 +37,8 @@ export function countParts(entries: readonly Entry[]): PartCount {
   const count = (of: readonly PartStanding[]): number =>
     standings.filter((standing) => of.includes(standing)).length;
   return {
-    own: count(['own', 'same', 'carried']),
+    own: count(['own', 'same']),
+    worked: count(['carried']),
     missing: count(['missing']),
     example: count(['example']),
   };
