@@ -132,20 +132,14 @@ export const pistonMasses = weighings(
     most: 16,
   },
 );
-export const pinMasses = weighings(
-  'pinMasses',
-  'm_pin,i',
-  'Wrist pins, each',
-  [4, 18, 180, 1000],
-  {
-    origin: 'part',
-    demo: [
-      '120.2; 120.6; 119.9; 120.4; 120.1; 120.0; 120.5; 120.3',
-      '77.0; 76.8; 77.2; 77.1; 76.9; 77.1; 76.8; 77.0',
-    ],
-    most: 16,
-  },
-);
+export const pinMasses = weighings('pinMasses', 'm_pin,i', 'Wrist pins, each', [4, 18, 180, 1000], {
+  origin: 'part',
+  demo: [
+    '120.2; 120.6; 119.9; 120.4; 120.1; 120.0; 120.5; 120.3',
+    '77.0; 76.8; 77.2; 77.1; 76.9; 77.1; 76.8; 77.0',
+  ],
+  most: 16,
+});
 export const smallEndMasses = weighings(
   'smallEndMasses',
   'm_se,k',
