@@ -3,7 +3,40 @@ import { fixedWork } from './measure-machine.js';
 
 /** How many times the processor is slowed while keys are timed: a phone of the middle class. */
 export const slowed = 4;
-const firstField = '[data-calculator] input[type="text"]';
+
+/**
+ * Where a number is typed on a page: by which field, on which part that must be alive, at which place of the address,
+ * and with what on the device.
+ *
+ * @typedef {{ field: string, part: string, place: string, kept: Readonly<Record<string, string>> }} Typing
+ */
+const sixteen = Array.from({ length: 16 }, (_, at) => (428 + at / 10).toFixed(1)).join('; ');
+/** @type {Typing} */
+const onTopic = {
+  field: '[data-calculator] input[type="text"]',
+  part: '[data-calculator]',
+  place: '',
+  kept: {},
+};
+/** The parts table is measured with as many weights as it takes. @type {Typing} */
+const onParts = {
+  field: '[id="parts-pistonMasses-baseline-16"]',
+  part: '[data-parts]',
+  place: '#part-pistonMasses',
+  kept: Object.fromEntries(
+    ['baseline', 'candidate'].flatMap((set) =>
+      ['pistonMasses', 'pinMasses', 'smallEndMasses', 'bigEndMasses'].map((list) => [
+        `throwbook/1/${set}/${list}`,
+        JSON.stringify({ text: sixteen, unit: 'g' }),
+      ]),
+    ),
+  ),
+};
+
+/** @param {string} url @returns {Typing} */
+function typingOn(url) {
+  return /\/parts\/$/u.test(url) ? onParts : onTopic;
+}
 /** What is fetched when the page is idle is waited for (ms). */
 const idle = 2500;
 
@@ -74,10 +107,11 @@ async function scrollThrough(page) {
  * @returns {Promise<boolean>} false when the page has no field
  */
 async function write(page) {
-  const field = page.locator(firstField).first();
+  const { field: selector, part } = typingOn(page.url().replace(/#.*/u, ''));
+  const field = page.locator(selector).first();
   if ((await field.count()) === 0) return false;
   await field.click();
-  await page.locator('[data-calculator][data-alive]').first().waitFor();
+  await page.locator(`${part}[data-alive]`).first().waitFor();
   await field.press('End');
   await field.press('Backspace');
   await field.press('4');
@@ -104,7 +138,11 @@ async function write(page) {
 export async function strike(browser, url) {
   const context = await browser.newContext({ serviceWorkers: 'block' });
   const page = await context.newPage();
-  await page.goto(url, { waitUntil: 'networkidle' });
+  const { field: selector, place, kept } = typingOn(url);
+  await page.addInitScript((values) => {
+    for (const [key, text] of Object.entries(values)) localStorage.setItem(key, text);
+  }, kept);
+  await page.goto(url + place, { waitUntil: 'networkidle' });
   if (!(await write(page))) {
     await context.close();
     return { keys: [], figures: [], fixed: [] };
@@ -112,10 +150,10 @@ export async function strike(browser, url) {
   const devtools = await context.newCDPSession(page);
   await devtools.send('Emulation.setCPUThrottlingRate', { rate: slowed });
   await page.evaluate(`globalThis.fixedWork = ${String(fixedWork)}`);
-  const times = await page.evaluate(async (selector) => {
+  const times = await page.evaluate(async (wanted) => {
     /** @type {() => unknown} */
     const work = Reflect.get(globalThis, 'fixedWork');
-    const found = document.querySelector(selector);
+    const found = document.querySelector(wanted);
     /** @type {number[]} */
     const keys = [];
     /** @type {number[]} */
@@ -153,7 +191,7 @@ export async function strike(browser, url) {
       fixed.push(performance.now() - start);
     }
     return { keys, figures, fixed };
-  }, firstField);
+  }, selector);
   await context.close();
   return times;
 }

@@ -37,7 +37,7 @@ export type BarRow =
   | { readonly kind: 'total'; readonly y: number };
 
 /** Heights [drawing units] of the three kinds of line. */
-export const rowHeights = { head: 21, part: 23, total: 30 } as const;
+export const rowHeights = { head: 21, part: 28, total: 35 } as const;
 
 /**
  * The lines from the top down: heads before the part of their index, each part that is in any bar, the total. `end` is
