@@ -1,0 +1,159 @@
+import { hydrate } from 'svelte';
+import { isLink } from '../../notebook/is-link.ts';
+import {
+  askedBy,
+  moved,
+  placeText,
+  readPlace,
+  screensOf,
+  show,
+  within,
+  type Asked,
+  type Place,
+} from './deck.ts';
+import { DemonstrationShelf } from './demonstrations.ts';
+import { showFigure } from './fit-figure.ts';
+import { tellRight, wireHands } from './hands.ts';
+import { showingOf } from './showing.ts';
+import type OneFactorType from './OneFactor.svelte';
+
+/*
+ * Makes screens of the page and goes through them by a presenter's keys. Where one stands is in the address, and in the
+ * link of the page with its numbers and the angle of its figures.
+ */
+const root = document.querySelector<HTMLElement>('[data-class]');
+if (root !== null) present(root);
+
+function present(deck: HTMLElement): void {
+  for (const fold of deck.querySelectorAll('details.section'))
+    if (fold instanceof HTMLDetailsElement) fold.open = true;
+  const screens = screensOf(deck);
+  const desk = document.querySelector<HTMLElement>('[data-desk]');
+  const count = document.querySelector<HTMLElement>('[data-screen-count]');
+  const blank = document.querySelector<HTMLElement>('[data-blank]');
+  let place: Place = { screen: 0, step: 0 };
+  const showing = showingOf(new DemonstrationShelf());
+  let tellView: (text: string) => void = () => undefined;
+  let stepFactor: (step: number) => void = () => undefined;
+
+  for (const question of deck.querySelectorAll<HTMLElement>('.class-question')) wireHands(question);
+
+  function go(to: Place): void {
+    place = within(screens, to);
+    const screen = screens[place.screen];
+    if (screen === undefined) return;
+    show(deck, screen.parts);
+    const [first] = screen.parts;
+    if (first?.matches('.class-question') === true) tellRight(first, place.step > 0);
+    if (first?.matches('.class-factor') === true) stepFactor(place.step);
+    if (first?.matches('.class-figure') === true) showFigure(first, () => place.step);
+    if (count !== null)
+      count.textContent = `${String(place.screen + 1)} of ${String(screens.length)}: ${screen.name}`;
+    const text = placeText(place);
+    tellView(text);
+    // A link in the address stays as it is; the screen of a link goes with its figures' views.
+    if (!isLink(location.hash)) history.replaceState(history.state, '', `#screen-${text}`);
+    if (first?.matches('.class-figure') !== true) first?.scrollIntoView({ block: 'start' });
+  }
+  function hide(isHidden: boolean): void {
+    document.documentElement.toggleAttribute('data-blanked', isHidden);
+    if (blank !== null) blank.hidden = !isHidden;
+  }
+  /** Steps within a screen first; then the next screen, or the next that was kept where the list is shown. */
+  function move(way: 1 | -1): void {
+    const next = moved(screens, place, way);
+    const isStep = next.screen === place.screen && next.step !== place.step;
+    if (isStep || !showing.isOn) go(next);
+    else showing.go(way);
+  }
+  const acts: Readonly<Record<Asked, () => void>> = {
+    next: () => move(1),
+    back: () => move(-1),
+    first: () => go({ screen: 0, step: 0 }),
+    last: () => go({ screen: screens.length - 1, step: 0 }),
+    blank: () => hide(!document.documentElement.hasAttribute('data-blanked')),
+    full: () => void toggleFull(),
+    keys: () => {
+      if (desk instanceof HTMLDetailsElement) desk.open = !desk.open;
+    },
+  };
+
+  // Before what has the focus hears of it: a slider would take the keys of a clicker for its own.
+  document.addEventListener(
+    'keydown',
+    (event) => {
+      if (event.ctrlKey || event.metaKey || event.altKey) return;
+      const asked = askedBy(event.key, document.activeElement);
+      if (asked === undefined) return;
+      event.preventDefault();
+      event.stopPropagation();
+      // Any key brings a blanked screen back, and does nothing else.
+      if (document.documentElement.hasAttribute('data-blanked')) hide(false);
+      else acts[asked]();
+    },
+    { capture: true },
+  );
+  document.addEventListener('click', ({ target }) => {
+    const button = target instanceof Element ? target.closest<HTMLElement>('[data-do]') : null;
+    const asked = button?.dataset['do'];
+    if (asked !== undefined && asked in acts) acts[asked as Asked]();
+  });
+  blank?.addEventListener('click', () => hide(false));
+  window.addEventListener('hashchange', () => {
+    const [, text] = /^#screen-(.*)$/.exec(location.hash) ?? [];
+    if (text !== undefined) go(readPlace(text));
+  });
+
+  document.documentElement.setAttribute('data-presenting', '');
+  go(readPlace(/^#screen-(.*)$/.exec(location.hash)?.[1] ?? ''));
+  void bring();
+
+  /** What needs the notebook: the place that a link names, and the part that is changed alone. */
+  async function bring(): Promise<void> {
+    const [{ shownViews }, { opened }, { workOf }, { wireKeeping }, { default: OneFactor }] =
+      await Promise.all([
+        import('../../notebook/shown-views.svelte.ts'),
+        import('../../notebook/notebook.svelte.ts'),
+        import('../waking/alive.svelte.ts'),
+        import('./keeping.ts'),
+        import('./OneFactor.svelte'),
+      ]);
+    await opened;
+    tellView = (text) => shownViews.tell('class', text === '1' ? {} : { at: text });
+    if (desk !== null)
+      wireKeeping(
+        desk,
+        workOf,
+        () =>
+          `${document.querySelector('h1')?.textContent ?? ''}: ${screens[place.screen]?.name ?? ''}`,
+      );
+    const factor = deck.querySelector<HTMLElement>('[data-factor]');
+    if (factor !== null) await bringFactor(factor, OneFactor, workOf);
+    const at = shownViews.opened['class']?.['at'];
+    go(at === undefined ? place : readPlace(at));
+    document.documentElement.setAttribute('data-presented', '');
+  }
+  async function bringFactor(
+    target: HTMLElement,
+    OneFactor: typeof OneFactorType,
+    workOf: (id: string) => Promise<Parameters<typeof OneFactorType>[1]['work']>,
+  ): Promise<void> {
+    const work = await workOf(target.dataset['factor'] ?? '');
+    const props = $state({
+      work,
+      step: place.step,
+      goTo: (step: number) => go({ screen: place.screen, step }),
+    });
+    hydrate(OneFactor, { target, props });
+    stepFactor = (step) => (props.step = step);
+  }
+}
+
+async function toggleFull(): Promise<void> {
+  // Refused without a press, and in some frames: the view is the same in a window.
+  await (
+    document.fullscreenElement === null
+      ? document.documentElement.requestFullscreen()
+      : document.exitFullscreen()
+  ).catch(() => undefined);
+}
