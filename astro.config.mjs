@@ -5,6 +5,7 @@ import { defineConfig } from 'astro/config';
 import rehypeKatex from 'rehype-katex';
 import remarkMath from 'remark-math';
 import { offline } from './src/build/offline.js';
+import { search } from './src/build/search.js';
 import { rehypePlain } from './src/build/rehype-plain.js';
 import { rehypeSections } from './src/build/rehype-sections.js';
 import { rehypeTerms } from './src/build/rehype-terms.js';
@@ -36,7 +37,13 @@ export default defineConfig({
   compressHTML: true,
   build: { format: 'directory', inlineStylesheets: 'never' },
   devToolbar: { enabled: false },
-  integrations: [mdx(), svelte({ compilerOptions: { runes: true } }), offline()],
+  integrations: [
+    mdx(),
+    svelte({ compilerOptions: { runes: true } }),
+    search(),
+    // Last: it keeps what the others have written.
+    offline(),
+  ],
   markdown: {
     // Highlighted code carries style attributes, which the policy below forbids.
     syntaxHighlight: false,
@@ -106,7 +113,8 @@ export default defineConfig({
         "form-action 'none'",
         "object-src 'none'",
       ],
-      scriptDirective: { resources: ["'self'"] },
+      // What finds words in the text is WebAssembly. It runs in a worker, and on the page where that does not start.
+      scriptDirective: { resources: ["'self'", "'wasm-unsafe-eval'"] },
       styleDirective: { resources: ["'self'"] },
     },
   },

@@ -8,6 +8,8 @@ try {
   }
   // A link's banner needs its room from the start, so that nothing moves when it comes.
   if (own) document.documentElement.setAttribute('data-pending', link ? 'link' : '');
+  if (localStorage.getItem('throwbook/no-search-key') !== null)
+    document.documentElement.setAttribute('data-no-search-key', '');
   // Whoever was sent numbers came for them, and not to be asked.
   if (link || localStorage.getItem('throwbook/questions') === 'no')
     document.documentElement.setAttribute('data-no-questions', '');

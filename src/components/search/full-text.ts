@@ -1,0 +1,56 @@
+import { to } from '../site/to.ts';
+
+/** A section of a page, with the words around what was found; they are marked by `<mark>`. */
+export interface FoundPart {
+  readonly title: string;
+  readonly url: string;
+  readonly excerpt: string;
+}
+
+/** A page on which words of the query stand. */
+export interface FoundPage {
+  readonly url: string;
+  readonly excerpt: string;
+  readonly meta: { readonly title: string };
+  readonly sub_results: readonly FoundPart[];
+}
+
+/** What the site uses of pagefind, whose code and index the build lays beside the pages (build/search.js). */
+interface Pagefind {
+  init(): Promise<void>;
+  search(
+    query: string,
+  ): Promise<{ readonly results: readonly { data(): Promise<FoundPage> }[] } | null>;
+}
+
+let asked: Promise<Pagefind> | undefined;
+let tries = 0;
+
+async function fetchPagefind(): Promise<Pagefind> {
+  tries += 1;
+  // Some browsers keep a failure as long as the page lives, but by its address.
+  const address = `${to('pagefind/pagefind.js')}${tries > 1 ? `?${String(tries)}` : ''}`;
+  const pagefind = (await import(/* @vite-ignore */ address)) as Pagefind;
+  await pagefind.init();
+  return pagefind;
+}
+
+/** Has what finds words fetched; what failed is tried again at the next call. */
+export async function openFullText(): Promise<Pagefind> {
+  asked ??= fetchPagefind();
+  try {
+    return await asked;
+  } catch (error) {
+    asked = undefined;
+    throw error;
+  }
+}
+
+/** The pages with all words of a query, the best first; each is fetched when it is asked for. */
+export async function pagesWith(query: string): Promise<readonly (() => Promise<FoundPage>)[]> {
+  // One letter begins every second word.
+  if (query.length < 2 && /^[\x20-\x7e]*$/.test(query)) return [];
+  const pagefind = await openFullText();
+  const answer = await pagefind.search(query);
+  return (answer?.results ?? []).map((result) => () => result.data());
+}

@@ -1,0 +1,25 @@
+/*
+ * What every page begins with of the search: it hears who asks for it. All else is fetched then.
+ */
+
+/** The key alone can be turned off: who speaks to a computer in words may press it without meaning to. */
+const notHere = 'input, select, textarea, [data-no-search-key] *';
+
+function open(event: Event): void {
+  event.preventDefault();
+  void import('./dialog.ts').then(({ openSearch }) => {
+    openSearch();
+  });
+}
+
+document.addEventListener('keydown', (event) => {
+  const { key, ctrlKey, metaKey, altKey, target } = event;
+  if (
+    ctrlKey || metaKey
+      ? key === 'k'
+      : key === '/' && !altKey && !(target as Element).matches(notHere)
+  )
+    open(event);
+});
+for (const asked of document.querySelectorAll('[data-search]'))
+  asked.addEventListener('click', open);
