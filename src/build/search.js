@@ -25,18 +25,26 @@ const beside = [
   '[hidden]',
   '[aria-hidden="true"]',
   '.calculator',
-  '.figure-wide',
+  '.caution',
+  '.checked-line',
   '.figure-island details',
-  '[data-notebook-bar]',
-  '.term-meaning',
-  '.topic-ways',
-  '.topic-next',
-  '.visually-hidden',
+  '.figure-wide',
   '.moved',
+  '.predict-answer > summary',
+  '.term-meaning',
+  '.topic-next',
+  '.topic-part',
+  '.topic-ways',
+  '.uses',
+  '.visually-hidden',
+  '.working-numbers',
+  '.working-symbols',
+  '[data-notebook-bar]',
+  '[data-strip]',
 ];
 
-/** Pages that are found by the names of what stands on them, or that nobody looks for. */
-const left = /^(?:404\.html|(?:glossary|search|symbols)\/index\.html)$/;
+/** Pages whose every part is found by its name (components/search/names.ts), and those that nobody looks for. */
+const left = /^(?:404\.html|(?:cautions|glossary|search|symbols)\/index\.html)$/;
 
 /** How much a page counts beside a topic's: its working and its checks repeat the topic's words. */
 const weights = /** @type {const} */ ([
@@ -72,14 +80,10 @@ function checked(answer) {
  * Writes the index of a built site's text into its folder.
  *
  * @param {string} folder of the built site
- * @param {readonly { title: string, path: string, text: string }[]} [entries] what is found by itself though it is only
- *   a part of a page: `path` leads to it from the site's root
- * @returns {Promise<{ pages: number, size: number }>} the pages and entries it knows, and its bytes
+ * @returns {Promise<{ pages: number, size: number }>} the pages it knows, and its bytes
  */
-export async function writeIndex(folder, entries = []) {
-  const { index } = checked(
-    await createIndex({ rootSelector: 'main', excludeSelectors: beside, maxFragments: 60 }),
-  );
+export async function writeIndex(folder) {
+  const { index } = checked(await createIndex({ rootSelector: 'main', excludeSelectors: beside }));
   if (index === undefined) throw new Error('pagefind gave no index.');
   try {
     const files = readdirSync(folder, { recursive: true, encoding: 'utf8' })
@@ -87,19 +91,11 @@ export async function writeIndex(folder, entries = []) {
       .filter((name) => name.endsWith('.html') && !left.test(name))
       // The same site gives the same index.
       .sort();
+    if (files.length === 0) throw new Error(`There is no page to search in ${folder}.`);
     for (const file of files) {
       const content = weighed(file, readFileSync(join(folder, file), 'utf8'));
       checked(await index.addHTMLFile({ sourcePath: file, content }));
     }
-    for (const { title, path, text } of entries)
-      checked(
-        await index.addCustomRecord({
-          url: `/${path}`,
-          content: `${title}. ${text}`,
-          language: 'en-gb',
-          meta: { title },
-        }),
-      );
     let size = 0;
     for (const { path, content } of checked(await index.getFiles()).files) {
       if (!wanted.test(path)) continue;
@@ -108,7 +104,7 @@ export async function writeIndex(folder, entries = []) {
       writeFileSync(to, content);
       size += content.length;
     }
-    return { pages: files.length + entries.length, size };
+    return { pages: files.length, size };
   } finally {
     await close();
   }
@@ -125,23 +121,9 @@ export function search() {
     name: 'throwbook-search',
     hooks: {
       'astro:build:done': async ({ dir, logger }) => {
-        const folder = fileURLToPath(dir);
-        const { pages, size } = await writeIndex(folder, entriesOf(folder));
-        logger.info(`${pages} pages and entries, ${Math.round(size / 1000)} kB`);
+        const { pages, size } = await writeIndex(fileURLToPath(dir));
+        logger.info(`${pages} pages can be searched, ${Math.round(size / 1000)} kB`);
       },
     },
   };
-}
-
-/**
- * The terms and quantities that the pages of the glossary and of the symbols explain.
- *
- * @param {string} folder
- */
-function entriesOf(folder) {
-  /** @type {import('../components/search/names.ts').Named[]} */
-  const names = JSON.parse(readFileSync(join(folder, 'search', 'names.json'), 'utf8'));
-  return names
-    .filter(({ kind, text }) => (kind === 'term' || kind === 'quantity') && text !== '')
-    .map(({ name, path, text }) => ({ title: name, path, text }));
 }

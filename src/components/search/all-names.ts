@@ -8,9 +8,11 @@ import type { Named } from './names.ts';
 
 /** The names of this site; for the build, since it needs every declaration. */
 export async function allNames(): Promise<readonly Named[]> {
-  const [terms, topics, synonyms] = await Promise.all([
+  const [terms, topics, cautions, sources, synonyms] = await Promise.all([
     getCollection('glossary'),
     getCollection('topics'),
+    getCollection('cautions'),
+    getCollection('sources'),
     getCollection('synonyms'),
   ]);
   return collectNames({
@@ -18,6 +20,8 @@ export async function allNames(): Promise<readonly Named[]> {
     topics: topics
       .sort((a, b) => a.data.order - b.data.order)
       .map(({ id, data }) => ({ id, ...data })),
+    cautions: cautions.map(({ data }) => data),
+    sources: sources.map(({ id, data }) => ({ id, ...data })),
     synonyms: synonyms.map(({ data }) => data),
     quantities,
     notes: quantityNotes,

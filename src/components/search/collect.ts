@@ -1,5 +1,6 @@
 import type { AnyCalculator, Entry } from '../../calculators/define.ts';
 import type { QuantityNote } from '../../calculators/quantity-notes.ts';
+import { shortSource } from '../text/short-source.ts';
 import type { Named } from './names.ts';
 
 /** What content and declarations hold, as far as names are concerned. */
@@ -16,6 +17,17 @@ export interface NamedContent {
     readonly title: string;
     readonly summary: string;
     readonly calculators: readonly string[];
+  }[];
+  readonly cautions: readonly {
+    readonly id: string;
+    readonly title: string;
+    readonly sentences: readonly string[];
+  }[];
+  readonly sources: readonly {
+    readonly id: string;
+    readonly authors: string;
+    readonly title: string;
+    readonly year: string;
   }[];
   readonly synonyms: readonly Synonym[];
   readonly quantities: Readonly<Record<string, Entry>>;
@@ -66,6 +78,18 @@ export function collectNames(content: NamedContent): readonly Named[] {
     ...namesOfTerms(content, wordsFor),
     ...namesOfQuantities(content, wordsFor),
     ...namesOfResults(content),
+    ...content.cautions.map(({ id, title, sentences }): Named => ({
+      kind: 'caution',
+      name: title,
+      path: `cautions/#caution-${id}`,
+      text: sentences.join(' '),
+    })),
+    ...content.sources.map(({ id, title, ...source }): Named => ({
+      kind: 'source',
+      name: shortSource(source),
+      path: `sources/#${id}`,
+      text: `${source.authors}: ${title}.`,
+    })),
     ...content.pages.map(([path, name]): Named => ({
       kind: 'page',
       name,

@@ -10,7 +10,7 @@ const most = { names: 5, pages: 6 };
 const quiet = 120;
 
 const field = element('input', {
-  type: 'search',
+  type: 'text',
   id: 'search-field',
   autocomplete: 'off',
   spellcheck: 'false',
@@ -67,16 +67,16 @@ async function listOf<T>(
   return [element('h2', {}, title), items, more];
 }
 
-function counted(count: number, one: string): string {
-  return `${String(count)} ${one}${count === 1 ? '' : 's'}`;
+function counted(count: number, one: string, many: string): string {
+  return `${String(count)} ${count === 1 ? one : many}`;
 }
 
 /** How much was found, in words. */
 function told(query: string, { names, pages, from }: Answer): string {
   if (names.length + pages.length === 0) return `Nothing was found for “${query}”.`;
   const sums = [
-    ...(names.length > 0 ? [counted(names.length, 'name')] : []),
-    ...(pages.length > 0 ? [counted(pages.length, 'page')] : []),
+    ...(names.length > 0 ? [counted(names.length, 'entry', 'entries')] : []),
+    ...(pages.length > 0 ? [counted(pages.length, 'page', 'pages')] : []),
   ];
   const words = from === undefined ? query : `${from.to}, also called ${from.word}`;
   return `${sums.join(' and ')} for “${words}”.`;
@@ -93,7 +93,7 @@ async function show(query: string): Promise<void> {
     const answer: Answer = query === '' ? { names: [], pages: [] } : await find(query);
     const { names, pages } = answer;
     const lists = await Promise.all([
-      listOf('By name', names, most.names, nameItem),
+      listOf('Terms, symbols and sources', names, most.names, nameItem),
       listOf('In the text', pages, most.pages, async (page) => pageItem(await page())),
     ]);
     if (mine !== turn) return;

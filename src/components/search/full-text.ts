@@ -17,6 +17,7 @@ export interface FoundPage {
 
 /** What the site uses of pagefind, whose code and index the build lays beside the pages (build/search.js). */
 interface Pagefind {
+  options(how: { readonly excerptEllipsis: string }): Promise<void>;
   init(): Promise<void>;
   search(
     query: string,
@@ -31,6 +32,7 @@ async function fetchPagefind(): Promise<Pagefind> {
   // Some browsers keep a failure as long as the page lives, but by its address.
   const address = `${to('pagefind/pagefind.js')}${tries > 1 ? `?${String(tries)}` : ''}`;
   const pagefind = (await import(/* @vite-ignore */ address)) as Pagefind;
+  await pagefind.options({ excerptEllipsis: '…' });
   await pagefind.init();
   return pagefind;
 }
@@ -46,11 +48,31 @@ export async function openFullText(): Promise<Pagefind> {
   }
 }
 
+/** Words as they are compared by how they begin. */
+function wordsOf(text: string): readonly string[] {
+  return text.toLowerCase().match(/[\p{L}\p{N}]+/gu) ?? [];
+}
+
+/**
+ * Whether a page has been found by the words of a query. Where the index has no word that begins so, pagefind takes one
+ * that the query begins with, were it a single letter.
+ */
+function isMeant(query: string, { excerpt }: FoundPage): boolean {
+  const marked = [...excerpt.matchAll(/<mark>(.*?)<\/mark>/gs)].flatMap(([, word = '']) =>
+    wordsOf(word),
+  );
+  return wordsOf(query).some((asked) => marked.some((word) => word.startsWith(asked.slice(0, 3))));
+}
+
 /** The pages with all words of a query, the best first; each is fetched when it is asked for. */
 export async function pagesWith(query: string): Promise<readonly (() => Promise<FoundPage>)[]> {
-  // One letter begins every second word.
-  if (query.length < 2 && /^[\x20-\x7e]*$/.test(query)) return [];
+  // One letter begins every second word; a symbol with an index is no word.
+  if (/^[\x20-\x7e]?$|_/.test(query)) return [];
   const pagefind = await openFullText();
-  const answer = await pagefind.search(query);
-  return (answer?.results ?? []).map((result) => () => result.data());
+  const pages = ((await pagefind.search(query))?.results ?? []).map(
+    (result) => () => result.data(),
+  );
+  const best = await pages[0]?.();
+  // All are found by the same words.
+  return best !== undefined && isMeant(query, best) ? pages : [];
 }

@@ -3,7 +3,9 @@
  * running text are pagefind's (full-text.ts); it knows neither symbols nor what a workshop calls a thing elsewhere.
  */
 
-export type NameKind = 'term' | 'quantity' | 'result' | 'topic' | 'page';
+/** What has a name; at equal merit the first of these stands first. */
+const kinds = ['topic', 'term', 'quantity', 'result', 'caution', 'source', 'page'] as const;
+export type NameKind = (typeof kinds)[number];
 
 /** One thing of the site that has a name. */
 export interface Named {
@@ -72,11 +74,14 @@ function spellings(symbol: string): readonly string[] {
   return [joined, [...joined].map((letter) => greek[letter] ?? letter).join('')];
 }
 
-/** How well a symbol answers: 0 to the letter, 1 but for capitals, 2 by the letter before its index; else undefined. */
+/**
+ * How well a symbol answers: 0 as it is printed, 1 but for capitals and what stands between its letters, 2 by the letter
+ * before its index; else undefined.
+ */
 function symbolRank(query: string, symbol: string): number | undefined {
   const typed = query.replace(/[\s_,]+/g, '');
   const whole = spellings(symbol);
-  if (whole.includes(typed)) return 0;
+  if (query === symbol || (symbol.length === 1 && whole.includes(query))) return 0;
   if (whole.some((one) => one.toLowerCase() === typed.toLowerCase())) return 1;
   return spellings(symbol.replace(/_.*/s, '')).includes(typed) ? 2 : undefined;
 }
@@ -91,13 +96,22 @@ function wordsRank(query: string, name: string): number | undefined {
   return asked.every((part) => words.some((word) => word.startsWith(part))) ? 2 : undefined;
 }
 
-const kinds: readonly NameKind[] = ['topic', 'term', 'quantity', 'result', 'page'];
+/** How well a thing answers by its own name, its symbol or its meaning, where 3 is the meaning; else undefined. */
+function ownRank(query: string, { kind, name, symbol, text }: Named): number | undefined {
+  // The text of a topic is found with its title (full-text.ts).
+  if (kind === 'topic') return undefined;
+  const ranks = [
+    wordsRank(plainWords(query), name),
+    symbol === undefined ? undefined : symbolRank(query, symbol),
+    query.length > 2 && wordsRank(plainWords(query), text) !== undefined ? 3 : undefined,
+  ].filter((rank) => rank !== undefined);
+  return ranks.length === 0 ? undefined : Math.min(...ranks);
+}
 
-/** The better of two ranks, of which either may be none. */
-function better(one: number | undefined, other: number | undefined): number | undefined {
-  return Math.min(one ?? Infinity, other ?? Infinity) === Infinity
-    ? undefined
-    : Math.min(one ?? Infinity, other ?? Infinity);
+/** How well another word for a thing answers: the beginning of one is worth less than the beginning of its own name. */
+function otherRank(query: string, word: string): number {
+  const rank = wordsRank(query, word) ?? Infinity;
+  return rank === 0 ? 0 : rank + 0.5;
 }
 
 /**
@@ -111,17 +125,13 @@ export function namesFor(query: string, all: readonly Named[]): readonly NameHit
   if (plain === '') return [];
   const found: { readonly hit: NameHit; readonly rank: number }[] = [];
   for (const named of all) {
-    const own = better(
-      wordsRank(plain, named.name),
-      named.symbol === undefined ? undefined : symbolRank(query.trim(), named.symbol),
-    );
-    let [rank, by]: [number | undefined, string | undefined] = [own, undefined];
+    let rank = ownRank(query.trim(), named) ?? Infinity;
+    let hit: NameHit = { named };
     for (const word of [named.also ?? [], named.elsewhere ?? []].flat()) {
-      const its = wordsRank(plain, word);
-      if (its !== undefined && its < (rank ?? Infinity)) [rank, by] = [its, word];
+      const its = otherRank(plain, word);
+      if (its < rank) [rank, hit] = [its, { named, by: word }];
     }
-    if (rank === undefined) continue;
-    found.push({ hit: by === undefined ? { named } : { named, by }, rank });
+    if (rank < Infinity) found.push({ hit, rank });
   }
   return found
     .sort(
@@ -157,7 +167,7 @@ export function inOurWords(query: string, all: readonly Named[]): Translated {
       if (isLonger && ` ${asked} `.includes(` ${part} `)) best = { word, to: name, part };
     }
   }
-  if (best === undefined) return { query: query.replaceAll('_', '') };
+  if (best === undefined) return { query };
   const { word, to, part } = best;
   return { query: ` ${asked} `.replace(` ${part} `, ` ${to} `).trim(), from: { word, to } };
 }

@@ -7,6 +7,8 @@ const kindWords: Readonly<Record<NameKind, string>> = {
   term: 'Glossary',
   quantity: 'Quantity to enter',
   result: 'Result',
+  caution: 'Caution',
+  source: 'Source',
   topic: 'Topic',
   page: 'Page',
 };
@@ -28,7 +30,7 @@ export function nameItem({ named, by }: NameHit): HTMLLIElement {
   const link = element('a', { href: to(path) }, name);
   if (symbol !== undefined) link.append(' ', symbolOf(symbol));
   const item = element('li', {}, link);
-  if (by !== undefined && by !== name) item.append(` — also called ${by}`);
+  if (by !== undefined) item.append(kind === 'term' ? `, also called ${by}` : `, for “${by}”`);
   item.append(' ', element('small', {}, kindWords[kind]));
   if (text !== '') item.append(element('p', {}, text));
   return item;
@@ -38,7 +40,9 @@ export function nameItem({ named, by }: NameHit): HTMLLIElement {
 function excerptOf(html: string): HTMLParagraphElement {
   const plain = (text: string): string => text.replaceAll('&lt;', '<').replaceAll('&gt;', '>');
   const words = element('p');
-  html.split(/<mark>(.*?)<\/mark>/s).forEach((part, place) => {
+  // The meaning of a term, left out of the index, has left a space behind the term.
+  const closed = html.replace(/\s+(?=[.,;:)])/g, '');
+  closed.split(/<mark>(.*?)<\/mark>/s).forEach((part, place) => {
     words.append(place % 2 === 1 ? element('mark', {}, plain(part)) : plain(part));
   });
   return words;
