@@ -4,6 +4,7 @@ import svelte from '@astrojs/svelte';
 import { defineConfig } from 'astro/config';
 import rehypeKatex from 'rehype-katex';
 import remarkMath from 'remark-math';
+import { leanEarly } from './src/build/lean-early.js';
 import { offline } from './src/build/offline.js';
 import { search } from './src/build/search.js';
 import { rehypePlain } from './src/build/rehype-plain.js';
@@ -40,6 +41,7 @@ export default defineConfig({
   integrations: [
     mdx(),
     svelte({ compilerOptions: { runes: true } }),
+    leanEarly(),
     search(),
     // Last: it keeps what the others have written.
     offline(),

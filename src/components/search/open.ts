@@ -1,3 +1,5 @@
+import { to } from '../site/to.ts';
+
 /*
  * What every page begins with of the search: it hears who asks for it. All else is fetched then.
  */
@@ -7,9 +9,15 @@ const notHere = 'input, select, textarea, [data-no-search-key] *';
 
 function open(event: Event): void {
   event.preventDefault();
-  void import('./dialog.ts').then(({ openSearch }) => {
-    openSearch();
-  });
+  import('./dialog.ts').then(
+    (dialog) => {
+      dialog.openSearch();
+    },
+    // As without a script.
+    () => {
+      location.href = to('search/');
+    },
+  );
 }
 
 document.addEventListener('keydown', (event) => {
