@@ -115,8 +115,7 @@ export default defineConfig({
         "form-action 'none'",
         "object-src 'none'",
       ],
-      // What finds words in the text is WebAssembly. It runs in a worker, and on the page where that does not start.
-      scriptDirective: { resources: ["'self'", "'wasm-unsafe-eval'"] },
+      scriptDirective: { resources: ["'self'"] },
       styleDirective: { resources: ["'self'"] },
     },
   },

@@ -248,7 +248,7 @@ describe('for everybody', () => {
   });
 });
 
-describe('without a connection', () => {
+describe('without a connection, or with a poor one', () => {
   it('it finds words and names once the site is on the device, though it was never opened', async () => {
     const server = await serve(inject('folder'), 0);
     const { origin } = new URL(server.address);
@@ -261,6 +261,23 @@ describe('without a connection', () => {
     await says(status(page), /entr.* and .*pages for “wrist pin, also called gudgeon pin”/);
     await found(page).locator('a[href="/wrist-pin/"]').click();
     await says(page.locator('h1'), 'Wrist pin');
+  });
+
+  it('and where the connection is slow, it says so and has it at the next letter', async () => {
+    site.forgive(/[Pp]agefind|WebAssembly|Content Security Policy|Content policy/);
+    const page = await site.arrive('topics/', desk);
+    let slow = true;
+    await page.route(/wasm/, async (route) => {
+      // Longer than pagefind waits for its worker.
+      if (slow) await new Promise((done) => setTimeout(done, 6000));
+      await route.continue();
+    });
+    await page.keyboard.press('/');
+    await field(page).fill('crush');
+    await says(status(page), /connection is lost/);
+    slow = false;
+    await field(page).fill('crush height');
+    await says(status(page), /pages? for “crush height”/);
   });
 
   it('it says why nothing comes, and goes on when it can', async () => {

@@ -104,7 +104,7 @@ async function show(query: string): Promise<void> {
     if (mine !== turn) return;
     found.replaceChildren();
     status.textContent =
-      'The search could not be fetched: the connection is lost, or was for a moment. The next letter tries again.';
+      'The search could not be fetched: the connection is lost, or slow. The next letter tries again.';
   }
 }
 

@@ -19,6 +19,7 @@ export interface FoundPage {
 interface Pagefind {
   options(how: { readonly excerptEllipsis: string }): Promise<void>;
   init(): Promise<void>;
+  destroy(): Promise<void>;
   search(
     query: string,
   ): Promise<{ readonly results: readonly { data(): Promise<FoundPage> }[] } | null>;
@@ -64,15 +65,25 @@ function isMeant(query: string, { excerpt }: FoundPage): boolean {
   return wordsOf(query).some((asked) => marked.some((word) => word.startsWith(asked.slice(0, 3))));
 }
 
-/** The pages with all words of a query, the best first; each is fetched when it is asked for. */
+/**
+ * The pages with all words of a query, the best first; each is fetched when it is asked for.
+ *
+ * @throws if what finds them cannot be fetched
+ */
 export async function pagesWith(query: string): Promise<readonly (() => Promise<FoundPage>)[]> {
   // One letter begins every second word; a symbol with an index is no word.
   if (/^[\x20-\x7e]?$|_/.test(query)) return [];
   const pagefind = await openFullText();
-  const pages = ((await pagefind.search(query))?.results ?? []).map(
-    (result) => () => result.data(),
-  );
-  const best = await pages[0]?.();
-  // All are found by the same words.
-  return best !== undefined && isMeant(query, best) ? pages : [];
+  try {
+    const { results } = (await pagefind.search(query)) ?? { results: [] };
+    const best = await results[0]?.data();
+    // All are found by the same words.
+    const isFound = best !== undefined && isMeant(query, best);
+    return isFound ? results.map((result) => () => result.data()) : [];
+  } catch (error) {
+    // It gives its worker five seconds to start and goes on without, where the page's policy lets no WebAssembly run.
+    await pagefind.destroy();
+    asked = undefined;
+    throw error;
+  }
 }
