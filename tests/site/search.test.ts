@@ -267,7 +267,7 @@ describe('without a connection, or with a poor one', () => {
     site.forgive(/[Pp]agefind|WebAssembly|Content Security Policy|Content policy/);
     const page = await site.arrive('topics/', desk);
     let slow = true;
-    await page.route(/wasm/, async (route) => {
+    await page.route(/pagefind-worker/, async (route) => {
       // Longer than pagefind waits for its worker.
       if (slow) await new Promise((done) => setTimeout(done, 6000));
       await route.continue();
