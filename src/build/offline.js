@@ -36,7 +36,9 @@ export async function writeWorker(folder, base) {
       swSrc: join(workshop, name),
       swDest: join(folder, name),
       globDirectory: folder,
-      globPatterns: ['**/*.{css,html,js,json,svg,webmanifest,woff2}', 'pagefind/**'],
+      globPatterns: [
+        '**/*.{css,html,js,json,svg,webmanifest,woff2,pagefind,pf_fragment,pf_index,pf_meta}',
+      ],
       // Their names change with what they hold.
       dontCacheBustURLsMatching: /_astro\/|\.pf_(?:fragment|index|meta)$/,
       manifestTransforms: [
