@@ -240,12 +240,6 @@ describe('for everybody', () => {
     await row.getByRole('link', { name: 'wrist pin' }).click();
     await page.waitForURL('**/glossary/#wrist-pin');
   });
-
-  it('the page of the search opens it, too', async () => {
-    const page = await site.arrive('search/', desk);
-    await page.getByRole('button', { name: 'Open the search' }).click();
-    await field(page).waitFor();
-  });
 });
 
 describe('without a connection, or with a poor one', () => {

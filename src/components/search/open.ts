@@ -21,13 +21,8 @@ function open(event: Event): void {
 }
 
 document.addEventListener('keydown', (event) => {
-  const { key, ctrlKey, metaKey, altKey, target } = event;
-  if (
-    ctrlKey || metaKey
-      ? key === 'k'
-      : key === '/' && !altKey && !(target as Element).matches(notHere)
-  )
+  const { key, ctrlKey, metaKey, target } = event;
+  if (ctrlKey || metaKey ? key === 'k' : key === '/' && !(target as Element).matches(notHere))
     open(event);
 });
-for (const asked of document.querySelectorAll('[data-search]'))
-  asked.addEventListener('click', open);
+document.querySelector('[data-search]')?.addEventListener('click', open);
