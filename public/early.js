@@ -5,7 +5,7 @@ try {
   var link = /=|%3D/i.test(location.hash) || sessionStorage.getItem('throwbook/1/visit') !== null;
   var own = link;
   for (var i = 0; !own && i < localStorage.length; i += 1) {
-    own = /^throwbook\/1\//.test(localStorage.key(i));
+    own = String(localStorage.key(i)).indexOf('throwbook/1/') === 0;
   }
   // A link's banner needs its room from the start, so that nothing moves when it comes.
   if (own) data.pending = link ? 'link' : '';

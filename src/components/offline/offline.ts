@@ -1,8 +1,7 @@
 /** True for a reader who asked to be sent no more than must be. */
 function savesData(): boolean {
-  return (
-    'connection' in navigator && (navigator.connection as { saveData?: boolean }).saveData === true
-  );
+  const { connection }: { connection?: { saveData?: boolean } } = navigator;
+  return connection?.saveData === true;
 }
 
 /** Refused in a private window or on an insecure address: the site then works as any other does. */
