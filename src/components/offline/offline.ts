@@ -1,6 +1,6 @@
 /** True for a reader who asked to be sent no more than must be. */
 function savesData(): boolean {
-  const { connection }: { connection?: { saveData?: boolean } } = navigator;
+  const { connection } = navigator as Navigator & { connection?: { saveData?: boolean } };
   return connection?.saveData === true;
 }
 
