@@ -30,7 +30,8 @@ const beside = [
   '.figure-island details',
   '.figure-wide',
   '.moved',
-  '.predict-answer > summary',
+  // It would be given away before the question is read.
+  '.predict-answer',
   '.term-meaning',
   '.topic-next',
   '.topic-part',

@@ -16,6 +16,7 @@ const site = {
   'search/index.html': page('<h1>Search</h1><p>Other words.</p>'),
   'bobweight/index.html': page(`<h1>Bobweight</h1>
     <p>Clamped to a <a class="term">crankpin</a><span class="term-meaning">A journal.</span>.</p>
+    <div class="predict"><p>How much?</p><details class="predict-answer"><p>Half of it.</p></details></div>
     <section class="calculator"><p>Sheet of numbers</p></section>
     <div class="figure-wide"><p>Drawn twice</p></div>
     <details><summary><h2 id="oil">Oil</h2></summary><p>What clings, <math><mi>m</mi></math> of it.</p></details>`),
@@ -65,8 +66,8 @@ describe('the index of a site', () => {
   it('knows their text, and none of what stands beside it', () => {
     const topic = fragments.find(({ url }) => url === '/bobweight/');
     expect(topic?.meta.title).toBe('Bobweight');
-    expect(topic?.content).toMatch(/Clamped to a crankpin.*What clings/s);
-    expect(topic?.content).not.toMatch(/journal|Sheet|Drawn|Topics|All pages/);
+    expect(topic?.content).toMatch(/Clamped to a crankpin.*How much.*What clings/s);
+    expect(topic?.content).not.toMatch(/journal|Sheet|Drawn|Half|Topics|All pages/);
     expect(topic?.anchors.find(({ id }) => id === 'oil')?.text).toBe('Oil');
   });
 
