@@ -4,7 +4,9 @@ import svelte from '@astrojs/svelte';
 import { defineConfig } from 'astro/config';
 import rehypeKatex from 'rehype-katex';
 import remarkMath from 'remark-math';
+import { leanEarly } from './src/build/lean-early.js';
 import { offline } from './src/build/offline.js';
+import { search } from './src/build/search.js';
 import { rehypePlain } from './src/build/rehype-plain.js';
 import { rehypeSections } from './src/build/rehype-sections.js';
 import { rehypeTerms } from './src/build/rehype-terms.js';
@@ -36,7 +38,14 @@ export default defineConfig({
   compressHTML: true,
   build: { format: 'directory', inlineStylesheets: 'never' },
   devToolbar: { enabled: false },
-  integrations: [mdx(), svelte({ compilerOptions: { runes: true } }), offline()],
+  integrations: [
+    mdx(),
+    svelte({ compilerOptions: { runes: true } }),
+    leanEarly(),
+    search(),
+    // Last: it keeps what the others have written.
+    offline(),
+  ],
   markdown: {
     // Highlighted code carries style attributes, which the policy below forbids.
     syntaxHighlight: false,

@@ -104,6 +104,8 @@ export default defineConfig(
       'src/components/{bar,card,chart,form,home,results,tools,waking}/**/*.ts',
       // What the build tells of the rows is made from all declarations.
       'src/components/parts/!(tell).ts',
+      // And so is the list of all names.
+      'src/components/search/!(all-names).ts',
       'src/components/slots/slots.ts',
     ],
     clientPatterns,

@@ -64,6 +64,26 @@ const glossary = defineCollection({
   }),
 });
 
+/** Words that are used elsewhere for what this site calls otherwise. */
+const synonyms = defineCollection({
+  loader: file('content/synonyms.yaml'),
+  schema: z
+    .strictObject({
+      id,
+      words: z.array(z.string().min(2)).min(1),
+      /** What they lead to: one of these. */
+      term: id.optional(),
+      topic: id.optional(),
+      quantity: z.string().optional(),
+      page: z.string().optional(),
+    })
+    .refine(
+      ({ term, topic, quantity, page }) =>
+        [term, topic, quantity, page].filter((target) => target !== undefined).length === 1,
+      'Words lead to one of term, topic, quantity, page',
+    ),
+});
+
 const cautions = defineCollection({
   loader: file('content/cautions.yaml'),
   schema: z.strictObject({
@@ -86,4 +106,4 @@ const changes = defineCollection({
   }),
 });
 
-export const collections = { topics, sources, glossary, cautions, changes };
+export const collections = { topics, sources, glossary, synonyms, cautions, changes };

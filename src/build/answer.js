@@ -68,7 +68,7 @@ async function read(path) {
  * @returns {Packing | undefined}
  */
 function packingFor(path, accepted = '') {
-  if (/\.(?:png|woff2)$/.test(path)) return undefined;
+  if (/\.(?:png|woff2|pagefind|pf_[a-z]+)$/.test(path)) return undefined;
   const taken = accepted
     .split(',')
     .map((one) => one.trim().toLowerCase())

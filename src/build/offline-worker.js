@@ -19,7 +19,7 @@ function answer({ status, headers }, body, marks) {
   return new Response(body, { status, headers: { 'content-type': type, ...marks } });
 }
 
-/** HTML and script take a sixth of their room when packed, and a phone has little to spare. */
+/** HTML and script take a sixth of their room when packed, and a phone has little to spare. Some files are packed. */
 addPlugins([
   {
     cacheWillUpdate: async ({ response }) => {
@@ -27,7 +27,7 @@ addPlugins([
       if (
         !canPack ||
         response.body === null ||
-        /font|png/.test(response.headers.get('content-type'))
+        /font|octet-stream|png/.test(response.headers.get('content-type'))
       )
         return response;
       const packed = response.body.pipeThrough(new CompressionStream('gzip'));

@@ -36,9 +36,11 @@ export async function writeWorker(folder, base) {
       swSrc: join(workshop, name),
       swDest: join(folder, name),
       globDirectory: folder,
-      globPatterns: ['**/*.{css,html,js,json,svg,webmanifest,woff2}'],
+      globPatterns: [
+        '**/*.{css,html,js,json,svg,webmanifest,woff2,pagefind,pf_fragment,pf_index,pf_meta}',
+      ],
       // Their names change with what they hold.
-      dontCacheBustURLsMatching: /_astro\//,
+      dontCacheBustURLsMatching: /_astro\/|\.pf_(?:fragment|index|meta)$/,
       manifestTransforms: [
         (entries) => ({
           manifest: entries.map((entry) => ({ ...entry, url: base + pagePath(entry.url) })),

@@ -10,7 +10,7 @@ import { parse } from 'yaml';
  *   a page marks at most, the first ones
  * @returns {(tree: import('hast').Root, file: import('vfile').VFile) => void}
  */
-export function rehypeTerms({ terms = readGlossary(), most = 15 } = {}) {
+export function rehypeTerms({ terms = readGlossary(), most = 30 } = {}) {
   const find = finder(terms);
   return (tree, file) => {
     if (!/content[\\/]topics[\\/]/u.test(file.path ?? '')) return;

@@ -37,6 +37,8 @@ const site = {
   '404.html': 'none',
   'bobweight/index.html': 'page',
   '_astro/wake.a1b2c3d4.js': 'code',
+  'pagefind/index/en-gb_a1b2c3d.pf_index': 'words',
+  'pagefind/wasm.en-gb.pagefind': 'what finds them',
   'fonts/LICENSE.txt': 'words nobody needs offline',
 };
 
@@ -46,11 +48,20 @@ it.each([
 ])('served under %s, all that a reader needs is kept by its address there', async (base, path) => {
   const list = kept(await workerOf(site, base));
   expect([...list.keys()].sort()).toEqual(
-    ['', '404.html', '_astro/wake.a1b2c3d4.js', 'bobweight/'].map((url) => `/${path}${url}`),
+    [
+      '',
+      '404.html',
+      '_astro/wake.a1b2c3d4.js',
+      'bobweight/',
+      'pagefind/index/en-gb_a1b2c3d.pf_index',
+      'pagefind/wasm.en-gb.pagefind',
+    ].map((url) => `/${path}${url}`),
   );
   // A name that tells its content needs no revision beside it; a page's does.
   expect(list.get(`/${path}_astro/wake.a1b2c3d4.js`)).toBeNull();
-  expect(list.get(`/${path}bobweight/`)).toMatch(/^[0-9a-f]{32}$/);
+  expect(list.get(`/${path}pagefind/index/en-gb_a1b2c3d.pf_index`)).toBeNull();
+  for (const url of ['bobweight/', 'pagefind/wasm.en-gb.pagefind'])
+    expect(list.get(`/${path}${url}`)).toMatch(/^[0-9a-f]{32}$/);
 });
 
 it('a page that changes makes another worker, or nobody would hear of it', async () => {

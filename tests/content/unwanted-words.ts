@@ -22,8 +22,9 @@ export const unwanted: readonly (readonly [RegExp, string])[] = [
   [/\bboth locks\b/iu, 'pin locks (pair)'],
 ];
 
-/** Where a word may stand: another name given once in the glossary, a heading of a table's column. */
+/** Where a word may stand: another name in the glossary or in the list of other words, a heading of a table's column. */
 export const allowed = [
   /^\s*(?:also:|, also) (?:shank|sliding|speed ripple)/u,
+  /^\s*(?:axial height|radial thickness|rod shank)\s*$/u,
   /\/ \(1\/min\)|^\s*1\/min; drag/u,
 ];

@@ -11,7 +11,7 @@ import { isReadyForLoss } from './support/waking.ts';
 
 /*
  * What engines do each in their own way: keys, storage, a fresh profile, the sizes in formulas, boxes that stand out,
- * the copy on the device, and code that could not be fetched. All else is tried in one.
+ * the copy on the device, the search's WebAssembly, and code that could not be fetched. All else is tried in one.
  */
 
 const mass = '#bobweight-pistonMass-baseline';
@@ -84,6 +84,12 @@ const judgeMeanings = `${openAll}
 const wake = `for (const part of document.querySelectorAll('[data-calculator], [data-figure], [data-notebook-bar]'))
   part.dispatchEvent(new PointerEvent('pointermove', { bubbles: true }));`;
 const unwoken = `return document.querySelectorAll(':is([data-calculator], [data-figure], [data-notebook-bar]):not([data-alive])').length`;
+
+/** Asks for the search until it is there: before the page's script has run, its link leads to a page of its own. */
+const openSearch = `const at = () => document.activeElement?.id ?? '';
+  if (document.readyState === 'complete' && at() !== 'search-field')
+    document.querySelector('[data-search]').click();
+  return at();`;
 
 async function awake(tab: Tab): Promise<void> {
   await tab.run(wake);
@@ -176,6 +182,19 @@ describe.each(enginesHere())('in $name', { retry: 1 }, ({ start }) => {
     }
   });
 
+  it('the text is searched, by a word and by another word for a term', async () => {
+    const tab = await fresh();
+    await tab.goto(`${siteAddress()}topics/`);
+    await expect.poll(() => tab.run(openSearch)).toBe('search-field');
+    await tab.type('#search-field', 'gudgeon pin');
+    await expect
+      .poll(() => tab.run<string>(textOf('.search-status')))
+      .toMatch(/\d+ pages for “wrist pin, also called gudgeon pin”/);
+    await expect.poll(() => tab.run<string>(textOf('.search-found mark'))).toMatch(/^wrist/i);
+    await tab.run(`document.querySelector('.search-found a').click()`);
+    await expect.poll(() => tab.run(`return location.hash`)).toBe('#wrist-pin');
+  });
+
   it('after one visit the site is there without a connection', async () => {
     const server = await serve(inject('folder'), 0);
     cleaning.push(server.close);
@@ -188,6 +207,9 @@ describe.each(enginesHere())('in $name', { retry: 1 }, ({ start }) => {
     await tab.goto(`${server.address}bobweight/`);
     await tab.type(mass, '500');
     await expect.poll(() => tab.run<string>(textOf(total))).toMatch(/1757/);
+    await expect.poll(() => tab.run(openSearch)).toBe('search-field');
+    await tab.type('#search-field', 'crush');
+    await expect.poll(() => tab.run<string>(textOf('.search-status'))).toMatch(/pages for “crush”/);
   });
 
   it('what is typed while the connection is lost goes on when it is back', async () => {

@@ -1,0 +1,26 @@
+/** The pages that the header and the foot of every page lead to: path from the site's root, and name. */
+type PageLink = readonly [path: string, name: string];
+
+export const mainPages: readonly PageLink[] = [
+  ['topics/', 'Topics'],
+  ['jobs/', 'Jobs'],
+  ['parts/', 'Parts table'],
+  ['balance-card/', 'Balance card'],
+  ['checks/', 'Checks'],
+];
+/** Made from the job that is open. */
+export const jobPages: readonly PageLink[] = [
+  ['spec-sheet/', 'Spec sheet'],
+  ['weigh-sheet/', 'Weigh sheet'],
+  ['matching-sheet/', 'Matching sheet'],
+  ['customer/', 'For the customer'],
+];
+export const referencePages: readonly PageLink[] = [
+  ['tables/', 'Tables'],
+  ['symbols/', 'Symbols'],
+  ['units/', 'Units'],
+  ['glossary/', 'Glossary'],
+  ['sources/', 'Sources'],
+  ['cautions/', 'Cautions'],
+  ['changes/', 'Changes'],
+];
