@@ -1,6 +1,7 @@
 import { defineCollection } from 'astro:content';
 import { file, glob } from 'astro/loaders';
 import { z } from 'astro/zod';
+import { noteSchema } from './components/teach/note.ts';
 
 /** Ids are part of links that must last: lower case, digits and hyphens. */
 const id = z
@@ -21,12 +22,28 @@ const topics = defineCollection({
     summary: z.string(),
     order: z.number({ error: 'order is the place in the learning order, a number' }),
     part: z.string(),
+    /** What should be read before: ids of topics, without what those need themselves. */
+    needs: z.array(id).default([]),
     calculators: z.array(id),
     /** How many sections of the text stand open; two where nothing is said. */
     openSections: z.number().int().min(0).optional(),
     teaches: z.array(z.string()).default([]),
     cautions: z.array(id).default([]),
   }),
+});
+
+const teach = defineCollection({
+  loader: glob({
+    base: './content/topics',
+    pattern: '*/teach.yaml',
+    generateId: ({ entry }) => entry.replace(/\/teach\.yaml$/, ''),
+  }),
+  schema: noteSchema,
+});
+
+const lessons = defineCollection({
+  loader: glob({ base: './content/lessons', pattern: '*.mdx' }),
+  schema: z.strictObject({ title: z.string(), summary: z.string(), part: z.string() }),
 });
 
 // The cases of checks.yaml are read by src/checks, which tests and pages share.
@@ -86,4 +103,4 @@ const changes = defineCollection({
   }),
 });
 
-export const collections = { topics, sources, glossary, cautions, changes };
+export const collections = { topics, teach, lessons, sources, glossary, cautions, changes };
