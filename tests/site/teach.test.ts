@@ -60,16 +60,18 @@ describe('the first lesson', () => {
     return Promise.all(all.map((part) => part.isVisible()));
   };
 
-  it('shows each figure once its question is answered, on a phone', async () => {
+  it('goes on with each answer, on a phone', async () => {
     const page = await site.arrive('first-lesson/', { viewport: { width: 360, height: 800 } });
     const figures = page.locator('.lesson > [data-figure]');
     expect(await isSeen(figures)).toEqual([false, false, false]);
+    expect(await page.getByText('The idea:').first().isVisible()).toBe(false);
     for (const answered of [1, 2, 3]) {
       const question = page.locator('[data-predict]').nth(answered - 1);
       await question.getByRole('radio').first().check();
       await question.getByRole('button', { name: 'Check my answer' }).click();
       expect(await isSeen(figures)).toEqual([0, 1, 2].map((place) => place < answered));
     }
+    expect(await page.getByRole('heading', { name: 'What you can do now' }).isVisible()).toBe(true);
     const mechanism = figures.first();
     await mechanism.getByRole('button', { name: 'BDC' }).focus();
     await page.keyboard.press('Enter');
