@@ -31,7 +31,7 @@ import { must } from '../must.ts';
 
 /** Of each exercise; what a build could hand out wrongly fails here. */
 const seeds = Array.from({ length: 200 }, (_, place) => place + 1);
-/** The slips of a slow model are worked for so many of them. */
+/** A slow model is worked again for its slips and its marks for so many of them. */
 const slowSeeds = 20;
 /** A test of these works out a slow model some thousand times. */
 const patience = 300_000;
@@ -145,6 +145,7 @@ describe.each(plans)('$id', ({ calculator, plan }) => {
           expectLimits(calculator, plan, drawn);
         }
         expectOneAnswer(calculator, plan, question);
+        if (calculator.pace === 'idle' && seed > slowSeeds) continue;
         const mark = markRight(calculator, question);
         expect(mark, `seed ${String(seed)}: ${mark.say}`).toMatchObject({ outcome: 'right' });
       }
