@@ -196,10 +196,19 @@ function drawClear(
   const clear = Math.max(leastApart, 2 * plan.tolerance);
   for (let turn = 0; turn < further; turn += 1) {
     const drawn = drawCase(calculator, plan, set, plan.given, random, from[0]);
-    if (drawn !== undefined && from.every(({ answer }) => apart(answer, drawn.answer) > clear))
-      return drawn;
+    if (drawn === undefined) continue;
+    const isClear = from.every(({ answer }) => apart(answer, drawn.answer) > clear);
+    if (isClear && isWeighing(plan, from[0], drawn)) return drawn;
   }
   return undefined;
+}
+
+/** True where one number speaks for one set and another for the other, so that a choice has to weigh them. */
+function isWeighing({ pulls }: Plan, one: Case, other: Case): boolean {
+  const ways = Object.entries(pulls).map(([name, pull]) =>
+    Math.sign(pull * (Number(other.input[name]) - Number(one.input[name]))),
+  );
+  return ways.length < 2 || (ways.includes(1) && ways.includes(-1));
 }
 
 function makeChoice(calculator: AnyCalculator, about: Drawn, random: Random) {

@@ -15,6 +15,8 @@ export interface Plan {
   readonly ask: string;
   readonly tolerance: number;
   readonly given: Given<string>;
+  /** Of the numbers among them: 1 where the answer rises with it, -1 where it falls. */
+  readonly pulls: Readonly<Record<string, number>>;
   /** Inputs that the answer needs and that stay as in the example. */
   readonly fixed: readonly string[];
   /** Inputs of the sheet that the answer does not depend on, with their spreads. */
@@ -141,6 +143,7 @@ function plan(
     ask,
     tolerance,
     given: Object.fromEntries(given.map((name) => [name, spreadOf(name)])),
+    pulls: kind === 'choice' ? pullsOf(calculator, ask, given) : {},
     fixed: kind === 'read' ? [] : needed.filter((name) => !given.includes(name)),
     idle: kind === 'choice' ? Object.fromEntries(idle.map((name) => [name, spreadOf(name)])) : {},
     told: kind === 'number' ? told : [],
@@ -169,6 +172,23 @@ function aboutOf(
     ...(answer === undefined ? {} : { answer }),
     beside: [...beside, ...broken.map(({ id }) => id)],
   };
+}
+
+/** Which way the answer goes with each number, at the example's baseline. */
+function pullsOf(
+  calculator: AnyCalculator,
+  ask: string,
+  names: readonly string[],
+): Readonly<Record<string, number>> {
+  const input = exampleInput(calculator, 'baseline');
+  const at = (name: string, share: number): number => {
+    const moved = { ...input, [name]: Number(input[name]) * (1 + share) };
+    return numberIn(outputsOrNone(calculator, moved)?.[ask]) ?? Number.NaN;
+  };
+  const pulls = names
+    .filter((name) => typeof input[name] === 'number' && input[name] !== 0)
+    .map((name) => [name, Math.sign(at(name, 0.02) - at(name, -0.02))] as const);
+  return Object.fromEntries(pulls.filter(([, pull]) => pull === 1 || pull === -1));
 }
 
 /** What the lines use and neither an input nor an earlier line gives. */

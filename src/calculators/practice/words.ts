@@ -1,4 +1,4 @@
-import { formatNumber } from '../../units/format.ts';
+import { formatNumber, withUnit } from '../../units/format.ts';
 import { formatResult } from '../../units/result.ts';
 import { fromSI, unitOf } from '../../units/units.ts';
 import type { AnyCalculator } from '../define.ts';
@@ -51,12 +51,11 @@ export function askingOf(calculator: AnyCalculator, question: Question): Asking 
     case 'read': {
       const { unit, within, at, atUnit } = question;
       const axis = entry?.type === 'series' ? inSentence(entry.x.label) : '';
-      const { symbol } = unitOf(atUnit);
-      const place = `${formatNumber(at)}${symbol === '°' ? '' : '\u00a0'}${symbol}`;
-      const room = formatResult(within, unit);
+      const place = withUnit(formatNumber(at), atUnit);
+      const room = withUnit(formatNumber(fromSI(within, unit), { significant: 2 }), unit);
       return {
         title: `Read off the curve: ${label}, at ${axis === '' ? '' : `${axis} `}${place}`,
-        how: `In ${unitOf(unit).symbol}, to within ${room.replace(/^−/u, '')}.`,
+        how: `In ${unitOf(unit).symbol}, to within ${room}.`,
       };
     }
   }
@@ -82,7 +81,5 @@ export function answerWords(question: Question): string {
 
 /** A value on the way [SI] in a unit, with the figures it takes to go on with. */
 export function valueWords(si: number, unit: string): string {
-  const { symbol } = unitOf(unit);
-  const number = formatNumber(fromSI(si, unit), { significant: 5 });
-  return symbol === '' || symbol === '°' ? number + symbol : `${number}\u00a0${symbol}`;
+  return withUnit(formatNumber(fromSI(si, unit), { significant: 5 }), unit);
 }

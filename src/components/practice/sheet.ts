@@ -1,4 +1,5 @@
 import type { AnyCalculator } from '../../calculators/define.ts';
+import { calculators } from '../../calculators/index.ts';
 import { unitFor } from '../../calculators/output-unit.ts';
 import { plansOf, type Plan } from '../../calculators/practice/plan.ts';
 import { demoWork } from '../calculator/demo-work.ts';
@@ -46,6 +47,15 @@ export function partOf(calculator: AnyCalculator): Part {
   const part: Part = { calculator, plans, lines };
   made.set(calculator.id, part);
   return part;
+}
+
+/** The parts of a topic, in the order of its calculators. Build only. */
+export function partsOf(ids: readonly string[]): readonly Part[] {
+  const declared: Readonly<Record<string, AnyCalculator>> = calculators;
+  return ids.flatMap((id) => {
+    const calculator = declared[id];
+    return calculator === undefined ? [] : [partOf(calculator)];
+  });
 }
 
 function valueWords(calculator: AnyCalculator, name: string): ValueWords {
