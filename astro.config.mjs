@@ -6,6 +6,7 @@ import rehypeKatex from 'rehype-katex';
 import remarkMath from 'remark-math';
 import { offline } from './src/build/offline.js';
 import { rehypePlain } from './src/build/rehype-plain.js';
+import { rehypePractise } from './src/build/rehype-practise.js';
 import { rehypeSections } from './src/build/rehype-sections.js';
 import { rehypeTerms } from './src/build/rehype-terms.js';
 import { remarkDisplayMath } from './src/build/remark-display-math.js';
@@ -44,6 +45,8 @@ export default defineConfig({
       remarkPlugins: [remarkMath, remarkDisplayMath],
       rehypePlugins: [
         [rehypeKatex, { output: 'mathml', strict: 'error', throwOnError: true }],
+        // Before the sections are folded, so that its line is folded with them.
+        rehypePractise,
         rehypeSections,
         // Before what gives links the path of the site.
         rehypeTerms,

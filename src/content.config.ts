@@ -11,6 +11,12 @@ const id = z
     'An id is written in lower case with hyphens: beer-johnston-2009',
   );
 
+/** What a topic teaches, and the id of an exercise for it. */
+interface Aim {
+  readonly aim: string;
+  readonly practise?: string;
+}
+
 const topics = defineCollection({
   loader: glob({
     base: './content/topics',
@@ -27,7 +33,15 @@ const topics = defineCollection({
     calculators: z.array(id),
     /** How many sections of the text stand open; two where nothing is said. */
     openSections: z.number().int().min(0).optional(),
-    teaches: z.array(z.string()).default([]),
+    /** What a reader can do afterwards, each with the exercise that shows it. */
+    teaches: z
+      .array(
+        z.union([
+          z.string().transform((aim): Aim => ({ aim })),
+          z.strictObject({ aim: z.string(), practise: z.string() }),
+        ]),
+      )
+      .default([]),
     cautions: z.array(id).default([]),
   }),
 });
