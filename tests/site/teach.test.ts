@@ -44,6 +44,29 @@ describe('the path', () => {
     await page.waitForURL('**/rod-weighing/');
   });
 
+  it('says how many exercises of a topic were answered right on this device', async () => {
+    const { context } = await site.reader({ viewport: { width: 1280, height: 900 } });
+    const page = await context.newPage();
+    await page.goto('path/');
+    const place = page.locator('.path-map li[data-topic="bobweight"]');
+    const ids = ((await place.getAttribute('data-exercises')) ?? '').split(' ');
+    expect(ids.length).toBeGreaterThan(1);
+    expect(await page.locator('.path-map small').count()).toBe(0);
+    const record = { level: 1, right: 1, missed: 0, gap: 1 };
+    await page.evaluate(
+      ([right = '', missed = '', text]) => {
+        localStorage.setItem(`throwbook/practice/1/exercise/${right}`, text);
+        localStorage.setItem(`throwbook/practice/1/exercise/${missed}`, '{damaged');
+      },
+      [ids[0], ids[1], JSON.stringify(record)] as const,
+    );
+    await page.reload();
+    expect(await page.locator('.path-map small').count()).toBe(1);
+    expect(await place.locator('small').textContent()).toBe(
+      ` 1 of ${String(ids.length)} exercises answered right`,
+    );
+  });
+
   it('is a list on a phone, which says in words what the lines say', async () => {
     const page = await site.open('path/', { viewport: { width: 360, height: 800 } });
     expect(await page.locator('.path-lines').isVisible()).toBe(false);
