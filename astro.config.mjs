@@ -8,6 +8,7 @@ import { leanEarly } from './src/build/lean-early.js';
 import { offline } from './src/build/offline.js';
 import { search } from './src/build/search.js';
 import { rehypePlain } from './src/build/rehype-plain.js';
+import { rehypePractise } from './src/build/rehype-practise.js';
 import { rehypeSections } from './src/build/rehype-sections.js';
 import { rehypeTerms } from './src/build/rehype-terms.js';
 import { remarkDisplayMath } from './src/build/remark-display-math.js';
@@ -53,6 +54,8 @@ export default defineConfig({
       remarkPlugins: [remarkMath, remarkDisplayMath],
       rehypePlugins: [
         [rehypeKatex, { output: 'mathml', strict: 'error', throwOnError: true }],
+        // Before the sections are folded, so that its line is folded with them.
+        rehypePractise,
         rehypeSections,
         // Before what gives links the path of the site.
         rehypeTerms,

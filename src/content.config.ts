@@ -1,6 +1,7 @@
 import { defineCollection } from 'astro:content';
 import { file, glob } from 'astro/loaders';
 import { z } from 'astro/zod';
+import { noteSchema } from './components/teach/note.ts';
 
 /** Ids are part of links that must last: lower case, digits and hyphens. */
 const id = z
@@ -9,6 +10,12 @@ const id = z
     /^[a-z0-9]+(-[a-z0-9]+)*$/,
     'An id is written in lower case with hyphens: beer-johnston-2009',
   );
+
+/** What a topic teaches, and the id of an exercise for it. */
+interface Aim {
+  readonly aim: string;
+  readonly practise?: string;
+}
 
 const topics = defineCollection({
   loader: glob({
@@ -21,12 +28,36 @@ const topics = defineCollection({
     summary: z.string(),
     order: z.number({ error: 'order is the place in the learning order, a number' }),
     part: z.string(),
+    /** What should be read before: ids of topics, without what those need themselves. */
+    needs: z.array(id).default([]),
     calculators: z.array(id),
     /** How many sections of the text stand open; two where nothing is said. */
     openSections: z.number().int().min(0).optional(),
-    teaches: z.array(z.string()).default([]),
+    /** What a reader can do afterwards, each with the exercise that shows it. */
+    teaches: z
+      .array(
+        z.union([
+          z.string().transform((aim): Aim => ({ aim })),
+          z.strictObject({ aim: z.string(), practise: z.string() }),
+        ]),
+      )
+      .default([]),
     cautions: z.array(id).default([]),
   }),
+});
+
+const teach = defineCollection({
+  loader: glob({
+    base: './content/topics',
+    pattern: '*/teach.yaml',
+    generateId: ({ entry }) => entry.replace(/\/teach\.yaml$/, ''),
+  }),
+  schema: noteSchema,
+});
+
+const lessons = defineCollection({
+  loader: glob({ base: './content/lessons', pattern: '*.mdx' }),
+  schema: z.strictObject({ title: z.string(), summary: z.string(), part: z.string() }),
 });
 
 // The cases of checks.yaml are read by src/checks, which tests and pages share.
@@ -106,4 +137,13 @@ const changes = defineCollection({
   }),
 });
 
-export const collections = { topics, sources, glossary, synonyms, cautions, changes };
+export const collections = {
+  topics,
+  teach,
+  lessons,
+  sources,
+  glossary,
+  synonyms,
+  cautions,
+  changes,
+};

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { parse } from 'yaml';
 
 /**
- * Rehype plugin for topic pages. Where a term of the glossary first stands in the running text, it becomes a link to
+ * Rehype plugin for topic pages and lessons. Where a term of the glossary first stands in the running text, it becomes a link to
  * its place there, with its meaning behind it for those who only point at it. So it is in the question that a page opens
  * with; headings, links, code, formulas, tables and the answers of questions stay as they are.
  *
@@ -13,7 +13,7 @@ import { parse } from 'yaml';
 export function rehypeTerms({ terms = readGlossary(), most = 30 } = {}) {
   const find = finder(terms);
   return (tree, file) => {
-    if (!/content[\\/]topics[\\/]/u.test(file.path ?? '')) return;
+    if (!/content[\\/](?:topics|lessons)[\\/]/u.test(file.path ?? '')) return;
     mark(tree, { find, left: most, done: new Set() });
   };
 }

@@ -1,5 +1,6 @@
 import type { ListField, NumberField } from '../units/field.ts';
 import type { Kind } from '../units/kinds.ts';
+import type { Exercises } from './practice/declare.ts';
 import type { OnTheWay, Step, Working } from './step.ts';
 
 /** The two sets a reader lays side by side: what came out, and what goes in. */
@@ -218,8 +219,8 @@ export interface Calculator<
   readonly sweep: { readonly input: keyof I & string; readonly output: keyof O & string };
   /** The solve-for the page opens with: an input to find and an output to reach. */
   readonly solve: { readonly input: keyof I & string; readonly output: keyof O & string };
-  /** What an exercise asks for, drawn with random usual inputs; marked within `tolerance` (relative). */
-  readonly exercise: { readonly ask: keyof O & string; readonly tolerance: number };
+  /** What a reader practises: a number to work out first, and what else is asked. */
+  readonly exercise: Exercises<keyof I & string, keyof O & string>;
 }
 
 /** Gives a declaration its types; checks at compile time that `compute` returns what is declared. */
@@ -283,5 +284,5 @@ export interface AnyCalculator {
   readonly sources: readonly string[];
   readonly sweep: { readonly input: string; readonly output: string };
   readonly solve: { readonly input: string; readonly output: string };
-  readonly exercise: { readonly ask: string; readonly tolerance: number };
+  readonly exercise: Exercises<string, string>;
 }

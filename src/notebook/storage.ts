@@ -17,7 +17,7 @@ export interface Shelf {
   /** Keeps the text; in memory when the browser refuses it. Never throws. */
   set(key: string, text: string): void;
   remove(key: string): void;
-  /** All keys of the notebook, those in memory included. */
+  /** All keys of what is kept here, those in memory included. */
   keys(): readonly string[];
   /** Another tab changed this key: what it stored is newer than what memory holds. */
   forget(key: string): void;
@@ -45,10 +45,18 @@ export function historyKey(id: string): string {
 /** In the tab's own storage: the numbers of a link that is being visited. */
 export const visitKey = `${prefix}visit`;
 
-const forbidden =
-  'This browser does not let the page keep your numbers. They stay until the page is closed; save them as a file.';
-const full =
-  'The storage of this browser is full. Your newest numbers stay until the page is closed; save them as a file.';
+/** What is kept on a shelf: where its keys begin, and what is said where the browser keeps nothing. */
+export interface Keeping {
+  readonly prefix: string;
+  readonly forbidden: string;
+  readonly full: string;
+}
+const numbers: Keeping = {
+  prefix,
+  forbidden:
+    'This browser does not let the page keep your numbers. They stay until the page is closed; save them as a file.',
+  full: 'The storage of this browser is full. Your newest numbers stay until the page is closed; save them as a file.',
+};
 
 /** The key of one value: `throwbook/1/baseline/pistonMass`. One key a value, so that two tabs never undo each other. */
 export function valueKey(set: string, name: string): string {
@@ -61,8 +69,9 @@ export function valueKey(set: string, name: string): string {
  * in memory, and one notice says so.
  *
  * @param find gives the storage; called once, may throw, may give nothing.
+ * @param keeping the numbers of the notebook, where nothing else is said
  */
-export function openShelf(find: () => Storage | undefined): Shelf {
+export function openShelf(find: () => Storage | undefined, keeping: Keeping = numbers): Shelf {
   const memory = new Map<string, string | undefined>();
   let storage: Storage | undefined;
   let notice: string | undefined;
@@ -85,7 +94,7 @@ export function openShelf(find: () => Storage | undefined): Shelf {
     try {
       for (let at = 0; storage !== undefined && at < storage.length; at += 1) {
         const key = storage.key(at);
-        if (key?.startsWith(prefix) === true) keys.push(key);
+        if (key?.startsWith(keeping.prefix) === true) keys.push(key);
       }
     } catch {
       // Storage was taken away while it was read: what was read so far is still true.
@@ -102,7 +111,7 @@ export function openShelf(find: () => Storage | undefined): Shelf {
         memory.delete(key);
       } catch {
         memory.set(key, text);
-        notice = storage === undefined ? forbidden : full;
+        notice = storage === undefined ? keeping.forbidden : keeping.full;
       }
     },
     remove(key) {

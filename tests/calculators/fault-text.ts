@@ -51,7 +51,7 @@ export function faultText(calculator: AnyCalculator, fault: Fault): string {
   const { asked, worked, onPage, used, input } = first;
   const other =
     asked === undefined
-      ? `the page's own evaluator works it to ${shown(onPage)}: correct src/components/working/postfix.ts or src/components/slots/postfix.ts`
+      ? `the page's own evaluator works it to ${shown(onPage)}: correct src/components/working/postfix.ts or src/calculators/postfix.ts`
       : `compute gives  ${shown(asked)}: correct whichever is wrong`;
   const page = asked === undefined || onPage === worked ? '' : ` (${shown(onPage)} on the page)`;
   return [

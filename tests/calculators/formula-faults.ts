@@ -1,6 +1,6 @@
 import type { AnyCalculator, Value } from '../../src/calculators/define.ts';
 import type { Step } from '../../src/calculators/step.ts';
-import { workPostfix } from '../../src/components/slots/postfix.ts';
+import { workPostfix } from '../../src/calculators/postfix.ts';
 import { parseFormula } from '../../src/components/working/parse.ts';
 import { toPostfix } from '../../src/components/working/postfix.ts';
 import { usedBy } from '../../src/components/working/uses.ts';

@@ -9,6 +9,7 @@ function prose(text: string): string {
     .replace(/^(?:calculators|import|order):?.*$/gmu, '')
     .replace(/<(?:V|Figure|Calculator|Checked|Working|SymbolList|Cite|Caution)\b[^>]*>/gu, '')
     .replace(/\]\([^)]*\)/gu, ']')
+    .replace(/\{[a-z0-9-]+\.\w+(?:@\w+)?\}/gu, '')
     .replace(/\$\$[\s\S]*?\$\$|\$[^$\n]*\$/gu, '')
     .replace(/\bid[:=]\s*"?[\w-]+"?|\bsee: \[[^\]]*\]/gu, '');
 }
@@ -29,6 +30,8 @@ function strings(value: unknown, key = ''): string[] {
 
 const files = globSync([
   'content/topics/*/index.mdx',
+  'content/topics/*/teach.yaml',
+  'content/lessons/*.mdx',
   'content/glossary.yaml',
   'content/cautions.yaml',
   'content/tables/crank-layouts.json',

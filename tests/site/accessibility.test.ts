@@ -10,7 +10,7 @@ const site = useSite();
 async function unfoldAll(page: Page): Promise<void> {
   // Each goes once it is pressed, so the first of those left is pressed until none is.
   const skips = page.getByRole('button', { name: 'Just show me' });
-  for (let left = await skips.count(); left > 0; left -= 1) await skips.first().click();
+  while ((await skips.count()) > 0) await skips.first().click();
   await skips.waitFor({ state: 'detached' });
   await page.evaluate(() => {
     for (const fold of document.querySelectorAll('details')) {

@@ -183,7 +183,12 @@ export const bobweightError = defineCalculator({
   sources: ['bosch-handbook', 'bevan-2005', 'sarkar-2002'],
   sweep: { input: 'bobweightError', output: 'planeUnbalance' },
   solve: { input: 'bobweightError', output: 'planeUnbalance' },
-  exercise: { ask: 'planeUnbalance', tolerance: 0.01 },
+  exercise: {
+    ask: 'planeUnbalance',
+    tolerance: 0.01,
+    given: { bobweightError: 0.5, stroke: 0.12, cylinderSpacing: 0.12 },
+    also: [{ kind: 'number', ask: 'pinUnbalance', given: { bobweightError: 0.5, stroke: 0.12 } }],
+  },
 });
 
 function worstEnd(...args: Parameters<typeof planeUnbalance>): number {

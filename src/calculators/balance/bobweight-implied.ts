@@ -141,5 +141,17 @@ export const bobweightImplied = defineCalculator({
   sources: ['khurmi-gupta-2009', 'bevan-2005', 'kolchin-demidov-1984', 'bosch-handbook'],
   sweep: { input: 'bobweight', output: 'impliedShare' },
   solve: { input: 'bobweight', output: 'impliedShare' },
-  exercise: { ask: 'impliedShare', tolerance: 0.005 },
+  exercise: {
+    ask: 'impliedShare',
+    tolerance: 0.005,
+    given: { bobweight: 0.03, pistonMass: 0.05, pinMass: 0.1, rodMass: 0.05, ringMass: 0.15 },
+    also: [
+      {
+        kind: 'choice',
+        ask: 'impliedBigEnd',
+        given: { bobweight: 0.05, pistonMass: 0.1, shellMass: 0.2 },
+      },
+      { kind: 'order', ask: 'impliedBigEnd', given: { bobweight: 0.06, pistonMass: 0.12 } },
+    ],
+  },
 });

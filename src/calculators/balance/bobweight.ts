@@ -223,5 +223,24 @@ export const bobweight = defineCalculator({
   sources: ['bevan-2005', 'khurmi-gupta-2009', 'sarkar-2002', 'bosch-handbook', 'liu-huston-2011'],
   sweep: { input: 'pistonMass', output: 'bobweight' },
   solve: { input: 'pistonMass', output: 'bobweight' },
-  exercise: { ask: 'bobweight', tolerance: 0.001 },
+  exercise: {
+    ask: 'bobweight',
+    tolerance: 0.001,
+    given: {
+      pistonMass: 0.2,
+      pinMass: 0.2,
+      smallEndMass: 0.2,
+      bigEndMass: 0.2,
+      shellMass: 0.2,
+    },
+    also: [
+      { kind: 'number', ask: 'reciprocatingPerCylinder' },
+      {
+        kind: 'choice',
+        ask: 'bobweight',
+        given: { pistonMass: 0.2, bigEndMass: 0.2, reciprocatingFraction: 0.12 },
+      },
+      { kind: 'order', ask: 'bobweight', given: { pistonMass: 0.25, bigEndMass: 0.25 } },
+    ],
+  },
 });

@@ -196,5 +196,14 @@ export const crankLayout = defineCalculator({
   sources: ['bosch-handbook', 'bevan-2005'],
   sweep: { input: 'stroke', output: 'displacement' },
   solve: { input: 'bore', output: 'displacement' },
-  exercise: { ask: 'displacement', tolerance: 0.005 },
+  exercise: {
+    ask: 'displacement',
+    tolerance: 0.005,
+    given: { crankLayout: 0, bore: 0.12, stroke: 0.12 },
+    also: [
+      { kind: 'number', ask: 'meanSpeed', given: { stroke: 0.12, maxSpeed: 0.15 } },
+      { kind: 'choice', ask: 'displacement' },
+      { kind: 'order', ask: 'displacement' },
+    ],
+  },
 });

@@ -128,5 +128,9 @@ export const partMatching = defineCalculator({
   sources: [],
   sweep: { input: 'targetSpread', output: 'cutDepth' },
   solve: { input: 'cutArea', output: 'cutDepth' },
-  exercise: { ask: 'listedSpread', tolerance: 0.01 },
+  exercise: {
+    ask: 'listedSpread',
+    tolerance: 0.01,
+    given: { pistonMasses: 0.05, pinMasses: 0.05, smallEndMasses: 0.05 },
+  },
 });

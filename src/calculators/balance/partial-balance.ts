@@ -146,5 +146,21 @@ export const partialBalance = defineCalculator({
   sources: ['khurmi-gupta-2009', 'bevan-2005', 'sarkar-2002', 'bosch-handbook'],
   sweep: { input: 'bankAngle', output: 'residualGreatest' },
   solve: { input: 'reciprocatingFraction', output: 'residualGreatest' },
-  exercise: { ask: 'balanceMass', tolerance: 0.005 },
+  exercise: {
+    ask: 'balanceMass',
+    tolerance: 0.005,
+    given: { reciprocatingMass: 0.2, rotatingMass: 0.2, stroke: 0.12, balanceRadius: 0.12 },
+    also: [
+      {
+        kind: 'number',
+        ask: 'inertiaForce',
+        given: { reciprocatingMass: 0.2, stroke: 0.12, maxSpeed: 0.15 },
+      },
+      {
+        kind: 'choice',
+        ask: 'inertiaForce',
+        given: { reciprocatingMass: 0.2, stroke: 0.12, maxSpeed: 0.15 },
+      },
+    ],
+  },
 });

@@ -224,5 +224,26 @@ export const bearingClearance = defineCalculator({
   sources: ['clearance-rule-article', 'ugural-fenster-1981', 'kopeliovich-crush-height'],
   sweep: { input: 'rodTemperature', output: 'clearanceHot' },
   solve: { input: 'rodShellWall', output: 'predicted' },
-  exercise: { ask: 'computed', tolerance: 0.01 },
+  exercise: {
+    ask: 'computed',
+    tolerance: 0.01,
+    given: {
+      rodHousing: { by: 0.012 },
+      rodShellWall: { by: 0.004 },
+      crankpinDiameter: { by: 0.012 },
+    },
+    also: [
+      { kind: 'number', ask: 'practiceHigh', given: { crankpinDiameter: 0.12 } },
+      {
+        kind: 'choice',
+        ask: 'clearanceHot',
+        given: {
+          rodHousing: { by: 0.008 },
+          rodTemperature: { by: 20 },
+          crankpinTemperature: { by: 20 },
+        },
+      },
+      { kind: 'read', ask: 'clearanceCurve', given: { rodHousing: { by: 0.01 } } },
+    ],
+  },
 });

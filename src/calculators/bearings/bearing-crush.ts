@@ -151,5 +151,14 @@ export const bearingCrush = defineCalculator({
   ],
   sweep: { input: 'rodTemperature', output: 'pressureHot' },
   solve: { input: 'crushHeight', output: 'pressureHot' },
-  exercise: { ask: 'jointForce', tolerance: 0.01 },
+  exercise: {
+    ask: 'jointForce',
+    tolerance: 0.01,
+    given: { crushHeight: 0.2, rodShellWidth: 0.12, housingOutside: 0.04 },
+    also: [
+      { kind: 'number', ask: 'interference', given: { crushHeight: 0.4 } },
+      { kind: 'choice', ask: 'pressureShop', given: { crushHeight: 0.2, housingOutside: 0.05 } },
+      { kind: 'order', ask: 'pressureShop', given: { crushHeight: 0.25, housingOutside: 0.05 } },
+    ],
+  },
 });

@@ -73,5 +73,10 @@ export const crankOverlap = defineCalculator({
   sources: ['iacs-m53', 'journal-overlap-article'],
   sweep: { input: 'crankpinDiameter', output: 'overlap' },
   solve: { input: 'stroke', output: 'overlap' },
-  exercise: { ask: 'overlap', tolerance: 0.01 },
+  exercise: {
+    ask: 'overlap',
+    tolerance: 0.01,
+    given: { mainDiameter: 0.06, crankpinDiameter: 0.06, stroke: 0.06 },
+    also: [{ kind: 'number', ask: 'share' }],
+  },
 });

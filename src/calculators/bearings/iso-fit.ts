@@ -95,5 +95,9 @@ export const isoFit = defineCalculator({
   sources: ['iso-286-1-table', 'machine-drawing-narayana'],
   sweep: { input: 'fitDiameter', output: 'greatestClearance' },
   solve: { input: 'fitDiameter', output: 'greatestClearance' },
-  exercise: { ask: 'greatestClearance', tolerance: 0.01 },
+  exercise: {
+    ask: 'greatestClearance',
+    tolerance: 0.01,
+    given: { fitDiameter: 0.4, holeGrade: 0, shaftGrade: 0 },
+  },
 });

@@ -140,5 +140,13 @@ export const journalSizes = defineCalculator({
   sources: ['iacs-m53', 'khurmi-gupta-machine-design-2005', 'neale-tribology-handbook'],
   sweep: { input: 'crankpinDiameter', output: 'unitLoad' },
   solve: { input: 'crankpinDiameter', output: 'unitLoad' },
-  exercise: { ask: 'pinSpeed', tolerance: 0.01 },
+  exercise: {
+    ask: 'unitLoad',
+    tolerance: 0.01,
+    given: { crankpinDiameter: 0.12, rodShellWidth: 0.12, bearingLoad: 0.2 },
+    also: [
+      { kind: 'number', ask: 'pinSpeed', given: { crankpinDiameter: 0.12, maxSpeed: 0.15 } },
+      { kind: 'choice', ask: 'pinSpeed', given: { crankpinDiameter: 0.12, maxSpeed: 0.15 } },
+    ],
+  },
 });

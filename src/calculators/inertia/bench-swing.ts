@@ -125,5 +125,16 @@ export const benchSwing = defineCalculator({
   sources: ['khurmi-gupta-2009'],
   sweep: { input: 'swingTime', output: 'partInertia' },
   solve: { input: 'swingTime', output: 'partInertia' },
-  exercise: { ask: 'partInertia', tolerance: 0.01 },
+  exercise: {
+    ask: 'partInertia',
+    tolerance: 0.01,
+    given: { swingMass: 0.2, swingSpacing: 0.12, swingWire: 0.12, swingTime: 0.15 },
+    also: [
+      {
+        kind: 'choice',
+        ask: 'partInertia',
+        given: { swingMass: 0.2, swingSpacing: 0.15, swingTime: 0.15 },
+      },
+    ],
+  },
 });

@@ -117,5 +117,17 @@ export const inertiaThroughGears = defineCalculator({
   sources: ['bevan-2005', 'khurmi-gupta-2009', 'gillespie-1992'],
   sweep: { input: 'gearRatio', output: 'acceleration' },
   solve: { input: 'engineInertia', output: 'acceleration' },
-  exercise: { ask: 'equivalentMass', tolerance: 0.01 },
+  exercise: {
+    ask: 'equivalentMass',
+    tolerance: 0.01,
+    given: { engineInertia: 0.2, gearRatio: 0.25, finalDrive: 0.15, tyreRadius: 0.1 },
+    also: [
+      {
+        kind: 'number',
+        ask: 'roadForce',
+        given: { netTorque: 0.2, gearRatio: 0.25, finalDrive: 0.15, tyreRadius: 0.1 },
+      },
+      { kind: 'choice', ask: 'equivalentMass', given: { engineInertia: 0.25, gearRatio: 0.25 } },
+    ],
+  },
 });

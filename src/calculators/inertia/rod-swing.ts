@@ -89,5 +89,18 @@ export const rodSwing = defineCalculator({
   sources: ['khurmi-gupta-2009'],
   sweep: { input: 'bigEndTime', output: 'rodInertia' },
   solve: { input: 'bigEndTime', output: 'rodInertia' },
-  exercise: { ask: 'rodInertia', tolerance: 0.02 },
+  exercise: {
+    ask: 'fromSmallEnd',
+    tolerance: 0.01,
+    given: { edgeDistance: 0.02, smallEndTime: 0.015, bigEndTime: 0.015 },
+    also: [
+      {
+        kind: 'number',
+        ask: 'rodInertia',
+        tolerance: 0.02,
+        given: { rodMass: 0.2, edgeDistance: 0.02, smallEndTime: 0.015, bigEndTime: 0.015 },
+      },
+      { kind: 'order', ask: 'rodInertia', given: { rodMass: 0.25, smallEndTime: 0.02 } },
+    ],
+  },
 });

@@ -191,5 +191,29 @@ export const rotatingInertia = defineCalculator({
   sources: ['khurmi-gupta-2009', 'bevan-2005'],
   sweep: { input: 'gearRatio', output: 'equivalentMass' },
   solve: { input: 'flywheelInertia', output: 'equivalentMass' },
-  exercise: { ask: 'equivalentMass', tolerance: 0.01 },
+  exercise: {
+    ask: 'totalInertia',
+    tolerance: 0.01,
+    given: {
+      crankInertia: 0.2,
+      flywheelInertia: 0.2,
+      clutchInertia: 0.2,
+      stroke: 0.12,
+      pistonMass: 0.2,
+    },
+    also: [
+      {
+        kind: 'number',
+        ask: 'bigEndsPart',
+        given: { bigEndMass: 0.2, shellMass: 0.2, stroke: 0.12 },
+      },
+      { kind: 'choice', ask: 'equivalentMass', given: { flywheelInertia: 0.25, gearRatio: 0.2 } },
+      {
+        kind: 'order',
+        ask: 'energyHeld',
+        given: { flywheelInertia: 0.25, clutchInertia: 0.2, maxSpeed: 0.12 },
+      },
+      { kind: 'read', ask: 'torqueCurve', given: { pistonMass: 0.2 } },
+    ],
+  },
 });

@@ -64,5 +64,10 @@ export const speedRipple = defineCalculator({
   sources: ['khurmi-gupta-2009'],
   sweep: { input: 'engineInertia', output: 'coefficient' },
   solve: { input: 'engineInertia', output: 'coefficient' },
-  exercise: { ask: 'coefficient', tolerance: 0.01 },
+  exercise: {
+    ask: 'coefficient',
+    tolerance: 0.01,
+    given: { engineInertia: 0.2, energySwing: 0.3, meanSpeed: 0.2 },
+    also: [{ kind: 'number', ask: 'spread' }],
+  },
 });

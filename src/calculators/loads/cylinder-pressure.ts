@@ -196,5 +196,39 @@ export const cylinderPressure = defineCalculator({
   sources: ['heywood-1988', 'ferguson-kirkpatrick-2016', 'barton-1970'],
   sweep: { input: 'burnStart', output: 'peakPressure' },
   solve: { input: 'heatLoss', output: 'torque' },
-  exercise: { ask: 'closingPressure', tolerance: 0.02 },
+  exercise: {
+    ask: 'closingPressure',
+    tolerance: 0.02,
+    given: { bore: 0.12, stroke: 0.12, compressionRatio: 0.1, volumetricEfficiency: 0.1 },
+    also: [
+      {
+        kind: 'number',
+        ask: 'peakForce',
+        tolerance: 0.01,
+        given: { bore: 0.12, peakVariation: 0.3 },
+      },
+      {
+        kind: 'number',
+        ask: 'friction',
+        tolerance: 0.01,
+        given: { torqueSpeed: 0.15, maxSpeed: 0.1, frictionMep: 0.2 },
+      },
+      {
+        kind: 'choice',
+        ask: 'closingRatio',
+        given: { compressionRatio: 0.12, intakeClose: 0.15, rodLength: 0.12 },
+      },
+      {
+        kind: 'order',
+        ask: 'closingPressure',
+        given: { volumetricEfficiency: 0.15, compressionRatio: 0.1, intakeClose: 0.15 },
+      },
+      {
+        kind: 'read',
+        ask: 'pressureCurve',
+        between: [-90, 90],
+        given: { compressionRatio: 0.08, volumetricEfficiency: 0.08 },
+      },
+    ],
+  },
 });

@@ -224,5 +224,28 @@ export const reversalLoad = defineCalculator({
   sources: ['khurmi-gupta-machine-design-2005', 'kolchin-demidov-1984'],
   sweep: { input: 'maxSpeed', output: 'partingPull' },
   solve: { input: 'pistonMass', output: 'partingPull' },
-  exercise: { ask: 'partingPull', tolerance: 0.01 },
+  exercise: {
+    ask: 'partingPull',
+    tolerance: 0.01,
+    given: { maxSpeed: 0.15, stroke: 0.12, rodLength: 0.12, pistonMass: 0.2, pinMass: 0.2 },
+    also: [
+      { kind: 'number', ask: 'bossPull' },
+      {
+        kind: 'number',
+        ask: 'suction',
+        given: { bore: 0.12, crankcasePressure: 0.03, overrunPressure: 0.2 },
+      },
+      {
+        kind: 'choice',
+        ask: 'partingPull',
+        given: { maxSpeed: 0.15, pistonMass: 0.25, stroke: 0.12 },
+      },
+      {
+        kind: 'order',
+        ask: 'commonPull',
+        given: { pistonMass: 0.25, smallEndMass: 0.2, stroke: 0.12 },
+      },
+      { kind: 'read', ask: 'pullCurve', given: { stroke: 0.12, pistonMass: 0.2 } },
+    ],
+  },
 });

@@ -162,5 +162,20 @@ export const pistonMotion = defineCalculator({
   ],
   sweep: { input: 'maxSpeed', output: 'accelerationTop' },
   solve: { input: 'maxSpeed', output: 'accelerationTop' },
-  exercise: { ask: 'accelerationTop', tolerance: 0.005 },
+  exercise: {
+    ask: 'accelerationTop',
+    tolerance: 0.005,
+    given: { stroke: 0.12, rodLength: 0.12, maxSpeed: 0.15 },
+    also: [
+      {
+        kind: 'number',
+        ask: 'pistonSpeed',
+        given: { stroke: 0.12, rodLength: 0.12, maxSpeed: 0.15, crankAngle: 0.5 },
+      },
+      { kind: 'choice', ask: 'accelerationTop' },
+      { kind: 'order', ask: 'meanSpeed', given: { stroke: 0.12, maxSpeed: 0.15 } },
+      { kind: 'read', ask: 'speedCurve' },
+      { kind: 'read', ask: 'accelerationCurve' },
+    ],
+  },
 });

@@ -105,5 +105,17 @@ export const rodAngularity = defineCalculator({
   sources: ['khurmi-gupta-2009', 'slider-crank-worksheet', 'sarkar-2002'],
   sweep: { input: 'rodLength', output: 'downThrust' },
   solve: { input: 'rodLength', output: 'downLean' },
-  exercise: { ask: 'downLean', tolerance: 0.005 },
+  exercise: {
+    ask: 'downLean',
+    tolerance: 0.005,
+    given: { stroke: 0.12, rodLength: 0.12 },
+    also: [
+      {
+        kind: 'number',
+        ask: 'rodAngle',
+        given: { stroke: 0.12, rodLength: 0.12, crankAngle: 0.5 },
+      },
+      { kind: 'number', ask: 'thrust', given: { stroke: 0.12, rodLength: 0.12, crankAngle: 0.5 } },
+    ],
+  },
 });

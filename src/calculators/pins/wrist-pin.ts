@@ -177,5 +177,24 @@ export const wristPin = defineCalculator({
   ],
   sweep: { input: 'pinBore', output: 'bending' },
   solve: { input: 'pinBore', output: 'bending' },
-  exercise: { ask: 'bossPressure', tolerance: 0.02 },
+  exercise: {
+    ask: 'mass',
+    tolerance: 0.01,
+    given: { pinDiameter: 0.08, pinBore: 0.1, pinLength: 0.12 },
+    also: [
+      { kind: 'number', ask: 'gasLoad', given: { peakPressure: 0.2, bore: 0.12 } },
+      {
+        kind: 'number',
+        ask: 'bossPressure',
+        tolerance: 0.02,
+        given: { pinDiameter: 0.08, pinLength: 0.1, peakPressure: 0.15 },
+      },
+      { kind: 'choice', ask: 'mass' },
+      {
+        kind: 'order',
+        ask: 'bossPressure',
+        given: { pinDiameter: 0.1, pinLength: 0.12, peakPressure: 0.15 },
+      },
+    ],
+  },
 });

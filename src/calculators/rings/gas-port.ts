@@ -249,5 +249,23 @@ export const gasPort = defineCalculator({
   ],
   sweep: { input: 'ringSideClearance', output: 'shortfallUnported' },
   solve: { input: 'ringSideClearance', output: 'shortfallUnported' },
-  exercise: { ask: 'sideDoor', tolerance: 0.02 },
+  exercise: {
+    ask: 'sideDoor',
+    tolerance: 0.02,
+    given: { ringSideClearance: 0.4, bore: 0.12, ring1Radial: 0.12 },
+    also: [
+      {
+        kind: 'number',
+        ask: 'tensionPressure',
+        given: { ring1Tension: 0.25, bore: 0.12, ring1Height: 0.15 },
+      },
+      { kind: 'choice', ask: 'sideDoor' },
+      {
+        kind: 'order',
+        ask: 'tensionPressure',
+        given: { ring1Tension: 0.25, bore: 0.12, ring1Height: 0.15 },
+      },
+      { kind: 'read', ask: 'behindCurve', between: [-90, 90], given: { ringSideClearance: 0.2 } },
+    ],
+  },
 });

@@ -133,5 +133,17 @@ export const orificeFlow = defineCalculator({
   sources: ['cengel-boles', 'fox-mcdonald', 'moran-shapiro', 'heywood-1988'],
   sweep: { input: 'downstreamPressure', output: 'massFlow' },
   solve: { input: 'orificeArea', output: 'massFlow' },
-  exercise: { ask: 'chokedFlow', tolerance: 0.02 },
+  exercise: {
+    ask: 'chokedFlow',
+    tolerance: 0.02,
+    given: { upstreamPressure: 0.2, orificeArea: 0.3, gasTemperature: { by: 40 } },
+    also: [
+      {
+        kind: 'number',
+        ask: 'throatPressure',
+        given: { upstreamPressure: 0.2, downstreamPressure: 0.2, heatRatio: 0.03 },
+      },
+      { kind: 'choice', ask: 'chokedFlow', given: { upstreamPressure: 0.2, orificeArea: 0.3 } },
+    ],
+  },
 });

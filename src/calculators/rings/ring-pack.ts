@@ -82,5 +82,9 @@ export const ringPack = defineCalculator({
   sources: ['piston-ring-manual-2008', 'khurmi-gupta-machine-design-2005'],
   sweep: { input: 'oilRingTension', output: 'pull' },
   solve: { input: 'oilRingTension', output: 'pull' },
-  exercise: { ask: 'pull', tolerance: 0.02 },
+  exercise: {
+    ask: 'pull',
+    tolerance: 0.02,
+    given: { ring1Tension: 0.2, ring2Tension: 0.2, oilRingTension: 0.2 },
+  },
 });

@@ -80,5 +80,9 @@ export const ringSecond = defineCalculator({
   sources: ['piston-ring-manual-2008', 'iso-6621'],
   sweep: { input: 'ring2Radial', output: 'contactPressure' },
   solve: { input: 'ring2FreeGap', output: 'tangentialForce' },
-  exercise: { ask: 'tangentialForce', tolerance: 0.02 },
+  exercise: {
+    ask: 'tangentialForce',
+    tolerance: 0.02,
+    given: { bore: 0.06, ring2Height: 0.15, ring2Radial: 0.08, ring2FreeGap: 0.12 },
+  },
 });

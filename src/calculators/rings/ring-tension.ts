@@ -98,5 +98,18 @@ export const ringTension = defineCalculator({
   ],
   sweep: { input: 'ring1Radial', output: 'contactPressure' },
   solve: { input: 'ring1FreeGap', output: 'tangentialForce' },
-  exercise: { ask: 'contactPressure', tolerance: 0.02 },
+  exercise: {
+    ask: 'tangentialForce',
+    tolerance: 0.02,
+    given: { bore: 0.06, ring1Height: 0.15, ring1Radial: 0.08, ring1FreeGap: 0.12 },
+    also: [
+      {
+        kind: 'number',
+        ask: 'contactPressure',
+        given: { bore: 0.06, ring1Radial: 0.08, ring1FreeGap: 0.12 },
+      },
+      { kind: 'choice', ask: 'contactPressure', given: { ring1Radial: 0.1, ring1FreeGap: 0.12 } },
+      { kind: 'order', ask: 'tangentialForce', given: { ring1Height: 0.2, ring1Radial: 0.1 } },
+    ],
+  },
 });

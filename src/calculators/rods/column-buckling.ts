@@ -125,5 +125,22 @@ export const columnBuckling = defineCalculator({
   sources: ['budynas-nisbett-2011', 'khurmi-gupta-machine-design-2005', 'hibbeler-columns'],
   sweep: { input: 'rodLength', output: 'johnsonLoad' },
   solve: { input: 'rodLength', output: 'johnsonLoad' },
-  exercise: { ask: 'johnsonLoad', tolerance: 0.01 },
+  exercise: {
+    ask: 'johnsonLoad',
+    tolerance: 0.01,
+    given: { rodLength: 0.12, shankArea: 0.2, gyrationRadius: 0.15, yieldStrength: 0.2 },
+    also: [
+      { kind: 'number', ask: 'slenderness', given: { rodLength: 0.12, gyrationRadius: 0.15 } },
+      {
+        kind: 'choice',
+        ask: 'eulerLoad',
+        given: { rodLength: 0.12, gyrationRadius: 0.12, shankArea: 0.15 },
+      },
+      {
+        kind: 'order',
+        ask: 'eulerLoad',
+        given: { rodLength: 0.12, gyrationRadius: 0.12, shankArea: 0.15 },
+      },
+    ],
+  },
 });

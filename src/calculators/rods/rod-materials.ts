@@ -162,5 +162,26 @@ export const rodMaterials = defineCalculator({
   ],
   sweep: { input: 'maxSpeed', output: 'marginMass' },
   solve: { input: 'maxSpeed', output: 'sectionMargin' },
-  exercise: { ask: 'stretchMass', tolerance: 0.01 },
+  exercise: {
+    ask: 'stretchMass',
+    tolerance: 0.01,
+    given: { maxSpeed: 0.12, stroke: 0.12, rodLength: 0.12, reciprocatingMass: 0.2 },
+    also: [
+      {
+        kind: 'number',
+        ask: 'pull',
+        given: { maxSpeed: 0.12, stroke: 0.12, rodLength: 0.12, reciprocatingMass: 0.2 },
+      },
+      {
+        kind: 'choice',
+        ask: 'stretchMass',
+        given: { maxSpeed: 0.12, rodLength: 0.12, reciprocatingMass: 0.2 },
+      },
+      {
+        kind: 'order',
+        ask: 'pull',
+        given: { maxSpeed: 0.12, stroke: 0.12, reciprocatingMass: 0.2 },
+      },
+    ],
+  },
 });

@@ -201,5 +201,27 @@ export const rodShank = defineCalculator({
   sources: ['khurmi-gupta-machine-design-2005', 'budynas-nisbett-2011', 'beer-johnston-2009'],
   sweep: { input: 'maxSpeed', output: 'pullStress' },
   solve: { input: 'shankWidth', output: 'pullStress' },
-  exercise: { ask: 'pullStress', tolerance: 0.01 },
+  exercise: {
+    ask: 'pullStress',
+    tolerance: 0.01,
+    given: { shankHeight: 0.1, shankWidth: 0.1, flangeThickness: 0.12, maxSpeed: 0.12 },
+    also: [
+      {
+        kind: 'number',
+        ask: 'sectionArea',
+        given: { shankHeight: 0.1, shankWidth: 0.1, flangeThickness: 0.12, webThickness: 0.12 },
+      },
+      {
+        kind: 'number',
+        ask: 'growth',
+        given: { rodLength: 0.12, rodTemperature: { by: 20 }, assemblyTemperature: { by: 5 } },
+      },
+      {
+        kind: 'choice',
+        ask: 'pullStress',
+        given: { shankWidth: 0.12, flangeThickness: 0.12, maxSpeed: 0.12 },
+      },
+      { kind: 'order', ask: 'growth', given: { rodLength: 0.12, rodTemperature: { by: 20 } } },
+    ],
+  },
 });

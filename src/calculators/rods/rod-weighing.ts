@@ -169,7 +169,35 @@ export const rodWeighing = defineCalculator({
   ],
   sweep: { input: 'supportOffset', output: 'supportShift' },
   solve: { input: 'supportOffset', output: 'supportShift' },
-  exercise: { ask: 'centreFromBigEnd', tolerance: 0.005 },
+  exercise: {
+    ask: 'centreFromBigEnd',
+    tolerance: 0.005,
+    given: { rodLength: 0.12, bigEndReadings: 0.12, smallEndReadings: 0.12 },
+    // The whole rod is stated in none of them, so that ends and whole need not fit.
+    beside: ['closes'],
+    also: [
+      {
+        kind: 'number',
+        ask: 'bigEndShare',
+        given: { bigEndReadings: 0.12, smallEndReadings: 0.12 },
+      },
+      {
+        kind: 'number',
+        ask: 'supportShift',
+        given: { rodMass: 0.2, supportOffset: 0.5, rodLength: 0.12 },
+      },
+      {
+        kind: 'choice',
+        ask: 'supportShift',
+        given: { rodMass: 0.2, supportOffset: 0.5, rodLength: 0.12 },
+      },
+      {
+        kind: 'order',
+        ask: 'centreFromBigEnd',
+        given: { rodLength: 0.12, smallEndReadings: 0.15 },
+      },
+    ],
+  },
 });
 
 function onePiece(batch: number | undefined, count: number | undefined): number | Absent {

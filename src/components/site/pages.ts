@@ -8,6 +8,13 @@ export const mainPages: readonly PageLink[] = [
   ['balance-card/', 'Balance card'],
   ['checks/', 'Checks'],
 ];
+/** For who learns and who teaches. */
+export const learningPages: readonly PageLink[] = [
+  ['first-lesson/', 'First lesson'],
+  ['path/', 'Path'],
+  ['teach/', 'Teacher’s notes'],
+  ['demonstrations/', 'Demonstrations'],
+];
 /** Made from the job that is open. */
 export const jobPages: readonly PageLink[] = [
   ['spec-sheet/', 'Spec sheet'],

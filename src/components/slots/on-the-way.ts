@@ -1,4 +1,4 @@
-import { workPostfix } from './postfix.ts';
+import { workPostfix } from '../../calculators/postfix.ts';
 import { isList, type SlotValues } from './slots.ts';
 
 /** The value of a postfix line among the values of a set. */

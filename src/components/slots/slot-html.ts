@@ -8,7 +8,7 @@ import { slotContent, type SlotMarks, type SlotValues } from './slots.ts';
 export interface SlotToWrite extends SlotMarks {
   readonly name: string;
   readonly set: SetId | 'both';
-  /** Works a value on the way; see src/components/slots/postfix.ts. */
+  /** Works a value on the way; see src/calculators/postfix.ts. */
   readonly postfix?: string | undefined;
 }
 
@@ -46,7 +46,7 @@ export function slotHtml(
 /**
  * A part of a line of numbers that is shown only where its condition holds. It is no slot but holds slots.
  *
- * @param postfix works to 1 where the part is shown; see src/components/slots/postfix.ts
+ * @param postfix works to 1 where the part is shown; see src/calculators/postfix.ts
  * @param of the step and the set that the part belongs to
  */
 export function caseHtml(

@@ -4,7 +4,7 @@ const signs = { add: '+', subtract: '-', multiply: '*', divide: '/', power: '^' 
 const whole = new Set(['mean', 'sum', 'max', 'min', 'count', 'squares']);
 
 /**
- * An expression in the postfix order that the page can work; see src/components/slots/postfix.ts.
+ * An expression in the postfix order that the page can work; see src/calculators/postfix.ts.
  *
  * @param isOptional whether the reader may leave a name out; it then counts as nothing
  */

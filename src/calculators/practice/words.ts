@@ -1,0 +1,85 @@
+import { formatNumber, withUnit } from '../../units/format.ts';
+import { formatResult } from '../../units/result.ts';
+import { fromSI, unitOf } from '../../units/units.ts';
+import type { AnyCalculator } from '../define.ts';
+import { orders, type Question } from './make.ts';
+
+/** A question in words. */
+export interface Asking {
+  /** What is to be done, and with what. */
+  readonly title: string;
+  /** How the answer is written, and how near it must come. */
+  readonly how: string;
+}
+
+/** A label inside a sentence: without its capital, unless that is a name's or an abbreviation's. */
+export function inSentence(label: string): string {
+  return /^[A-Z](?:[a-z]+’s\b|[A-Z])/u.test(label)
+    ? label
+    : label.charAt(0).toLowerCase() + label.slice(1);
+}
+
+function nearBy(tolerance: number): string {
+  return `within ${formatNumber(tolerance * 100)} %`;
+}
+
+export function askingOf(calculator: AnyCalculator, question: Question): Asking {
+  const { plan } = question;
+  const entry = calculator.outputs[plan.ask];
+  const label = inSentence(entry?.label ?? plan.ask);
+  switch (question.kind) {
+    case 'number': {
+      const { symbol } = unitOf(question.unit);
+      const how =
+        symbol === ''
+          ? 'A plain number'
+          : question.saysUnit
+            ? `In ${symbol}`
+            : 'Write the unit with the number';
+      return { title: `Work out: ${label}`, how: `${how}; ${nearBy(plan.tolerance)}.` };
+    }
+    case 'choice':
+      return {
+        title: `Which set has more? ${entry?.label ?? plan.ask}`,
+        how: 'They differ clearly, or not at all.',
+      };
+    case 'order':
+      return {
+        title: `Put the sets in order: ${label}`,
+        how: 'From the least to the greatest.',
+      };
+    case 'read': {
+      const { unit, within, at, atUnit } = question;
+      const axis = entry?.type === 'series' ? inSentence(entry.x.label) : '';
+      const place = withUnit(formatNumber(at), atUnit);
+      const room = withUnit(formatNumber(fromSI(within, unit), { significant: 2 }), unit);
+      return {
+        title: `Read off the curve: ${label}, at ${axis === '' ? '' : `${axis} `}${place}`,
+        how: `In ${unitOf(unit).symbol}, to within ${room}.`,
+      };
+    }
+  }
+}
+
+/** An order of three sets as it stands beside its button: `B < A < C`. */
+export function orderWords(place: number): string {
+  return (orders[place] ?? []).map((at) => 'ABC'.charAt(at)).join(' < ');
+}
+
+/** The right answer of a question in words, for whoever gives up. */
+export function answerWords(question: Question): string {
+  switch (question.kind) {
+    case 'number':
+    case 'read':
+      return formatResult(question.answer, question.unit);
+    case 'choice':
+      return (['Set A', 'Set B', 'Neither: both give the same'] as const)[question.right];
+    case 'order':
+      return orderWords(question.right);
+  }
+}
+
+/** A value on the way [SI] in a unit, with the figures it takes to go on with. */
+export function valueWords(si: number, unit: string): string {
+  return withUnit(formatNumber(fromSI(si, unit), { significant: 5 }), unit);
+}
