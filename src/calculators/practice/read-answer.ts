@@ -25,6 +25,8 @@ export interface Answer {
   /** The number as typed, in `unit`. */
   readonly value: number;
   readonly unit: string;
+  /** One unit of the last digit typed, in `unit`. */
+  readonly step: number;
   /** How it was read, where that does not go without saying. */
   readonly echo?: string;
 }
@@ -68,7 +70,7 @@ export function readAnswer(typed: string, { unit, saysUnit }: Asked): Answer | U
     return unread(
       `“${typed.trim()}” has no unit, and the question names none. Write the unit as well: ${unitsToWrite(asked)}.`,
     );
-  const { si, value } = reading;
+  const { si, value, step } = reading;
   const read = withUnit(formatNumber(value, { significant: figures(value) }), reading.unit);
   const echo =
     reading.echo ??
@@ -77,7 +79,7 @@ export function readAnswer(typed: string, { unit, saysUnit }: Asked): Answer | U
       : reading.typedUnit || asked.symbol === ''
         ? undefined
         : `Read as ${read}, in the unit of the question`);
-  return { ok: true, si, value, unit: reading.unit, ...(echo === undefined ? {} : { echo }) };
+  return { ok: true, si, value, unit: reading.unit, step, ...(echo === undefined ? {} : { echo }) };
 }
 
 /** As many figures as a number has, at most nine. */
