@@ -100,4 +100,31 @@ const changes = defineCollection({
   }),
 });
 
-export const collections = { topics, sources, glossary, cautions, changes };
+const judgement = defineCollection({
+  loader: glob({ base: './content/judgement', pattern: '*.yaml' }),
+  schema: z.strictObject({
+    /** The topic whose page of practice it stands on. */
+    topic: id,
+    calculator: id,
+    set: z.enum(['baseline', 'candidate']),
+    title: z.string(),
+    task: z.string(),
+    /** What the sheet is called. */
+    sheet: z.string(),
+    /** Inputs that are stated above it, as they truly are. */
+    stated: z.array(z.string()),
+    lines: z
+      .array(
+        z.strictObject({
+          line: z.string(),
+          shows: z.string().optional(),
+          with: z.record(z.string(), z.string()).optional(),
+          fault: z.literal(true).optional(),
+          why: z.string(),
+        }),
+      )
+      .min(5),
+  }),
+});
+
+export const collections = { topics, sources, glossary, cautions, changes, judgement };
