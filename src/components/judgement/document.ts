@@ -93,7 +93,7 @@ export function judgedLines(calculator: AnyCalculator, sheet: JudgedSheet): read
     );
     const changed = numbersOf(calculator, { ...input, ...Object.fromEntries(moved) });
     const shown = filled(calculator, shows, changed, changed);
-    if (moved.length > 0 && shown === filled(calculator, shows, right, right))
+    if (moved.length > 0 && shows !== '' && shown === filled(calculator, shows, right, right))
       throw new Error(`${calculator.id}, “${line}”: its change alters nothing that is shown`);
     return {
       line: filled(calculator, line, right, changed),
