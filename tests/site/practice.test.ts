@@ -65,7 +65,7 @@ describe('an exercise that is missed', () => {
   it('is told from one that could not be read: nothing is counted for that', async () => {
     const page = await begin();
     await answer(page, '');
-    await says(outcome(page), 'Could not read it. Nothing is entered.');
+    await says(outcome(page), 'Nothing is entered.');
     await answer(page, 'about twenty');
     await says(outcome(page), 'holds no number');
     await answer(page, '350 g');
@@ -303,4 +303,35 @@ it('gives exercises on paper where no script runs', async () => {
   expect(await page.locator('.practice-paper').count()).toBeGreaterThanOrEqual(3);
   await page.getByText('The answer', { exact: true }).first().click();
   await says(page.locator('.practice-paper details p').first(), /\d/);
+});
+
+describe('a sheet to be judged', () => {
+  const sheet = (page: Page) => page.locator('#filled-balance-card');
+
+  it('tells of what is marked, and of how much is left', async () => {
+    const page = await site.arrive('bobweight/practice/');
+    await ready(page);
+    const check = sheet(page).getByRole('button', { name: 'Check my marks' });
+    const said = sheet(page).getByRole('status');
+    await check.click();
+    await says(said, 'Nothing is marked.');
+    await sheet(page).getByLabel('Rotating mass of one rod').check();
+    await sheet(page).getByLabel('Reciprocating mass of one cylinder').check();
+    await check.click();
+    await says(said, 'Not yet: 1 of 6 faults found. 1 line marked is right as it stands.');
+    const told = sheet(page).locator('.judgement-why:visible');
+    expect(await told.count()).toBe(2);
+    await says(told.first(), 'Found: It should be 462.2');
+    await sheet(page).getByLabel('Reciprocating mass of one cylinder').uncheck();
+    for (const row of await sheet(page).locator('tr[data-fault] input').all()) await row.check();
+    await check.click();
+    await says(said, 'Right: all 6 faults are found');
+  });
+
+  it('shows all when it is asked', async () => {
+    const page = await site.arrive('bobweight/practice/');
+    await sheet(page).getByRole('button', { name: 'Show all' }).click();
+    await says(sheet(page).getByRole('status'), '6 lines were not marked.');
+    expect(await sheet(page).locator('.judgement-why:visible').count()).toBe(10);
+  });
 });

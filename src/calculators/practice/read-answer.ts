@@ -58,7 +58,6 @@ export function readAnswer(typed: string, { unit, saysUnit }: Asked): Answer | U
   const asked = unitOf(unit);
   const example = `Write one number${asked.symbol === '' ? '' : ' with its unit'}, like ${withUnit('12.5', unit)}.`;
   const text = clean(typed);
-  if (text === '') return unread(`Nothing is entered. ${example}`);
   if (range.test(text.replace(exponent, '1')))
     return unread(`“${typed.trim()}” is a range or two numbers. ${example}`);
   const reading = readQuantity(typed, { label: 'The answer', kind: asked.kind, unit });

@@ -7,6 +7,7 @@ import { reversalLoad } from '../../../src/calculators/loads/reversal-load.ts';
 import { pistonMotion } from '../../../src/calculators/motion/piston-motion.ts';
 import { rodAngularity } from '../../../src/calculators/motion/rod-angularity.ts';
 import {
+  heightOn,
   makeQuestion,
   type ChoiceQuestion,
   type NumberQuestion,
@@ -217,12 +218,24 @@ describe('a reading', () => {
   });
 
   it('names the height beside the place', () => {
-    const curve = made.case.output[made.plan.ask];
-    if (typeof curve !== 'object' || 'absent' in curve) return expect.fail('there is no curve');
-    const at = (made.at + made.grid) * unitOf(made.atUnit).factor;
-    const place = Array.from(curve.x).findIndex((x) => x >= at - 1e-9);
-    const height = must(curve.y[place]);
-    if (Math.abs(Math.abs(height) - Math.abs(made.answer)) > 2 * made.within)
-      expect(mark(height).slip).toBe('beside');
+    const beside = (one: ReadQuestion, way: number): number => {
+      const curve = one.case.output[one.plan.ask];
+      if (typeof curve !== 'object' || 'absent' in curve) throw new Error('there is no curve');
+      return must(heightOn(curve, (one.at + way * one.grid) * unitOf(one.atUnit).factor));
+    };
+    // Where the curve is steep, and no height is another one's opposite.
+    const steep = question<ReadQuestion>(
+      pistonMotion,
+      'piston-motion.speedCurve.read',
+      (one) =>
+        one.at > 60 &&
+        one.at < 300 &&
+        Math.abs(beside(one, 1) - one.answer) > 3 * one.within &&
+        Math.abs(beside(one, 1) + one.answer) > 3 * one.within &&
+        Math.abs(beside(one, 1) - beside(one, 2)) > 3 * one.within,
+    );
+    const made = markRead(steep, typed(beside(steep, 1), steep, 6));
+    expect(made).toMatchObject({ outcome: 'not yet', slip: 'beside' });
+    expect(made.say).toContain(String(steep.at + steep.grid));
   });
 });

@@ -15,6 +15,7 @@ describe('an answer that is read', () => {
     ['1 1/2 kN', 1500],
     ['1-1/2 kN', 1500],
     ['2.01e1 kN', 20_100],
+    ['2.01e-1 kN', 201],
   ])('%s', (typed, newtons) => {
     const read = readAnswer(typed, force);
     // Printed to five figures.

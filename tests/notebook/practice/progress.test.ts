@@ -127,6 +127,11 @@ describe('the next exercise', () => {
         }
       }),
     );
+    const two = {
+      'a.x': { ...newRecord, right: 1 },
+      'a.y': { ...newRecord, right: 1, level: 3 as const },
+    };
+    expect(nextExercise(['a.x', 'a.y'], two, 1, ['a.y', 'a.x'])).toBe('a.y');
     expect(nextExercise(['a.x'], {}, 1, ['a.x'])).toBe('a.x');
     expect(nextExercise([], {}, 1, [])).toBeUndefined();
   });
