@@ -137,6 +137,33 @@ const changes = defineCollection({
   }),
 });
 
+const judgement = defineCollection({
+  loader: glob({ base: './content/judgement', pattern: '*.yaml' }),
+  schema: z.strictObject({
+    /** The topic whose page of practice it stands on. */
+    topic: id,
+    calculator: id,
+    set: z.enum(['baseline', 'candidate']),
+    title: z.string(),
+    task: z.string(),
+    /** What the sheet is called. */
+    sheet: z.string(),
+    /** Inputs that are stated above it, as they truly are. */
+    stated: z.array(z.string()),
+    lines: z
+      .array(
+        z.strictObject({
+          line: z.string(),
+          shows: z.string().optional(),
+          with: z.record(z.string(), z.string()).optional(),
+          fault: z.literal(true).optional(),
+          why: z.string(),
+        }),
+      )
+      .min(5),
+  }),
+});
+
 export const collections = {
   topics,
   teach,
@@ -146,4 +173,5 @@ export const collections = {
   synonyms,
   cautions,
   changes,
+  judgement,
 };

@@ -35,14 +35,15 @@ export interface Mark {
 
 /** Outside the tolerance, but not farther than so many of it: rounding on the way does that. */
 const nearly = 3;
-/** A slip fits where it comes as near as somebody who made it would, with four figures. */
-const fit = 0.004;
+/** A slip fits where it comes this near, or as near as the figures typed let it: whoever made it rounded on the way. */
+const fit = 0.0015;
 
 /** The slip that an answer looks like: the one it comes nearest to, if it comes near enough. */
-function looksLike(slips: readonly Slip[], given: number, tolerance: number): Slip | undefined {
-  const most = Math.min(tolerance, fit);
+function looksLike(slips: readonly Slip[], given: Answer, tolerance: number): Slip | undefined {
+  const rounded = (0.6 * given.step) / (Math.abs(given.value) || 1);
+  const most = Math.min(tolerance, Math.max(fit, rounded));
   const distance = ({ value }: Slip): number =>
-    value === 0 ? Infinity : Math.abs(given / value - 1);
+    value === 0 ? Infinity : Math.abs(given.si / value - 1);
   let best: Slip | undefined;
   for (const slip of slips)
     if (distance(slip) <= most && (best === undefined || distance(slip) < distance(best) / 3))
@@ -85,7 +86,7 @@ export function markNumber(
       say: `It is ${formatResult(answer, unit)}; asked was ${within}.`,
       ...told,
     };
-  const slip = looksLike(slipsOf(calculator, question, read), read.si, plan.tolerance);
+  const slip = looksLike(slipsOf(calculator, question, read), read, plan.tolerance);
   if (slip !== undefined) return { outcome: 'not yet', say: slip.say, slip: slip.id, ...told };
   if (Math.abs(share) <= nearly * plan.tolerance)
     return {

@@ -25,6 +25,8 @@ export interface Answer {
   /** The number as typed, in `unit`. */
   readonly value: number;
   readonly unit: string;
+  /** One unit of the last digit typed, in `unit`. */
+  readonly step: number;
   /** How it was read, where that does not go without saying. */
   readonly echo?: string;
 }
@@ -56,7 +58,6 @@ export function readAnswer(typed: string, { unit, saysUnit }: Asked): Answer | U
   const asked = unitOf(unit);
   const example = `Write one number${asked.symbol === '' ? '' : ' with its unit'}, like ${withUnit('12.5', unit)}.`;
   const text = clean(typed);
-  if (text === '') return unread(`Nothing is entered. ${example}`);
   if (range.test(text.replace(exponent, '1')))
     return unread(`“${typed.trim()}” is a range or two numbers. ${example}`);
   const reading = readQuantity(typed, { label: 'The answer', kind: asked.kind, unit });
@@ -68,7 +69,7 @@ export function readAnswer(typed: string, { unit, saysUnit }: Asked): Answer | U
     return unread(
       `“${typed.trim()}” has no unit, and the question names none. Write the unit as well: ${unitsToWrite(asked)}.`,
     );
-  const { si, value } = reading;
+  const { si, value, step } = reading;
   const read = withUnit(formatNumber(value, { significant: figures(value) }), reading.unit);
   const echo =
     reading.echo ??
@@ -77,7 +78,7 @@ export function readAnswer(typed: string, { unit, saysUnit }: Asked): Answer | U
       : reading.typedUnit || asked.symbol === ''
         ? undefined
         : `Read as ${read}, in the unit of the question`);
-  return { ok: true, si, value, unit: reading.unit, ...(echo === undefined ? {} : { echo }) };
+  return { ok: true, si, value, unit: reading.unit, step, ...(echo === undefined ? {} : { echo }) };
 }
 
 /** As many figures as a number has, at most nine. */

@@ -212,11 +212,15 @@ export function slipsOf(
   const { answer, plan } = question;
   const isOther = ({ value }: Slip): boolean =>
     Math.abs(value - answer) > 2 * plan.tolerance * Math.abs(answer);
+  const worked = recomputed(calculator, question);
+  const isLeftOut = ({ id }: Slip): boolean => id.startsWith('left out');
   return [
     ...factors(question).slice(0, 1),
     ...unitsWritten(question, given),
-    ...recomputed(calculator, question),
+    ...worked.filter((slip) => !isLeftOut(slip)),
+    // Where leaving something out gives another result of the sheet, that says more.
     ...others(calculator, question),
+    ...worked.filter(isLeftOut),
     ...factors(question).slice(1),
   ].filter(isOther);
 }

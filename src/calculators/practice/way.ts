@@ -19,7 +19,7 @@ export function wayTo(ask: string, lines: readonly Line[]): readonly Line[] {
     way.unshift(line);
     for (const name of line.uses) wanted.add(name);
   }
-  return way.at(-1)?.of === ask ? way : [];
+  return way;
 }
 
 export type Values = Readonly<Record<string, Operand | undefined>>;
