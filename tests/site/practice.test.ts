@@ -111,7 +111,10 @@ describe('an exercise that is missed', () => {
     await check.click();
     await says(page.locator('.practice-steps'), 'The working differs here.');
     await says(page.locator('.practice-steps'), 'that part of the work is earned');
-    expect(await page.locator('.practice-steps .working-step').count()).toBe(1);
+    const line = page.locator('.practice-steps .working-step');
+    expect(await line.count()).toBe(1);
+    expect(await line.textContent()).toMatch(/= 0\.\d+/);
+    expect(await line.textContent()).not.toContain('—');
     await page.getByRole('button', { name: 'Answer again' }).click();
     expect(
       await page.getByLabel('Your answer').evaluate((node) => node === document.activeElement),
