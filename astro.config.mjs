@@ -76,7 +76,11 @@ export default defineConfig({
                 // A group takes along what its modules import, unless a group before it has it.
                 groups: [
                   // The few bytes that every page begins with must not bring the rest along.
-                  { name: 'first', test: /preload-helper|site[\\/]to\.ts/, priority: 7 },
+                  {
+                    name: 'first',
+                    test: /preload-helper|(?:site[\\/]to|form[\\/]keys)\.ts/,
+                    priority: 7,
+                  },
                   // What most pages share is one file: it packs better than forty, and is fetched at once. It is named,
                   // since what many pages use is not what every page uses. Before what follows, or that would take it.
                   { name: 'common', test: common, priority: 6 },

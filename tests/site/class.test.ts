@@ -198,6 +198,7 @@ describe('demonstrations', () => {
     expect(await list.getByRole('listitem').count()).toBe(2);
     await list.getByRole('link').first().click();
     await page.locator('[data-presented]').waitFor();
+    await page.locator('[data-desk] > summary').click();
     await says(page.locator('[data-shown]'), '1 of 2 kept. Ask before you turn it');
     const shown = page.locator('.class-figure[data-now] [data-figure][data-alive]');
     await expect.poll(() => shown.getByRole('slider').first().inputValue()).toBe('75');
