@@ -72,6 +72,8 @@ export function written(
 /** The unit that the number is in: the one typed behind it, else the one beside the field. */
 function unitTyped({ text, unit }: TypedValue, field: NumberField | ListField): string {
   if (text.trim() === '') return unit;
+  // Reading sixteen weights at each key takes long; without a letter or a sign of a unit they name none.
+  if (field.type === 'list' && unit !== '' && !/[\p{L}"'′″°%]/u.test(text)) return unit;
   const reading = readAs(field, text, unit);
   return reading.ok ? reading.unit : unit;
 }
