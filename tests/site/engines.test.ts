@@ -5,13 +5,14 @@ import { afterAll, afterEach, beforeAll, describe, expect, inject, it } from 'vi
 import { serve } from '../../src/build/serve.js';
 import { builtPages, topicPages } from './support/build.ts';
 import { enginesHere } from './support/engines.ts';
+import { pullExercise } from './support/exercise.ts';
 import { siteAddress } from './support/site.ts';
 import type { Running, Tab } from './support/tab.ts';
 import { isReadyForLoss } from './support/waking.ts';
 
 /*
  * What engines do each in their own way: keys, storage, a fresh profile, the sizes in formulas, boxes that stand out,
- * the copy on the device, the search's WebAssembly, and code that could not be fetched. All else is tried in one.
+ * the copy on the device, the search's WebAssembly, practice and class, and code that could not be fetched. All else is tried in one.
  */
 
 const mass = '#bobweight-pistonMass-baseline';
@@ -19,6 +20,9 @@ const total = '[data-calculator="bobweight"] tr[data-output="bobweight"] td[data
 
 function textOf(selector: string): string {
   return `return document.querySelector(${JSON.stringify(selector)})?.textContent.replace(/\\s+/g, ' ') ?? ''`;
+}
+function isThere(selector: string): string {
+  return `document.querySelector(${JSON.stringify(selector)}) !== null`;
 }
 const openAll = `for (const fold of document.querySelectorAll('details')) fold.open = true;`;
 
@@ -193,6 +197,32 @@ describe.each(enginesHere())('in $name', { retry: 1 }, ({ start }) => {
     await expect.poll(() => tab.run<string>(textOf('.search-found mark'))).toMatch(/^wrist/i);
     await tab.run(`document.querySelector('.search-found a').click()`);
     await expect.poll(() => tab.run(`return location.hash`)).toBe('#wrist-pin');
+  });
+
+  it('an exercise is missed and then right, and a class is led on by keys', async () => {
+    const tab = await fresh();
+    const { path, answer } = pullExercise(4711);
+    await tab.goto(siteAddress() + path);
+    await expect.poll(() => tab.run(`return ${isThere('[data-practice][data-alive]')}`)).toBe(true);
+    const outcome = (): Promise<string> => tab.run(textOf('.practice-outcome'));
+    const check = `document.querySelector('#practice-answer').form.requestSubmit()`;
+    for (const [typed, told] of [
+      ['three', 'Could not read it.'],
+      ['1 kN', 'Not yet.'],
+      [answer, 'Right. It is'],
+    ] as const) {
+      await tab.type('#practice-answer', typed);
+      await tab.run(check);
+      await expect.poll(outcome).toContain(told);
+    }
+    await tab.goto(`${siteAddress()}reversal-load/class/`);
+    await expect.poll(() => tab.run(`return ${isThere('[data-presented]')}`)).toBe(true);
+    for (let press = 0; press < 2; press += 1)
+      await tab.run(`document.dispatchEvent(new KeyboardEvent('keydown', { key: 'PageDown' }))`);
+    expect(await tab.run(`return ${isThere('.class-question[data-now] [data-is-right]')}`)).toBe(
+      true,
+    );
+    await expect.poll(() => tab.run(`return location.hash`)).toBe('#screen-2.1');
   });
 
   it('after one visit the site is there without a connection', async () => {

@@ -1,39 +1,17 @@
 import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { Page } from 'playwright-core';
-import { afterEach, describe, expect, inject, it } from 'vitest';
-import { serve } from '../../src/build/serve.js';
+import { describe, expect, inject, it } from 'vitest';
 import { writeWorker } from '../../src/build/offline.js';
 import { builtPages } from './support/build.ts';
 import { enter, field, result, says } from './support/form.ts';
+import { afterwards, isKept, ownSite } from './support/own-site.ts';
 import { alive, siteAddress, useSite } from './support/site.ts';
 
 const site = useSite();
-const cleaning: (() => unknown)[] = [];
-afterEach(async () => {
-  for (const clean of cleaning.splice(0)) await clean();
-});
-
-/** A reader of the site on a server of its own, which the test can change or stop. */
-async function ownSite(folder: string) {
-  const server = await serve(folder, 0);
-  cleaning.push(server.close);
-  const { origin } = new URL(server.address);
-  // It is the site, though at another address than the other tests use.
-  site.forgive(new RegExp(`^Asked another origin: ${origin}/`));
-  const reader = await site.reader({ baseURL: server.address, serviceWorkers: 'allow' });
-  return { reader, server };
-}
-
-/** Waits until the worker answers for the page and has all its files. */
-async function isKept(page: Page): Promise<void> {
-  await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
-}
-
 describe('after one visit', () => {
   it('every page is there without a connection, and works', async () => {
-    const { reader, server } = await ownSite(inject('folder'));
+    const { reader, server } = await ownSite(site, inject('folder'));
     const page = await reader.arrive('crank-overlap/');
     await isKept(page);
     await server.close();
@@ -62,7 +40,7 @@ describe('after one visit', () => {
   });
 
   it('all of it takes less than 3 MB of the device', async () => {
-    const { reader } = await ownSite(inject('folder'));
+    const { reader } = await ownSite(site, inject('folder'));
     const page = await reader.arrive('');
     await isKept(page);
     const kept = await page.evaluate(async () => {
@@ -85,11 +63,11 @@ describe('after one visit', () => {
 
 it('a newer version waits until it is asked for, and then takes over with the numbers kept', async () => {
   const folder = mkdtempSync(join(tmpdir(), 'throwbook-newer-'));
-  cleaning.push(() => {
+  afterwards(() => {
     rmSync(folder, { recursive: true });
   });
   cpSync(inject('folder'), folder, { recursive: true });
-  const { reader } = await ownSite(folder);
+  const { reader } = await ownSite(site, folder);
   const page = await reader.open('crank-overlap/');
   await isKept(page);
   await enter(field(page, 'crank-overlap', 'stroke', 'baseline'), '91.5');
