@@ -32,6 +32,7 @@ const beside = [
   '.moved',
   // It would be given away before the question is read.
   '.predict-answer',
+  '[role="status"]',
   '.term-meaning',
   '.topic-next',
   '.topic-part',
@@ -52,6 +53,8 @@ const left =
 const weights = /** @type {const} */ ([
   [/^checks\//, 0.3],
   [/\/working\/index\.html$/, 0.5],
+  [/\/teach\/index\.html$/, 0.3],
+  [/\/practice\/index\.html$/, 0.2],
 ]);
 
 /**

@@ -2,7 +2,7 @@
 export type Marks = readonly string[];
 
 /** More is a description, and belongs in the note. */
-export const longestMark = 16;
+export const longestMark = 32;
 
 /** A mark in one line, and no longer than one that is stamped. */
 function tidyMark(mark: string): string {

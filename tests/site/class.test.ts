@@ -96,17 +96,15 @@ describe('by a presenter’s keys', () => {
     await page.keyboard.press('PageDown');
     const question = page.locator('.class-question').first();
     await says(question, 'How much of it is the bobweight?');
-    await question
-      .getByRole('button', { name: 'One hand more for option 1' })
-      .click({ clickCount: 3 });
-    await question.getByRole('button', { name: 'One hand more for option 3' }).click();
-    await question.getByRole('button', { name: 'One hand less for option 2' }).click();
+    await question.getByRole('button', { name: 'One hand more for A' }).click({ clickCount: 3 });
+    await question.getByRole('button', { name: 'One hand more for C' }).click();
+    await question.getByRole('button', { name: 'One hand less for B' }).click();
     expect(await question.locator('output').allTextContents()).toEqual(['3', '0', '1']);
     expect(await question.locator('[data-is-right]').count()).toBe(0);
     await page.keyboard.press('PageDown');
     await says(question.locator('[data-is-right]'), 'All that rotates, half of the rest');
     // The space bar belongs to a button that has the focus.
-    await question.getByRole('button', { name: 'One hand more for option 2' }).focus();
+    await question.getByRole('button', { name: 'One hand more for B' }).focus();
     await page.keyboard.press(' ');
     expect(await question.locator('output').allTextContents()).toEqual(['3', '1', '1']);
     for (let press = 0; press < 2; press += 1) await page.keyboard.press('PageDown');
@@ -116,13 +114,16 @@ describe('by a presenter’s keys', () => {
     await page.keyboard.press('PageDown');
     const factor = page.locator('.class-factor');
     await says(factor, 'The same engine twice.');
-    await says(factor.getByRole('status'), '1685.2 g 1685.2 g none');
+    await says(factor.getByRole('status'), 'baseline 1685.2 g the same 1685.2 g difference none');
     await page.keyboard.press('PageDown');
     await says(factor, 'Only this is changed: Piston, bare');
     // Half of the piston's 110 g, twice on the pin.
-    await says(factor.getByRole('status'), '1685.2 g 1575.2 g −110.0 g');
+    await says(
+      factor.getByRole('status'),
+      'baseline 1685.2 g one part changed 1575.2 g difference −110.0 g',
+    );
     await factor.getByRole('button', { name: 'all of these' }).click();
-    await says(factor.getByRole('status'), '1233.1 g −452.1 g');
+    await says(factor.getByRole('status'), 'candidate 1233.1 g difference −452.1 g');
     await page.keyboard.press('PageUp');
     await says(factor, 'Only this is changed: Big end');
   });

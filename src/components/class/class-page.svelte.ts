@@ -31,6 +31,7 @@ function present(deck: HTMLElement): void {
   const desk = document.querySelector<HTMLElement>('[data-desk]');
   const count = document.querySelector<HTMLElement>('[data-screen-count]');
   const blank = document.querySelector<HTMLElement>('[data-blank]');
+  const isLinked = isLink(location.hash);
   let place: Place = { screen: 0, step: 0 };
   const showing = showingOf(new DemonstrationShelf());
   let tellView: (text: string) => void = () => undefined;
@@ -46,14 +47,14 @@ function present(deck: HTMLElement): void {
     const [first] = screen.parts;
     if (first?.matches('.class-question') === true) tellRight(first, place.step > 0);
     if (first?.matches('.class-factor') === true) stepFactor(place.step);
-    if (first?.matches('.class-figure') === true) showFigure(first, () => place.step);
+    if (first?.matches('.class-figure') === true) showFigure(first);
     if (count !== null)
       count.textContent = `${String(place.screen + 1)} of ${String(screens.length)}: ${screen.name}`;
     const text = placeText(place);
     tellView(text);
     // A link in the address stays as it is; the screen of a link goes with its figures' views.
     if (!isLink(location.hash)) history.replaceState(history.state, '', `#screen-${text}`);
-    if (first?.matches('.class-figure') !== true) first?.scrollIntoView({ block: 'start' });
+    scrollTo({ top: 0, behavior: 'instant' });
   }
   function hide(isHidden: boolean): void {
     document.documentElement.toggleAttribute('data-blanked', isHidden);
@@ -61,10 +62,19 @@ function present(deck: HTMLElement): void {
   }
   /** Steps within a screen first; then the next screen, or the next that was kept where the list is shown. */
   function move(way: 1 | -1): void {
+    if (scrolls(way)) return;
     const next = moved(screens, place, way);
     const isStep = next.screen === place.screen && next.step !== place.step;
     if (isStep || !showing.isOn) go(next);
     else showing.go(way);
+  }
+  /** What is higher than the window is gone through before the next screen; true where there was something left. */
+  function scrolls(way: 1 | -1): boolean {
+    const { scrollHeight } = document.documentElement;
+    const left = way === 1 ? scrollHeight - innerHeight - scrollY : scrollY;
+    if (left < 60) return false;
+    scrollBy({ top: way * 0.8 * innerHeight, behavior: 'instant' });
+    return true;
   }
   const acts: Readonly<Record<Asked, () => void>> = {
     next: () => move(1),
@@ -74,7 +84,10 @@ function present(deck: HTMLElement): void {
     blank: () => hide(!document.documentElement.hasAttribute('data-blanked')),
     full: () => void toggleFull(),
     keys: () => {
-      if (desk instanceof HTMLDetailsElement) desk.open = !desk.open;
+      if (!(desk instanceof HTMLDetailsElement)) return;
+      desk.open = !desk.open;
+      if (desk.open) desk.querySelector<HTMLElement>('button')?.focus();
+      else desk.querySelector('summary')?.blur();
     },
   };
 
@@ -125,11 +138,12 @@ function present(deck: HTMLElement): void {
         desk,
         workOf,
         () =>
-          `${document.querySelector('h1')?.textContent ?? ''}: ${screens[place.screen]?.name ?? ''}`,
+          `${document.querySelector('h1')?.textContent ?? ''}: ${screens[place.screen]?.name ?? ''}${place.step === 0 ? '' : `, step ${String(place.step)}`}`,
       );
     const factor = deck.querySelector<HTMLElement>('[data-factor]');
     if (factor !== null) await bringFactor(factor, OneFactor, workOf);
-    const at = shownViews.opened['class']?.['at'];
+    // A visit goes on from page to page, but the screen that its link names is one of this page alone.
+    const at = isLinked ? shownViews.opened['class']?.['at'] : undefined;
     go(at === undefined ? place : readPlace(at));
     document.documentElement.setAttribute('data-presented', '');
   }

@@ -2,7 +2,7 @@
 export interface Screen {
   readonly parts: readonly HTMLElement[];
   readonly name: string;
-  /** Steps after the first, as the page says now: a figure has as many as it has drawings. */
+  /** Steps after the first; 0 where it shows all at once. */
   readonly steps: number;
 }
 
@@ -35,9 +35,7 @@ export function screensOf(root: HTMLElement): readonly Screen[] {
         {
           parts: [element],
           name: element.dataset['screen'] ?? '',
-          get steps() {
-            return Number(element.dataset['steps'] ?? 0);
-          },
+          steps: Number(element.dataset['steps'] ?? 0),
         },
       ];
     if (!element.matches('h2') || element.closest('[data-screen]') !== null) return [];

@@ -12,12 +12,11 @@ function drawingsOf(figure: HTMLElement): readonly SVGSVGElement[] {
 
 /**
  * Shows a figure as it is worked on a wide screen: brings it to life, makes each of its drawings as high as fits the
- * window by giving it less width, since a drawing keeps the size of its letters, and goes to the drawing of the step.
+ * window by giving it less width, since a drawing keeps the size of its letters.
  *
  * @param figure the screen of the figure
- * @param step gives the step that is shown now
  */
-export function showFigure(figure: HTMLElement, step: () => number): void {
+export function showFigure(figure: HTMLElement): void {
   const island = figure.querySelector<HTMLElement>('.figure-island');
   if (island === null) return;
   // A part is brought to life by what passes over it.
@@ -28,8 +27,6 @@ export function showFigure(figure: HTMLElement, step: () => number): void {
     left -= 1;
     const isAlive = island.hasAttribute('data-alive') || island.dataset['figure'] === undefined;
     const isFit = isAlive && drawingsOf(figure).every(fit);
-    figure.dataset['steps'] = String(Math.max(0, drawingsOf(figure).length - 1));
-    drawingsOf(figure)[step()]?.scrollIntoView({ block: 'center' });
     if (left > 0 && !(isFit && left < patience - 20)) requestAnimationFrame(settle);
     else figure.dataset['fitted'] = '';
   };
