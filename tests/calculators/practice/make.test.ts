@@ -106,11 +106,11 @@ describe('a question', () => {
     for (const one of questions(bearingClearance, 'bearing-clearance.computed', 60)) {
       if (one.kind !== 'number') continue;
       const { rodHousing } = one.case.stated;
-      expect(must(rodHousing).text).toMatch(/^\d+\.\d{3} mm$|^\d\.\d{4} in$/u);
+      expect(must(rodHousing).text).toMatch(/^\d+\.\d{3}\smm$|^\d\.\d{4}\sin$/u);
     }
     for (const one of questions(rodWeighing, 'rod-weighing.bigEndShare', 60)) {
       if (one.kind !== 'number') continue;
-      expect(must(one.case.stated['bigEndReadings']).text).toMatch(/^(?:\d+\.\d; ){4}\d+\.\d g$/u);
+      expect(must(one.case.stated['bigEndReadings']).text).toMatch(/^(?:\d+\.\d; ){4}\d+\.\d\sg$/u);
     }
   });
 
