@@ -136,6 +136,7 @@ describe('a choice', () => {
     for (const one of all) {
       if (one.kind !== 'choice' || one.right === 2) continue;
       const [first, second] = one.cases;
+      expect(first.answer > second.answer).toBe(one.right === 0);
       const ways = ['reciprocatingMass', 'stroke', 'maxSpeed'].map((name) =>
         Math.sign(Number(second.input[name]) - Number(first.input[name])),
       );
