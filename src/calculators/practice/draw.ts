@@ -41,8 +41,8 @@ function unitOfDraw(entry: NumberEntry, value: number, set: SetId, random: () =>
   return entry.inch === 'in' && Math.abs(value) < fine ? 'thou' : entry.inch;
 }
 
-/** The most that a step may be of the number itself where it is coarser than the digits say. */
-const coarsest = 0.04;
+/** What a shop’s gauges show at most. */
+const finest: Readonly<Record<string, number>> = { mm: 1e-3, in: 1e-4, thou: 0.1 };
 /** The fewest steps on either side of the example. */
 const fewest = 5;
 
@@ -57,17 +57,13 @@ function stepIn(entry: NumberEntry | ListEntry, set: SetId, unit: string, half: 
   let { step } = read;
   // A count is whole, and readings are as fine as their scale.
   if (entry.kind === 'count' || entry.type === 'list') return step;
-  while (
-    step >= 1 &&
-    read.value % (10 * step) === 0 &&
-    10 * step <= coarsest * Math.abs(read.value)
-  )
-    step *= 10;
+  while (step >= 1 && read.value !== 0 && read.value % (10 * step) === 0) step *= 10;
   const there = (step * unitOf(read.unit).factor) / unitOf(unit).factor;
   // A tenth of a tenth is no step of any scale: to the next power of ten, with room for the rounding of a logarithm.
   let power = unit === read.unit ? step : 10 ** Math.ceil(Math.log10(there) - 0.01);
   const room = differenceFromSI(half, unit) / fewest;
-  while (power > room && room > 0) power /= 10;
+  const least = Math.min(finest[unit] ?? 0, unit === read.unit ? step : Infinity);
+  while (power > room && room > 0 && power / 10 >= least * 0.99) power /= 10;
   return power;
 }
 

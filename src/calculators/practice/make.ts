@@ -264,7 +264,7 @@ function makeRead(calculator: AnyCalculator, about: Drawn, random: Random) {
   const atUnit = unitFor(entry.x, 'metric');
   const inUnit = Array.from(curve.x, (x) => x / unitOf(atUnit).factor);
   const [low, high] = plan.between ?? [Math.min(...inUnit), Math.max(...inUnit)];
-  const grid = gridOf(high - low);
+  const grid = gridOf(high - low, atUnit);
   const first = Math.ceil(low / grid);
   const count = Math.floor(high / grid) - first;
   const at = (first + 1 + Math.floor(random() * Math.max(1, count - 1))) * grid;
@@ -288,9 +288,9 @@ function makeRead(calculator: AnyCalculator, about: Drawn, random: Random) {
   } as const;
 }
 
-/** A round division of an axis of this length: some ten to twenty of them. */
-function gridOf(length: number): number {
-  if (length > 300 && length <= 720) return 30;
+/** A round division of an axis of this length: some ten to twenty of them; of a turn twelve. */
+function gridOf(length: number, unit: string): number {
+  if (unit === 'deg') return length > 300 ? 30 : 10;
   const rough = length / 12;
   const power = 10 ** Math.floor(Math.log10(rough));
   return power * ([1, 2, 5, 10].find((each) => each * power >= rough) ?? 10);

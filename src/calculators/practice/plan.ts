@@ -98,7 +98,7 @@ function plan(
 ): Plan {
   const { inputs, exercise: first } = calculator;
   const { ask, kind } = exercise;
-  const tolerance = exercise.tolerance ?? (kind === 'read' ? 0.03 : first.tolerance);
+  const tolerance = exercise.tolerance ?? (kind === 'read' ? 0.04 : first.tolerance);
   const declared: Given<string> | undefined = exercise.given ?? first.given;
   const spreadOf = (name: string): Spread => {
     const entry = inputs[name];

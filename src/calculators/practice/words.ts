@@ -54,7 +54,7 @@ export function askingOf(calculator: AnyCalculator, question: Question): Asking 
       const place = withUnit(formatNumber(at), atUnit);
       const room = withUnit(formatNumber(fromSI(within, unit), { significant: 2 }), unit);
       return {
-        title: `Read off the curve: ${label}, at ${axis === '' ? '' : `${axis} `}${place}`,
+        title: `Read off the curve: ${label}, at ${place}${axis === '' ? '' : ` (${axis})`}`,
         how: `In ${unitOf(unit).symbol}, to within ${room}.`,
       };
     }

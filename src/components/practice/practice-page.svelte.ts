@@ -11,8 +11,10 @@ const source = document.querySelector('[data-practice-sheet]')?.textContent;
 if (target !== null && source !== undefined) {
   const sheet = JSON.parse(source) as Sheet;
   try {
-    const calculators = await loadCalculators([
-      ...new Set(sheet.plans.map(({ calculator }) => calculator)),
+    const hasCurves = sheet.plans.some(({ kind }) => kind === 'read');
+    const [calculators, curve] = await Promise.all([
+      loadCalculators([...new Set(sheet.plans.map(({ calculator }) => calculator))]),
+      hasCurves ? import('./Curve.svelte') : undefined,
     ]);
     const seeds = new Uint32Array(1);
     const draw = (): number => (crypto.getRandomValues(seeds)[0] ?? 0) % 1_000_000;
@@ -20,7 +22,7 @@ if (target !== null && source !== undefined) {
     const session = new Session(sheet, calculators, shelf, draw);
     session.begin(location.hash, Date.now());
     target.replaceChildren();
-    mount(Practice, { target, props: { session, calculators } });
+    mount(Practice, { target, props: { session, calculators, Curve: curve?.default } });
     target.setAttribute('data-alive', '');
   } catch (error) {
     target.textContent =

@@ -41,6 +41,8 @@ export class Session {
   question: Question | undefined = $state.raw();
   /** How much of the working is shown with the question that stands. */
   level: Level = $state(0);
+  /** Whether it was never asked before on this device: then one like it is shown worked. */
+  isFirst = $state(false);
   mark: Mark | undefined = $state.raw();
   /** Counts what was checked, so that the same outcome twice is said twice. */
   checked = $state(0);
@@ -113,6 +115,7 @@ export class Session {
     if (plan === undefined || calculator === undefined) return;
     this.question = this.#make(calculator, plan, seed);
     this.level = this.records[id]?.level ?? 0;
+    this.isFirst = this.records[id] === undefined;
     this.mark = undefined;
     this.isOver = false;
     this.#isCounted = false;

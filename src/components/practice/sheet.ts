@@ -3,7 +3,7 @@ import { calculators } from '../../calculators/index.ts';
 import { unitFor } from '../../calculators/output-unit.ts';
 import { plansOf, type Plan } from '../../calculators/practice/plan.ts';
 import { demoWork } from '../calculator/demo-work.ts';
-import { declared } from '../slots/slots.ts';
+import { declared } from '../slots/content.ts';
 import { know } from '../working/know.ts';
 import { workingLines, type StepLines } from '../working/lines.ts';
 import { linesOf } from './lines-of.ts';

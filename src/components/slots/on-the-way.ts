@@ -1,5 +1,5 @@
 import { workPostfix } from '../../calculators/postfix.ts';
-import { isList, type SlotValues } from './slots.ts';
+import { isList, type SlotValues } from './content.ts';
 
 /** The value of a postfix line among the values of a set. */
 export function valueOnTheWay(postfix: string, values: SlotValues): number | undefined {

@@ -2,7 +2,7 @@ import type { AnyCalculator, SetId } from '../../calculators/define.ts';
 import type { PropagatedOutputs } from '../../calculators/uncertainty.ts';
 import type { System } from '../../units/kinds.ts';
 import { valueOnTheWay } from './on-the-way.ts';
-import { slotContent, type SlotMarks, type SlotValues } from './slots.ts';
+import { slotContent, type SlotMarks, type SlotValues } from './content.ts';
 
 /** One slot, as it is written into the page at build, with the number it opens with. */
 export interface SlotToWrite extends SlotMarks {

@@ -1,7 +1,7 @@
 import type { AnyCalculator } from '../../calculators/define.ts';
 import { calculators } from '../../calculators/index.ts';
 import { demoWork } from '../calculator/demo-work.ts';
-import { declared, noNumber, slotContent } from '../slots/slots.ts';
+import { declared, noNumber, slotContent } from '../slots/content.ts';
 
 const all: Readonly<Record<string, AnyCalculator>> = calculators;
 

@@ -1,7 +1,7 @@
 import type { AnyCalculator } from '../../calculators/define.ts';
 import type { Step } from '../../calculators/step.ts';
 import type { Kind } from '../../units/kinds.ts';
-import { declared } from '../slots/slots.ts';
+import { declared } from '../slots/content.ts';
 
 /** The units a formula's numbers stand in unless the step names others: coherent, but angles in degrees. */
 const coherent: Readonly<Record<Kind, string>> = {

@@ -2,7 +2,7 @@ import type { Step, Why } from '../../calculators/step.ts';
 import type { AnyCalculator, SetId } from '../../calculators/define.ts';
 import { caseHtml, slotHtml } from '../slots/slot-html.ts';
 import { valueOnTheWay } from '../slots/on-the-way.ts';
-import { declared, type SlotValues } from '../slots/slots.ts';
+import { declared, type SlotValues } from '../slots/content.ts';
 import { applies, casesOf, symbolsIn } from './cases.ts';
 import { know, type Known, optionsOf, unitIn } from './know.ts';
 import { mathML } from './mathml.ts';

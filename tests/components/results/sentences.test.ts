@@ -9,7 +9,7 @@ import {
   type PropagatedOutputs,
 } from '../../../src/calculators/uncertainty.ts';
 import { difference, isShown, present } from '../../../src/components/results/present.ts';
-import { slotContent } from '../../../src/components/slots/slots.ts';
+import { slotContent } from '../../../src/components/slots/content.ts';
 import { exampleOf } from '../../../src/notebook/example.ts';
 import { evaluate } from '../../../src/notebook/evaluation.ts';
 import type { System } from '../../../src/units/kinds.ts';

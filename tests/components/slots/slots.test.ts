@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { AnyCalculator } from '../../../src/calculators/define.ts';
 import { calculators } from '../../../src/calculators/index.ts';
 import { type Operand, workPostfix } from '../../../src/calculators/postfix.ts';
-import { noNumber, slotContent, slotText } from '../../../src/components/slots/slots.ts';
+import { noNumber, slotContent, slotText } from '../../../src/components/slots/content.ts';
 import {
   stripAxis,
   stripPlace,

@@ -4,7 +4,7 @@ import { parse } from 'yaml';
 import type { AnyCalculator } from '../../../src/calculators/define.ts';
 import { calculators } from '../../../src/calculators/index.ts';
 import { demoWork } from '../../../src/components/calculator/demo-work.ts';
-import { slotContent } from '../../../src/components/slots/slots.ts';
+import { slotContent } from '../../../src/components/slots/content.ts';
 import { minutesOf, noteSchema } from '../../../src/components/teach/note.ts';
 import { withNumbers } from '../../../src/components/teach/numbers.ts';
 
