@@ -5,7 +5,7 @@ import type { AnyCalculator } from '../define.ts';
 import { unitFor } from '../output-unit.ts';
 import type { Question } from './make.ts';
 import { workWay } from './way.ts';
-import { answerWords } from './words.ts';
+import { answerWords, withinWords } from './words.ts';
 
 /** What stands in the key of a sheet for one question. */
 export interface KeyEntry {
@@ -36,10 +36,10 @@ function wayOf(question: Question): KeyEntry['way'] {
 function besideOf(calculator: AnyCalculator, question: Question): string {
   switch (question.kind) {
     case 'number': {
-      const { answer, plan, unit } = question;
+      const { answer, plan } = question;
       const ends = [-1, 1].map((way) => answer * (1 + way * plan.tolerance));
       const [low = answer, high = answer] = ends.sort((one, other) => one - other);
-      return `right from ${formatResult(low, unit)} to ${formatResult(high, unit)}`;
+      return `right from ${withinWords(low, question)} to ${withinWords(high, question)}`;
     }
     case 'read': {
       const { within, unit } = question;

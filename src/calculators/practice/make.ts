@@ -1,5 +1,5 @@
 import { seededRandom } from '../../core/math/random.ts';
-import { unitOf } from '../../units/units.ts';
+import { fromSI, toSI, unitOf } from '../../units/units.ts';
 import type { AnyCalculator, SetId, Value } from '../define.ts';
 import {
   numberIn,
@@ -269,13 +269,13 @@ function makeRead(calculator: AnyCalculator, about: Drawn, random: Random) {
   const system = units === 'inch' ? 'inch' : 'metric';
   // What is asked about is declared in the metric unit of the axis.
   const atUnit = unitFor(entry.x, plan.between === undefined ? system : 'metric');
-  const inUnit = Array.from(curve.x, (x) => x / unitOf(atUnit).factor);
+  const inUnit = Array.from(curve.x, (x) => fromSI(x, atUnit));
   const [low, high] = plan.between ?? [Math.min(...inUnit), Math.max(...inUnit)];
   const grid = gridOf(high - low);
   const first = Math.ceil(low / grid);
   const count = Math.floor(high / grid) - first;
   const at = (first + 1 + Math.floor(random() * Math.max(1, count - 1))) * grid;
-  const answer = heightOn(curve, at * unitOf(atUnit).factor);
+  const answer = heightOn(curve, toSI(at, atUnit));
   const heights = Array.from(curve.y);
   const within = plan.tolerance * (Math.max(...heights) - Math.min(...heights));
   // What is near nothing beside the whole curve has no sign that could be read.
