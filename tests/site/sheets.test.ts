@@ -25,13 +25,13 @@ async function made(path: string, how = {}): Promise<Page> {
 }
 
 describe('handouts', () => {
-  it('print on two sides, A4 and Letter, each of them', { timeout: 180_000 }, async () => {
+  it('print on two sides at most, A4 and Letter, each of them', { timeout: 180_000 }, async () => {
     const page = await site.arrive('teach/');
     const long: string[] = [];
     for (const topic of topics) {
       await page.goto(`${topic}/handout/`);
-      if ((await printedSides(page)) !== 2) long.push(`${topic}, A4`);
-      if (pagesOf(await page.pdf({ format: 'Letter', preferCSSPageSize: true })) !== 2)
+      if ((await printedSides(page)) > 2) long.push(`${topic}, A4`);
+      if (pagesOf(await page.pdf({ format: 'Letter', preferCSSPageSize: true })) > 2)
         long.push(`${topic}, Letter`);
     }
     expect(long).toEqual([]);
