@@ -52,8 +52,7 @@ const beside = [
 
 /** Pages whose every part is found by its name (components/search/names.ts), and those that nobody looks for. */
 const left =
-  /^(?:404\.html|(?:cautions|glossary|search|symbols)\/index\.html|[^/]+\/class\/index\.html)$/;
-const left = /^(?:404\.html|(?:cautions|glossary|search|symbols|[\w-]+\/sheet)\/index\.html)$/;
+  /^(?:404\.html|(?:cautions|glossary|search|symbols)\/index\.html|[^/]+\/(?:class|sheet)\/index\.html)$/;
 
 /** How much a page counts beside a topic's: its working, its handout and its checks repeat the topic's words. */
 const weights = /** @type {const} */ ([
