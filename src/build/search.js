@@ -30,6 +30,12 @@ const beside = [
   '.figure-island details',
   '.figure-wide',
   '.moved',
+  // Exercises with numbers, and their answers.
+  '.handout-lines',
+  '.handout-tasks',
+  '.handout-figure',
+  '.paper-foot',
+  '.practice-paper',
   // It would be given away before the question is read.
   '.predict-answer',
   '[role="status"]',
@@ -47,11 +53,12 @@ const beside = [
 
 /** Pages whose every part is found by its name (components/search/names.ts), and those that nobody looks for. */
 const left =
-  /^(?:404\.html|(?:cautions|glossary|search|symbols)\/index\.html|[^/]+\/class\/index\.html)$/;
+  /^(?:404\.html|(?:cautions|glossary|search|symbols)\/index\.html|[^/]+\/(?:class|sheet)\/index\.html)$/;
 
-/** How much a page counts beside a topic's: its working and its checks repeat the topic's words. */
+/** How much a page counts beside a topic's: its working, its handout and its checks repeat the topic's words. */
 const weights = /** @type {const} */ ([
   [/^checks\//, 0.3],
+  [/\/handout\/index\.html$/, 0.3],
   [/\/working\/index\.html$/, 0.5],
   [/\/teach\/index\.html$/, 0.3],
   [/\/practice\/index\.html$/, 0.2],

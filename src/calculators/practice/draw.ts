@@ -1,7 +1,8 @@
 import { readAs } from '../../units/field.ts';
 import { formatNumber, withUnit } from '../../units/format.ts';
 import { differenceFromSI, differenceToSI, fromSI, unitOf } from '../../units/units.ts';
-import type { Kind } from '../../units/kinds.ts';
+import type { Kind, System } from '../../units/kinds.ts';
+import { shownIn } from '../../units/settle.ts';
 import type { Entry, ListEntry, NumberEntry, SetId, Value } from '../define.ts';
 import { rangeInSI } from '../evaluate.ts';
 import type { Spread } from './declare.ts';
@@ -14,6 +15,9 @@ export interface Stated {
   /** The unit it is stated in; empty for a choice. */
   readonly unit: string;
 }
+
+/** The units that a question states its numbers in: of both systems, as drawings and gauges come, or of one. */
+export type Units = 'mixed' | System;
 
 /** Half of what a number is drawn within [SI, a difference]. */
 export function halfWidth(entry: NumberEntry | ListEntry, value: number, spread: Spread): number {
@@ -31,10 +35,25 @@ const lightest = 0.2;
 /** [m] Shorter is said in thousandths of an inch. */
 const fine = 0.0005;
 
+/** The unit of one system in which a number is stated: the example's own where it belongs there. */
+function unitInSystem(entry: NumberEntry, value: number, own: string, system: System): string {
+  const other: System = system === 'metric' ? 'inch' : 'metric';
+  if (unitOf(own).system !== other) return own;
+  const unit = entry[system];
+  return unit === 'in' && Math.abs(value) < fine ? 'thou' : unit;
+}
+
 /** The unit in which a number is stated: now and then the other system's, as drawings and scales come. */
-function unitOfDraw(entry: NumberEntry, value: number, set: SetId, random: () => number): string {
+function unitOfDraw(
+  entry: NumberEntry,
+  value: number,
+  set: SetId,
+  units: Units,
+  random: () => number,
+): string {
   const own = exampleUnit(entry, set);
   const dice = random();
+  if (units !== 'mixed') return unitInSystem(entry, value, own, units);
   if (entry.kind === 'mass' && own === 'g' && value < lightest)
     return dice < 1 / ounceOf ? 'oz' : own;
   if (!mixed.has(entry.kind) || dice >= 1 / inchOf) return own;
@@ -100,18 +119,25 @@ function stated(entry: NumberEntry, digits: string, unit: string): Stated {
   return { text, value: read.si, unit };
 }
 
+/** In what a drawn number is stated. */
+interface HowStated {
+  readonly units: Units;
+  /** The unit, where another set is stated beside it. */
+  readonly like?: string | undefined;
+}
+
 /** A number of an exercise, drawn near the example's. Undefined where the example leaves it out. */
 function drawNumber(
   entry: NumberEntry,
   set: SetId,
   spread: Spread,
   random: () => number,
-  like: string | undefined,
+  { like, units }: HowStated,
 ): Stated | undefined {
   const value = exampleValue(entry, set);
   if (typeof value !== 'number') return undefined;
   const half = halfWidth(entry, value, spread);
-  const unit = like ?? unitOfDraw(entry, value, set, random);
+  const unit = like ?? unitOfDraw(entry, value, set, units, random);
   const step = stepIn(entry, set, unit, half);
   return stated(entry, near(entry, value, half, { unit, step }, random), unit);
 }
@@ -135,17 +161,13 @@ function drawList(
   return read.ok ? { text: withUnit(digits.join('; '), unit), value: read.si, unit } : undefined;
 }
 
-/**
- * One quantity of an exercise, drawn near the example of `set`. Undefined where the example leaves it out.
- *
- * @param like the unit it is stated in, where another set is stated beside it
- */
+/** One quantity of an exercise, drawn near the example of `set`. Undefined where the example leaves it out. */
 export function draw(
   entry: Entry,
   set: SetId,
   spread: Spread,
   random: () => number,
-  like?: string,
+  how: HowStated,
 ): Stated | undefined {
   if (entry.type === 'choice') {
     const keys = Object.keys(entry.options);
@@ -154,11 +176,23 @@ export function draw(
   }
   return entry.type === 'list'
     ? drawList(entry, set, spread, random)
-    : drawNumber(entry, set, spread, random, like);
+    : drawNumber(entry, set, spread, random, how);
+}
+
+/** What the example states of a quantity, in units of one system: as many figures as its digits imply, and no more. */
+function keptIn(entry: NumberEntry | ListEntry, set: SetId, system: System): Stated | undefined {
+  const shown = shownIn(system, { text: entry.demo[set], unit: exampleUnit(entry, set) }, entry);
+  const read = readAs(entry, shown.text, shown.unit);
+  if (!read.ok) return undefined;
+  // It is worked with as it is printed.
+  const { text, unit } = shown;
+  const decimals = (text.split('.')[1] ?? '').length;
+  const written = 'value' in read ? formatNumber(read.value, { decimals }) : text;
+  return { text: withUnit(written, unit), value: read.si, unit };
 }
 
 /** One quantity as the example has it. Undefined where the example leaves it out. */
-export function kept(entry: Entry, set: SetId): Stated | undefined {
+export function kept(entry: Entry, set: SetId, units: Units = 'mixed'): Stated | undefined {
   const value = exampleValue(entry, set);
   if (value === undefined) return undefined;
   if (entry.type === 'choice') {
@@ -166,6 +200,9 @@ export function kept(entry: Entry, set: SetId): Stated | undefined {
     return { text: entry.options[key] ?? key, value: key, unit: '' };
   }
   const unit = exampleUnit(entry, set);
+  const isOther =
+    units !== 'mixed' && unitOf(unit).system === (units === 'metric' ? 'inch' : 'metric');
+  if (isOther) return keptIn(entry, set, units);
   if (entry.type === 'list') return { text: withUnit(entry.demo[set], unit), value, unit };
   const read = readAs(entry, entry.demo[set], entry.metric);
   if (!read.ok) return undefined;

@@ -1,5 +1,5 @@
 import { seededRandom } from '../../core/math/random.ts';
-import { unitOf } from '../../units/units.ts';
+import { fromSI, toSI, unitOf } from '../../units/units.ts';
 import type { AnyCalculator, SetId, Value } from '../define.ts';
 import {
   numberIn,
@@ -9,7 +9,7 @@ import {
   type OutputValues,
 } from '../evaluate.ts';
 import { unitFor } from '../output-unit.ts';
-import { draw, kept, type Stated } from './draw.ts';
+import { draw, kept, type Stated, type Units } from './draw.ts';
 import type { Given } from './declare.ts';
 import type { About, Plan } from './plan.ts';
 
@@ -28,6 +28,7 @@ export interface Case {
 interface Drawn {
   readonly plan: Plan;
   readonly seed: number;
+  readonly units: Units;
   /** The example set that the numbers are drawn about. */
   readonly set: SetId;
   /** What stays as in the example. */
@@ -104,32 +105,34 @@ type Random = () => number;
 /** Numbers for all that varies; undefined where the model refuses them, or a limit or a usual range is left. */
 function drawCase(
   calculator: AnyCalculator,
-  plan: Plan,
-  set: SetId,
+  about: Drawn,
   given: Given<string>,
   random: Random,
   like?: Case,
 ): Case | undefined {
+  const { set, units } = about;
   const stated: Record<string, Stated> = { ...like?.stated };
   for (const [name, spread] of Object.entries(given)) {
     const entry = calculator.inputs[name];
     if (entry === undefined || spread === undefined) continue;
-    const drawn = draw(entry, set, spread, random, like?.stated[name]?.unit);
+    const drawn = draw(entry, set, spread, random, {
+      units,
+      like: like?.stated[name]?.unit,
+    });
     if (drawn !== undefined) stated[name] = drawn;
   }
-  return caseOf(calculator, plan, set, stated);
+  return caseOf(calculator, about, stated);
 }
 
 function caseOf(
   calculator: AnyCalculator,
-  plan: Plan,
-  set: SetId,
+  { plan, set, units, fixed }: Drawn,
   stated: Readonly<Record<string, Stated>>,
 ): Case | undefined {
   const { beside } = plan.about[set];
   const input: Record<string, Value> = {};
   for (const [name, entry] of Object.entries(calculator.inputs)) {
-    const value = stated[name] ?? kept(entry, set);
+    const value = stated[name] ?? fixed[name] ?? kept(entry, set, units);
     if (value !== undefined) input[name] = value.value;
   }
   const output = outputsOrNone(calculator, input);
@@ -164,20 +167,21 @@ function one<T>(of: readonly [T, ...T[]], random: Random): T {
 }
 
 /** The unit an answer is asked in, and whether the question names it. */
-function asking(calculator: AnyCalculator, plan: Plan, random: Random) {
+function asking(calculator: AnyCalculator, { plan, units }: Drawn, random: Random) {
   const entry = calculator.outputs[plan.ask];
   if (entry === undefined || entry.type === 'series')
     throw new RangeError(`${plan.id} asks for what is no number`);
-  const unit = unitFor(entry, random() < 1 / otherSystemOf ? 'inch' : 'metric');
+  const dice = random() < 1 / otherSystemOf ? 'inch' : 'metric';
+  const unit = unitFor(entry, units === 'mixed' ? dice : units);
   const saysUnit = random() >= 1 / noUnitOf || unitOf(unit).symbol === '';
   return { unit, saysUnit };
 }
 
 function makeNumber(calculator: AnyCalculator, about: Drawn, random: Random) {
   const { plan, set } = about;
-  const drawn = drawCase(calculator, plan, set, plan.given, random);
+  const drawn = drawCase(calculator, about, plan.given, random);
   if (drawn === undefined || !isLikeExample(plan.about[set], drawn.answer)) return undefined;
-  const how = asking(calculator, plan, random);
+  const how = asking(calculator, about, random);
   return { ...about, kind: 'number', case: drawn, answer: drawn.answer, ...how } as const;
 }
 
@@ -189,13 +193,14 @@ export function apart(one: number, other: number): number {
 /** A further set beside others, drawn until it lies clear of each of them in what is asked. */
 function drawClear(
   calculator: AnyCalculator,
-  { plan, set }: Drawn,
+  about: Drawn,
   from: readonly [Case, ...Case[]],
   random: Random,
 ): Case | undefined {
+  const { plan } = about;
   const clear = Math.max(leastApart, 2 * plan.tolerance);
   for (let turn = 0; turn < further; turn += 1) {
-    const drawn = drawCase(calculator, plan, set, plan.given, random, from[0]);
+    const drawn = drawCase(calculator, about, about.plan.given, random, from[0]);
     if (drawn === undefined) continue;
     const isClear = from.every(({ answer }) => apart(answer, drawn.answer) > clear);
     if (isClear && isWeighing(plan, from[0], drawn)) return drawn;
@@ -212,16 +217,16 @@ function isWeighing({ pulls }: Plan, one: Case, other: Case): boolean {
 }
 
 function makeChoice(calculator: AnyCalculator, about: Drawn, random: Random) {
-  const { plan, set } = about;
+  const { plan } = about;
   // What does not count stands in the table as well: its place there says nothing.
   const names = Object.keys(plan.idle);
   const beside = names[Math.floor(random() * names.length)];
   const idle: Given<string> = beside === undefined ? {} : { [beside]: plan.idle[beside] ?? 0 };
-  const first = drawCase(calculator, plan, set, { ...plan.given, ...idle }, random);
+  const first = drawCase(calculator, about, { ...plan.given, ...idle }, random);
   if (first === undefined) return undefined;
   const isSame = beside !== undefined && random() < 1 / sameOf;
   const second = isSame
-    ? drawCase(calculator, plan, set, idle, random, first)
+    ? drawCase(calculator, about, idle, random, first)
     : drawClear(calculator, about, [first], random);
   if (second === undefined || differing([first, second]).length === 0) return undefined;
   if (isSame && apart(first.answer, second.answer) > 1e-9) return undefined;
@@ -230,7 +235,7 @@ function makeChoice(calculator: AnyCalculator, about: Drawn, random: Random) {
 }
 
 function makeOrder(calculator: AnyCalculator, about: Drawn, random: Random) {
-  const first = drawCase(calculator, about.plan, about.set, about.plan.given, random);
+  const first = drawCase(calculator, about, about.plan.given, random);
   if (first === undefined) return undefined;
   const second = drawClear(calculator, about, [first], random);
   if (second === undefined) return undefined;
@@ -255,25 +260,27 @@ export function differing(cases: readonly Case[]): readonly string[] {
 }
 
 function makeRead(calculator: AnyCalculator, about: Drawn, random: Random) {
-  const { plan, set } = about;
-  const drawn = drawCase(calculator, plan, set, plan.given, random);
+  const { plan, units } = about;
+  const drawn = drawCase(calculator, about, plan.given, random);
   const entry = calculator.outputs[plan.ask];
   const curve = drawn?.output[plan.ask];
   if (drawn === undefined || entry?.type !== 'series') return undefined;
   if (typeof curve !== 'object' || 'absent' in curve) return undefined;
-  const atUnit = unitFor(entry.x, 'metric');
-  const inUnit = Array.from(curve.x, (x) => x / unitOf(atUnit).factor);
+  const system = units === 'inch' ? 'inch' : 'metric';
+  // What is asked about is declared in the metric unit of the axis.
+  const atUnit = unitFor(entry.x, plan.between === undefined ? system : 'metric');
+  const inUnit = Array.from(curve.x, (x) => fromSI(x, atUnit));
   const [low, high] = plan.between ?? [Math.min(...inUnit), Math.max(...inUnit)];
   const grid = gridOf(high - low, atUnit);
   const first = Math.ceil(low / grid);
   const count = Math.floor(high / grid) - first;
   const at = (first + 1 + Math.floor(random() * Math.max(1, count - 1))) * grid;
-  const answer = heightOn(curve, at * unitOf(atUnit).factor);
+  const answer = heightOn(curve, toSI(at, atUnit));
   const heights = Array.from(curve.y);
   const within = plan.tolerance * (Math.max(...heights) - Math.min(...heights));
   // What is near nothing beside the whole curve has no sign that could be read.
   if (answer === undefined || Math.abs(answer) < 4 * within) return undefined;
-  const unit = unitFor(entry.y, 'metric');
+  const unit = unitFor(entry.y, system);
   return {
     ...about,
     kind: 'read',
@@ -320,20 +327,25 @@ const makers = {
 
 /**
  * The question that a seed gives: near one of the example's two sets, on figures as a shop has them, drawn until the
- * model accepts them, every limit holds and there is one answer. The same plan and seed give the same question.
+ * model accepts them, every limit holds and there is one answer. The same plan, seed and units give the same question.
  *
  * Throws RangeError where no draw does.
  */
-export function makeQuestion(calculator: AnyCalculator, plan: Plan, seed: number): Question {
+export function makeQuestion(
+  calculator: AnyCalculator,
+  plan: Plan,
+  seed: number,
+  units: Units = 'mixed',
+): Question {
   const random = seededRandom(seed);
   const set = one(['baseline', 'candidate'] as const, random);
   const fixed: Record<string, Stated> = {};
   for (const name of plan.fixed) {
     const entry = calculator.inputs[name];
-    const value = entry === undefined ? undefined : kept(entry, set);
+    const value = entry === undefined ? undefined : kept(entry, set, units);
     if (value !== undefined) fixed[name] = value;
   }
-  const about: Drawn = { plan, seed, set, fixed };
+  const about: Drawn = { plan, seed, units, set, fixed };
   for (let turn = 0; turn < draws; turn += 1) {
     const made = makers[plan.kind](calculator, about, random);
     if (made !== undefined) return made;

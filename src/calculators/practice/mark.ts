@@ -15,8 +15,9 @@ import {
 } from './make.ts';
 import { unitFor } from '../output-unit.ts';
 import { readAnswer, type Answer } from './read-answer.ts';
+import { answerWords } from './words.ts';
 import { slipsOf, type Slip } from './slips.ts';
-import { unitOf } from '../../units/units.ts';
+import { toSI } from '../../units/units.ts';
 
 /** What comes of an answer: it could not be read, it is right, or it is not yet. */
 export interface Mark {
@@ -75,7 +76,7 @@ export function markNumber(
 ): Mark {
   const read = readAnswer(typed, question);
   if (!read.ok) return unread(read.say, read.suggestions);
-  const { answer, plan, unit } = question;
+  const { answer, plan } = question;
   const share = (read.si - answer) / Math.abs(answer);
   const told = readings(read);
   const within = `within ${formatNumber(plan.tolerance * 100)} %`;
@@ -83,7 +84,7 @@ export function markNumber(
   if (Math.abs(share) <= plan.tolerance * (1 + 1e-9))
     return {
       outcome: 'right',
-      say: `It is ${formatResult(answer, unit)}; asked was ${within}.`,
+      say: `It is ${answerWords(question)}; asked was ${within}.`,
       ...told,
     };
   const slip = looksLike(slipsOf(calculator, question, read), read, plan.tolerance);
@@ -125,7 +126,7 @@ export function markRead(question: ReadQuestion, typed: string): Mark {
   const curve = question.case.output[question.plan.ask];
   const beside = [-1, 1].find((way) => {
     if (typeof curve !== 'object' || 'absent' in curve) return false;
-    const height = heightOn(curve, (at + way * grid) * unitOf(atUnit).factor);
+    const height = heightOn(curve, toSI(at + way * grid, atUnit));
     return height !== undefined && isNear(height);
   });
   if (beside !== undefined)

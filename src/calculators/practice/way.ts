@@ -10,9 +10,12 @@ export interface Line {
 }
 
 /** The lines that lead to a result, its own last, in the order of the working. None where it has no line. */
-export function wayTo(ask: string, lines: readonly Line[]): readonly Line[] {
+export function wayTo<L extends Pick<Line, 'of' | 'uses'>>(
+  ask: string,
+  lines: readonly L[],
+): readonly L[] {
   const wanted = new Set([ask]);
-  const way: Line[] = [];
+  const way: L[] = [];
   // A line uses only what stands before it.
   for (const line of lines.toReversed()) {
     if (!wanted.has(line.of)) continue;

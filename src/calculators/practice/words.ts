@@ -3,6 +3,8 @@ import { formatResult } from '../../units/result.ts';
 import { fromSI, unitOf } from '../../units/units.ts';
 import type { AnyCalculator } from '../define.ts';
 import { orders, type Question } from './make.ts';
+import type { Plan } from './plan.ts';
+import { readAnswer } from './read-answer.ts';
 
 /** A question in words. */
 export interface Asking {
@@ -66,10 +68,25 @@ export function orderWords(place: number): string {
   return (orders[place] ?? []).map((at) => 'ABC'.charAt(at)).join(' < ');
 }
 
+/** The most of its tolerance that an answer may lose by being rounded for the print. */
+const roundingShare = 0.2;
+
+/** A number [SI] as a result is shown, or with more figures where what is asked is nearer than those. */
+export function withinWords(
+  si: number,
+  { unit, plan }: { readonly unit: string; readonly plan: Pick<Plan, 'tolerance'> },
+): string {
+  const shown = formatResult(si, unit);
+  const read = readAnswer(shown, { unit, saysUnit: true });
+  const isNear = read.ok && Math.abs(read.si - si) <= roundingShare * plan.tolerance * Math.abs(si);
+  return isNear ? shown : valueWords(si, unit);
+}
+
 /** The right answer of a question in words, for whoever gives up. */
 export function answerWords(question: Question): string {
   switch (question.kind) {
     case 'number':
+      return withinWords(question.answer, question);
     case 'read':
       return formatResult(question.answer, question.unit);
     case 'choice':

@@ -21,6 +21,8 @@ export interface ValueWords {
   /** What it is: a result's label, or how a value on the way is worked out. */
   readonly label: string;
   readonly unit: string;
+  /** The unit on a sheet in inches. */
+  readonly inch: string;
 }
 
 /** One calculator's part of a page of practice. */
@@ -62,8 +64,14 @@ function valueWords(calculator: AnyCalculator, name: string): ValueWords {
   const { symbol, label, kind = 'ratio' } = know(calculator, name);
   const entry = declared(calculator, name);
   const step = calculator.steps.find(({ of }) => of === name);
-  const own = entry !== undefined && 'kind' in entry ? unitFor(entry, 'metric') : undefined;
-  return { symbol, label, unit: own ?? step?.units?.[kind] ?? unitFor({ kind }, 'metric') };
+  const shown = entry !== undefined && 'kind' in entry ? entry : undefined;
+  const own = shown === undefined ? step?.units?.[kind] : unitFor(shown, 'metric');
+  return {
+    symbol,
+    label,
+    unit: own ?? unitFor({ kind }, 'metric'),
+    inch: unitFor(shown ?? { kind }, 'inch'),
+  };
 }
 
 /** What the script of a page with these calculators needs. */
