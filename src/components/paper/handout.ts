@@ -4,7 +4,7 @@ import type { Plan } from '../../calculators/practice/plan.ts';
 import { wayTo } from '../../calculators/practice/way.ts';
 import { demoWork } from '../calculator/demo-work.ts';
 import { partsOf } from '../practice/sheet.ts';
-import { slotContent } from '../slots/slots.ts';
+import { slotContent } from '../slots/content.ts';
 import { workingLines, type StepLines, type StepSymbol } from '../working/lines.ts';
 
 /** A symbol of a handout; inputs with what the example has of them. */
