@@ -14,7 +14,8 @@ const id: Column = { name: 'id', type: 'text', means: 'Its name in links and fil
 const source: Column = {
   name: 'source',
   type: 'text',
-  means: 'The id of its source, as in sources; practice, memory or own derivation where there is none.',
+  means:
+    'The id of its source, as in sources; practice, memory or own derivation where there is none.',
 };
 const evidence: Column = {
   name: 'evidence',
@@ -85,7 +86,8 @@ const crankThrows: DataSet = {
     {
       name: 'angle',
       type: 'number',
-      means: 'Angle in degrees from the first throw, or from the middle of the first pair of split pins.',
+      means:
+        'Angle in degrees from the first throw, or from the middle of the first pair of split pins.',
     },
     {
       name: 'position',

@@ -25,7 +25,9 @@ const setOf = new Map(sets.map((set) => [set.path, set]));
 /** The cells of a CSV text, row by row, as RFC 4180 says. */
 function cellsOf(csv: string): readonly (readonly string[])[] {
   const rows: string[][] = [[]];
-  for (const [, quoted, plain = '', end] of csv.matchAll(/(?:"((?:[^"]|"")*)"|([^,\r]*))(,|\r\n)/g)) {
+  for (const [, quoted, plain = '', end] of csv.matchAll(
+    /(?:"((?:[^"]|"")*)"|([^,\r]*))(,|\r\n)/g,
+  )) {
     rows.at(-1)?.push(quoted?.replaceAll('""', '"') ?? plain);
     if (end === '\r\n') rows.push([]);
   }
