@@ -33,7 +33,7 @@ export async function embedParts(): Promise<readonly EmbedPart[]> {
       title: calculator.title,
       topic,
       calculator,
-      height: 900,
+      height: 1100,
     }));
     const figures = own.flatMap((calculator) =>
       figureIds
@@ -45,7 +45,7 @@ export async function embedParts(): Promise<readonly EmbedPart[]> {
           topic,
           calculator,
           figure,
-          height: 760,
+          height: 900,
         })),
     );
     return [...sheets, ...figures];
