@@ -52,5 +52,7 @@ describe('a feed', () => {
 
 // Programs that have read an entry know it by this name: it must never be another.
 it('the name of the first change is the one that was given out', () => {
-  expect(lastingName('changes/first')).toMatchInlineSnapshot(`"urn:uuid:e3ef3191-06e7-513d-9339-62644820508d"`);
+  expect(lastingName('changes/first')).toMatchInlineSnapshot(
+    `"urn:uuid:e3ef3191-06e7-513d-9339-62644820508d"`,
+  );
 });
