@@ -21,13 +21,43 @@ const types = {
   '.xml': 'application/xml; charset=utf-8',
 };
 
-/** What every answer says; the README asks the same of any other host. */
-export const always = /** @type {const} */ ({
-  'content-security-policy': "frame-ancestors 'none'",
+/**
+ * What every answer says; the README asks the same of any other host. All that is served is public, and nothing of it
+ * depends on who asks: a script of another site may read it. So may a frame that its page has cut off from every site,
+ * which else could not fetch the code of the part that it shows.
+ */
+const always = /** @type {const} */ ({
+  'access-control-allow-origin': '*',
   'referrer-policy': 'no-referrer',
   'x-content-type-options': 'nosniff',
-  'x-frame-options': 'DENY',
 });
+
+/** @typedef {'alone' | 'framed'} Standing whether a page stands for itself, or may stand in a page of another site */
+
+/**
+ * The headers of every answer of a standing.
+ *
+ * @param {Standing} standing
+ * @returns {Record<string, string>}
+ */
+export function headersOf(standing) {
+  if (standing === 'framed') return { ...always, 'content-security-policy': 'frame-ancestors *' };
+  return {
+    ...always,
+    'content-security-policy': "frame-ancestors 'none'",
+    'x-frame-options': 'DENY',
+  };
+}
+
+/**
+ * The parts for pages of other sites stand below `embed/`, each in a folder of its own; nothing else may be framed.
+ *
+ * @param {string} path decoded path of the request
+ * @returns {Standing}
+ */
+export function standingOf(path) {
+  return /^\/embed\/[a-z0-9-]+\/(?:index\.html)?$/.test(path) ? 'framed' : 'alone';
+}
 
 /** Packed once and kept, so a level that takes a while costs each file only once. */
 const packings = /** @type {const} */ ({
@@ -98,14 +128,15 @@ function isKnown(asked, tag, changed) {
  * @param {string} path
  * @param {import('node:http').IncomingHttpHeaders} asked
  * @param {200 | 404} code 404 for the page that stands for one that is not there
+ * @param {Standing} standing
  * @returns {Promise<{ code: number, headers: Record<string, string | number>, body: Buffer | undefined }>}
  */
-export async function answer(path, asked, code) {
+export async function answer(path, asked, code, standing) {
   const { body, changed, hash, packed } = await read(path);
   const packing = packingFor(path, asked['accept-encoding']);
   const tag = `"${hash}${packing === undefined ? '' : `-${packing}`}"`;
   const headers = {
-    ...always,
+    ...headersOf(standing),
     'cache-control': 'no-cache',
     etag: tag,
     'last-modified': new Date(changed).toUTCString(),

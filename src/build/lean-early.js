@@ -2,9 +2,12 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { minifySync } from 'vite';
 
+/** What runs before the first paint: of a page, and of a part that stands in a frame of another site. */
+const names = ['early.js', 'early-embed.js'];
+
 /**
- * Astro integration: the script that runs before the first paint goes out without its comments and spaces. It is no
- * module, and Vite packs modules alone.
+ * Astro integration: the scripts that run before the first paint go out without their comments and spaces. They are no
+ * modules, and Vite packs modules alone.
  *
  * @returns {import('astro').AstroIntegration}
  */
@@ -13,10 +16,12 @@ export function leanEarly() {
     name: 'throwbook-lean-early',
     hooks: {
       'astro:build:done': ({ dir }) => {
-        const file = fileURLToPath(new URL('early.js', dir));
-        const { code, errors } = minifySync(file, readFileSync(file, 'utf8'));
-        if (errors.length > 0) throw new Error(errors.map(({ message }) => message).join('\n'));
-        writeFileSync(file, code);
+        for (const name of names) {
+          const file = fileURLToPath(new URL(name, dir));
+          const { code, errors } = minifySync(file, readFileSync(file, 'utf8'));
+          if (errors.length > 0) throw new Error(errors.map(({ message }) => message).join('\n'));
+          writeFileSync(file, code);
+        }
       },
     },
   };

@@ -39,6 +39,8 @@ export async function writeWorker(folder, base) {
       globPatterns: [
         '**/*.{css,html,js,json,svg,webmanifest,woff2,pagefind,pf_fragment,pf_index,pf_meta}',
       ],
+      // Files and frames for others than the reader.
+      globIgnores: ['data/**/*.json', 'embed/*/*'],
       // Their names change with what they hold.
       dontCacheBustURLsMatching: /_astro\/|\.pf_(?:fragment|index|meta)$/,
       manifestTransforms: [

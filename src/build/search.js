@@ -40,6 +40,7 @@ const beside = [
   '.predict-answer',
   '[role="status"]',
   '.term-meaning',
+  '.topic-cite',
   '.topic-next',
   '.topic-part',
   '.topic-ways',
@@ -51,9 +52,12 @@ const beside = [
   '[data-strip]',
 ];
 
-/** Pages whose every part is found by its name (components/search/names.ts), and those that nobody looks for. */
+/**
+ * Pages whose every part is found by its name (components/search/names.ts), and those that nobody looks for: the class
+ * view, the exercise sheets and the parts for pages of other sites are those of the topics.
+ */
 const left =
-  /^(?:404\.html|(?:cautions|glossary|search|symbols)\/index\.html|[^/]+\/(?:class|sheet)\/index\.html)$/;
+  /^(?:404\.html|(?:cautions|cite|glossary|search|symbols)\/index\.html|[^/]+\/(?:class|sheet)\/index\.html|embed\/.*)$/;
 
 /** How much a page counts beside a topic's: its working, its handout and its checks repeat the topic's words. */
 const weights = /** @type {const} */ ([

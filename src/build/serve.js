@@ -1,7 +1,7 @@
 import { stat } from 'node:fs/promises';
 import { createServer } from 'node:http';
 import { join, normalize, resolve, sep } from 'node:path';
-import { always, answer } from './answer.js';
+import { answer, headersOf, standingOf } from './answer.js';
 
 /**
  * The file that answers a path, as any static host would find it; undefined when there is none.
@@ -30,7 +30,11 @@ async function fileFor(root, path) {
  * @param {Record<string, string>} [headers]
  */
 function say(response, code, words, headers = {}) {
-  response.writeHead(code, { ...always, 'content-type': 'text/plain; charset=utf-8', ...headers });
+  response.writeHead(code, {
+    ...headersOf('alone'),
+    'content-type': 'text/plain; charset=utf-8',
+    ...headers,
+  });
   response.end(`${words}\n`);
 }
 
@@ -54,7 +58,7 @@ async function respond(root, request, response) {
   const file = await fileFor(root, path);
   const isFolder = file !== undefined && file.endsWith('index.html') && !path.endsWith('.html');
   if (isFolder && !path.endsWith('/')) {
-    response.writeHead(301, { ...always, location: encodeURI(`${path}/`) });
+    response.writeHead(301, { ...headersOf('alone'), location: encodeURI(`${path}/`) });
     response.end();
     return;
   }
@@ -67,6 +71,7 @@ async function respond(root, request, response) {
     shown,
     request.headers,
     file === undefined ? 404 : 200,
+    file === undefined ? 'alone' : standingOf(path),
   );
   response.writeHead(code, headers);
   response.end(request.method === 'HEAD' ? undefined : body);

@@ -60,6 +60,17 @@ export const knownWords = {
 } as const;
 export type Known = keyof typeof knownWords;
 
+/** What each way of knowing means, for who reads it beside a result. */
+export const knownMeaning: Readonly<Record<Known, string>> = {
+  published: 'It reproduces a value that somebody else published, to the digits printed.',
+  derived: 'It agrees with what is worked out from numbers that somebody else printed.',
+  'second route': 'A method that shares nothing with the formula comes to the same value.',
+  'closed form': 'It meets an exact answer in a case that has one.',
+  practice: 'It lies in the range that a source or the trade gives. No value stands beside it.',
+  nothing:
+    'Nothing outside this site reaches it yet. Its formula is printed, and tests hold the code to it.',
+};
+
 /** The strongest thing that a result stands on. What somebody only remembers is nothing. */
 export function knownBy({ legs: own }: Proof): Known {
   return own.find((leg) => leg !== 'memory') ?? 'nothing';

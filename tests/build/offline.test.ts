@@ -39,6 +39,11 @@ const site = {
   '_astro/wake.a1b2c3d4.js': 'code',
   'pagefind/index/en-gb_a1b2c3d.pf_index': 'words',
   'pagefind/wasm.en-gb.pagefind': 'what finds them',
+  'data/index.html': 'what the files say',
+  'data/checks.json': 'for others',
+  'data/schema/tables/tolerances.json': 'for others',
+  'embed/index.html': 'the line',
+  'embed/bobweight/index.html': 'for others',
   'fonts/LICENSE.txt': 'words nobody needs offline',
 };
 
@@ -53,6 +58,8 @@ it.each([
       '404.html',
       '_astro/wake.a1b2c3d4.js',
       'bobweight/',
+      'data/',
+      'embed/',
       'pagefind/index/en-gb_a1b2c3d.pf_index',
       'pagefind/wasm.en-gb.pagefind',
     ].map((url) => `/${path}${url}`),

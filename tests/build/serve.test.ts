@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync, utimesSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, rmSync, utimesSync, writeFileSync } from 'node:fs';
 import { request, type IncomingMessage } from 'node:http';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -13,6 +13,10 @@ let server: Awaited<ReturnType<typeof serve>>;
 beforeAll(async () => {
   writeFileSync(join(folder, 'index.html'), page);
   writeFileSync(join(folder, '404.html'), '<!doctype html><title>No such page</title>');
+  for (const part of ['embed', 'embed/bobweight']) {
+    mkdirSync(join(folder, part));
+    writeFileSync(join(folder, part, 'index.html'), '<!doctype html><title>A part</title>');
+  }
   writeFileSync(join(folder, 'font.woff2'), Buffer.alloc(900, 7));
   server = await serve(folder, 0);
 });
@@ -54,6 +58,33 @@ describe('every answer', () => {
       'content-security-policy': "frame-ancestors 'none'",
       'referrer-policy': 'no-referrer',
       'x-content-type-options': 'nosniff',
+      'x-frame-options': 'DENY',
+      'access-control-allow-origin': '*',
+    });
+  });
+
+  it.each([
+    ['a part', 'embed/bobweight/'],
+    ['a part, by its file', 'embed/bobweight/index.html'],
+  ])('%s may stand in a page of another site', async (_, path) => {
+    const { code, headers } = await ask(path);
+    expect(code).toBe(200);
+    expect(headers['content-security-policy']).toBe('frame-ancestors *');
+    expect(headers['x-frame-options']).toBeUndefined();
+    expect(headers['access-control-allow-origin']).toBe('*');
+  });
+
+  it.each([
+    ['the list of parts', 'embed/', 200],
+    ['a part that is not there', 'embed/nothing/', 404],
+    ['a page by a roundabout way', 'embed/bobweight/../../', 200],
+    ['a page by a hidden way', 'embed/bobweight/%2e%2e/%2e%2e/', 200],
+    ['a page by an escaped way', 'embed/bobweight%2f..%2f..%2f', 200],
+  ])('%s may not', async (_, path, code) => {
+    const answer = await ask(path);
+    expect(answer.code).toBe(code);
+    expect(answer.headers).toMatchObject({
+      'content-security-policy': "frame-ancestors 'none'",
       'x-frame-options': 'DENY',
     });
   });

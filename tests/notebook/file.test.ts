@@ -6,6 +6,7 @@ import { fileFormat, fromFile, longestFile, toFile } from '../../src/notebook/fi
 import { plainSets } from '../../src/notebook/job-sets.ts';
 import { emptySets, type SetValues } from '../../src/notebook/values.ts';
 import { units } from '../../src/units/units.ts';
+import { faults, type Json, type Schema } from '../schema.ts';
 
 const values: SetValues = {
   ...emptySets(),
@@ -18,75 +19,9 @@ const values: SetValues = {
 };
 const saved = toFile({ job: 'No.17', values }, '2026-11-25');
 
-type Json = null | boolean | number | string | readonly Json[] | { readonly [key: string]: Json };
-interface Schema {
-  readonly $ref?: string;
-  readonly $defs?: Readonly<Record<string, Schema>>;
-  readonly const?: Json;
-  readonly type?: string;
-  readonly minimum?: number;
-  readonly pattern?: string;
-  readonly required?: readonly string[];
-  readonly properties?: Readonly<Record<string, Schema>>;
-  readonly propertyNames?: Schema;
-  readonly additionalProperties?: Schema | false;
-  readonly items?: Schema;
-}
 const schema = JSON.parse(
   readFileSync(new URL('../../public/notebook.schema.json', import.meta.url), 'utf8'),
 ) as Schema;
-const understood = new Set([
-  ...['$schema', 'title', 'description', '$ref', '$defs', 'const', 'type', 'minimum', 'pattern'],
-  ...['required', 'properties', 'propertyNames', 'additionalProperties', 'items'],
-]);
-
-/** The faults of a value by the part of JSON Schema 2020-12 that our schema uses; another keyword throws. */
-function faults(value: Json | undefined, rule: Schema, at = ''): readonly string[] {
-  for (const word of Object.keys(rule)) {
-    if (!understood.has(word)) throw new Error(`this check does not know the keyword ${word}`);
-  }
-  if (value === undefined) return [];
-  const { $ref, type, required = [], properties = {}, propertyNames, additionalProperties } = rule;
-  const found: string[] = [];
-  if ($ref !== undefined) {
-    const target = schema.$defs?.[$ref.replace('#/$defs/', '')];
-    if (target === undefined) throw new Error(`${$ref} leads nowhere`);
-    found.push(...faults(value, target, at));
-  }
-  if (rule.const !== undefined && value !== rule.const) found.push(`${at} is another constant`);
-  const is = Number.isInteger(value) ? 'integer' : Array.isArray(value) ? 'array' : typeof value;
-  if (type !== undefined && is !== type) return [...found, `${at} is no ${type}`];
-  if (typeof value === 'number' && rule.minimum !== undefined && value < rule.minimum)
-    found.push(`${at} is too small`);
-  if (
-    typeof value === 'string' &&
-    rule.pattern !== undefined &&
-    !new RegExp(rule.pattern, 'u').test(value)
-  ) {
-    found.push(`${at} has another pattern`);
-  }
-  if (Array.isArray(value)) {
-    const { items } = rule;
-    const each = value as readonly Json[];
-    if (items !== undefined)
-      for (const [i, item] of each.entries()) found.push(...faults(item, items, `${at}/${i}`));
-    return found;
-  }
-  if (typeof value !== 'object' || value === null) return found;
-  const members = value as { readonly [key: string]: Json };
-  for (const name of required)
-    if (!Object.hasOwn(members, name)) found.push(`${at}/${name} is missing`);
-  for (const [name, member] of Object.entries(members)) {
-    if (propertyNames !== undefined)
-      found.push(...faults(name, propertyNames, `${at}/${name}, its name,`));
-    const own = properties[name];
-    if (own !== undefined) found.push(...faults(member, own, `${at}/${name}`));
-    else if (additionalProperties === false) found.push(`${at}/${name} is not foreseen`);
-    else if (additionalProperties !== undefined)
-      found.push(...faults(member, additionalProperties, `${at}/${name}`));
-  }
-  return found;
-}
 
 describe('a saved file', () => {
   test('names its format, version and schema, and keeps one value a line', () => {

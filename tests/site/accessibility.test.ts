@@ -1,7 +1,7 @@
 import { AxeBuilder } from '@axe-core/playwright';
 import { type Page } from 'playwright-core';
 import { expect, it } from 'vitest';
-import { builtPages } from './support/build.ts';
+import { sitePages } from './support/build.ts';
 import { useSite } from './support/site.ts';
 
 const site = useSite();
@@ -76,24 +76,26 @@ async function letters(page: Page, size: string): Promise<void> {
   }, size);
 }
 
-it.each(builtPages().map(({ path }) => [path || '(first page)', path]))(
-  '%s: no fault for those who cannot see it, no sideways scroll',
-  async (_, path) => {
-    const page = await site.open(path, { viewport: { width: 320, height: 720 } });
-    expect.soft(await overflow(page), 'at 320 px').toEqual([]);
-    await unfoldAll(page);
-    expect.soft(await overflow(page), 'at 320 px, unfolded').toEqual([]);
-    await page.setViewportSize({ width: 390, height: 844 });
-    await letters(page, '200%');
-    expect.soft(await overflow(page), 'at 390 px, letters twice as large').toEqual([]);
-    await letters(page, '');
-    await page.setViewportSize({ width: 1920, height: 1080 });
-    expect.soft(await overflow(page), 'at 1920 px').toEqual([]);
-    await page.setViewportSize({ width: 1280, height: 900 });
-    expect.soft(await violations(page, 'all'), 'light').toEqual([]);
-    await page.emulateMedia({ colorScheme: 'dark' });
-    expect.soft(await violations(page, 'contrast'), 'dark').toEqual([]);
-    const ground = await page.evaluate(() => getComputedStyle(document.body).backgroundColor);
-    expect(ground).not.toBe('rgb(255, 255, 255)');
-  },
-);
+// One sheet and one figure stand for the parts for pages of other sites.
+const parts = ['embed/bobweight/', 'embed/figure-mechanism/'];
+
+it.each(
+  [...sitePages().map(({ path }) => path), ...parts].map((path) => [path || '(first page)', path]),
+)('%s: no fault for those who cannot see it, no sideways scroll', async (_, path) => {
+  const page = await site.open(path, { viewport: { width: 320, height: 720 } });
+  expect.soft(await overflow(page), 'at 320 px').toEqual([]);
+  await unfoldAll(page);
+  expect.soft(await overflow(page), 'at 320 px, unfolded').toEqual([]);
+  await page.setViewportSize({ width: 390, height: 844 });
+  await letters(page, '200%');
+  expect.soft(await overflow(page), 'at 390 px, letters twice as large').toEqual([]);
+  await letters(page, '');
+  await page.setViewportSize({ width: 1920, height: 1080 });
+  expect.soft(await overflow(page), 'at 1920 px').toEqual([]);
+  await page.setViewportSize({ width: 1280, height: 900 });
+  expect.soft(await violations(page, 'all'), 'light').toEqual([]);
+  await page.emulateMedia({ colorScheme: 'dark' });
+  expect.soft(await violations(page, 'contrast'), 'dark').toEqual([]);
+  const ground = await page.evaluate(() => getComputedStyle(document.body).backgroundColor);
+  expect(ground).not.toBe('rgb(255, 255, 255)');
+});

@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, afterEach, beforeAll, describe, expect, inject, it } from 'vitest';
 import { serve } from '../../src/build/serve.js';
-import { builtPages, topicPages } from './support/build.ts';
+import { sitePages, topicPages } from './support/build.ts';
 import { enginesHere } from './support/engines.ts';
 import { pullExercise } from './support/exercise.ts';
 import { siteAddress } from './support/site.ts';
@@ -166,11 +166,25 @@ describe.each(enginesHere())('in $name', { retry: 1 }, ({ start }) => {
   it('nothing scrolls sideways, and everything can be hit', async () => {
     const tab = await fresh();
     await tab.widen(640);
-    for (const { path } of builtPages()) {
+    for (const { path } of sitePages()) {
       await tab.goto(siteAddress() + path);
       expect.soft(await tab.run(judgeWidth), path).toEqual([]);
       expect.soft((await tab.run<string[]>(judgeTargets)).slice(0, 5), path).toEqual([]);
     }
+  });
+
+  it('a part for another page finds no storage, and works', async () => {
+    const tab = await fresh();
+    await tab.goto(`${siteAddress()}embed/bobweight/#pistonMass=500g,400g&v=1`);
+    await expect.poll(() => tab.run(unwoken)).toBe(0);
+    expect(
+      await tab.run(`
+        const said = [];
+        for (const name of ['localStorage', 'sessionStorage'])
+          try { said.push(typeof window[name]); } catch (error) { said.push(error.name); }
+        return said;`),
+    ).toEqual(['SecurityError', 'SecurityError']);
+    expect(await tab.run(`return document.querySelector('${mass}').value`)).toBe('500');
   });
 
   it('the meaning of a term hangs under its line', async () => {

@@ -5,7 +5,7 @@ import { calculators } from '../../src/calculators/index.ts';
 import { unitFor } from '../../src/calculators/output-unit.ts';
 import { readList, readQuantity } from '../../src/units/read.ts';
 import { fromSI, unitOf } from '../../src/units/units.ts';
-import { builtPages, topicPages } from './support/build.ts';
+import { sitePages, topicPages } from './support/build.ts';
 import { printed, seen } from './support/form.ts';
 import { useSite } from './support/site.ts';
 
@@ -108,14 +108,14 @@ describe('without JavaScript', () => {
 
   it('every calculator has a page', () => {
     const shown = new Set(
-      builtPages().flatMap(({ html }) =>
+      sitePages().flatMap(({ html }) =>
         [...html.matchAll(/\sdata-calculator="([^"]+)"/g)].map(([, id]) => id),
       ),
     );
     expect(Object.keys(all).filter((id) => !shown.has(id))).toEqual([]);
   });
 
-  it.each(builtPages().map(({ path }) => [path || '(first page)', path]))(
+  it.each(sitePages().map(({ path }) => [path || '(first page)', path]))(
     '%s unfolds its answers, and shows no control that needs it',
     async (_, path) => {
       const page = await site.open(path, { javaScriptEnabled: false });

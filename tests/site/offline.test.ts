@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, inject, it } from 'vitest';
 import { writeWorker } from '../../src/build/offline.js';
-import { builtPages } from './support/build.ts';
+import { sitePages } from './support/build.ts';
 import { enter, field, result, says } from './support/form.ts';
 import { afterwards, isKept, ownSite } from './support/own-site.ts';
 import { alive, siteAddress, useSite } from './support/site.ts';
@@ -21,7 +21,7 @@ describe('after one visit', () => {
     await enter(field(page, 'crank-overlap', 'stroke', 'baseline'), '90');
     await alive(page);
 
-    for (const { path, html } of builtPages()) {
+    for (const { path, html } of sitePages()) {
       await page.goto(path);
       expect(await page.title(), path).toBe(/<title>([^<]+)</.exec(html)?.[1]);
       expect(await page.evaluate(() => document.styleSheets.length), path).toBeGreaterThan(0);
@@ -55,7 +55,7 @@ describe('after one visit', () => {
       }
       return { bytes, files };
     });
-    expect(kept.files).toBeGreaterThan(builtPages().length + 50);
+    expect(kept.files).toBeGreaterThan(sitePages().length + 50);
     expect(kept.bytes).toBeGreaterThan(300_000);
     expect(kept.bytes).toBeLessThan(3_000_000);
   });

@@ -1,6 +1,6 @@
 import { type Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { builtPages, topicPages } from './support/build.ts';
+import { sitePages, topicPages } from './support/build.ts';
 import { field, put } from './support/form.ts';
 import { pagesOf, print } from './support/print.ts';
 import { useSite } from './support/site.ts';
@@ -48,7 +48,7 @@ describe('on paper', () => {
   });
 
   it.each(
-    builtPages()
+    sitePages()
       .filter(({ path }) => !topicPages().some((topic) => topic.path === path))
       .map(({ path }) => [path || '(first page)', path]),
   )('%s prints', async (_, path) => {

@@ -2,7 +2,7 @@ import { AxeBuilder } from '@axe-core/playwright';
 import type { Locator, Page } from 'playwright-core';
 import { describe, expect, inject, it } from 'vitest';
 import { serve } from '../../src/build/serve.js';
-import { builtPages } from './support/build.ts';
+import { sitePages } from './support/build.ts';
 import { says } from './support/form.ts';
 import { useSite } from './support/site.ts';
 import { desk, phone } from './support/waking.ts';
@@ -47,7 +47,7 @@ function fetched(page: Page): Promise<readonly string[]> {
 
 it('every page has the link, and its script, and fetches nothing of the search before it is opened', async () => {
   // A class is shown nothing beside the screen.
-  for (const { path, html } of builtPages().filter((page) => !page.path.endsWith('/class/')))
+  for (const { path, html } of sitePages().filter((page) => !page.path.endsWith('/class/')))
     expect(html, path).toMatch(/<header[\s\S]*<a [^>]*href="\/search\/"[\s\S]*<\/header>/);
   const page = await site.open('bobweight/', desk);
   await page.waitForLoadState('networkidle');

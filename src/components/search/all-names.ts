@@ -2,7 +2,7 @@ import { getCollection } from 'astro:content';
 import { calculators } from '../../calculators/index.ts';
 import * as quantities from '../../calculators/quantities.ts';
 import { quantityNotes } from '../../calculators/quantity-notes.ts';
-import { jobPages, learningPages, mainPages, referencePages } from '../site/pages.ts';
+import { jobPages, learningPages, mainPages, referencePages, takingPages } from '../site/pages.ts';
 import { collectNames } from './collect.ts';
 import type { Named } from './names.ts';
 
@@ -26,6 +26,6 @@ export async function allNames(): Promise<readonly Named[]> {
     quantities,
     notes: quantityNotes,
     calculators,
-    pages: [...mainPages, ...learningPages, ...jobPages, ...referencePages],
+    pages: [...mainPages, ...learningPages, ...jobPages, ...referencePages, ...takingPages],
   });
 }

@@ -29,5 +29,12 @@ export const referencePages: readonly PageLink[] = [
   ['glossary/', 'Glossary'],
   ['sources/', 'Sources'],
   ['cautions/', 'Cautions'],
+  ['how-checked/', 'How this is checked'],
   ['changes/', 'Changes'],
+];
+/** For who takes something of the site elsewhere. */
+export const takingPages: readonly PageLink[] = [
+  ['data/', 'Data'],
+  ['cite/', 'Cite'],
+  ['embed/', 'Embed'],
 ];

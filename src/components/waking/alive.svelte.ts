@@ -132,6 +132,16 @@ async function pacedWorkOf(id: string, part: Element, late: boolean): Promise<Pa
   return paced;
 }
 
+/** The numbers of its sentences can be changed in their place; where the code for that is lost, on the sheet alone. */
+function letChange(calculator: AnyCalculator): void {
+  import('../slots/in-sentence.ts').then(
+    ({ changeInSentences }) => {
+      changeInSentences(calculator);
+    },
+    () => undefined,
+  );
+}
+
 function bring<Props extends Record<string, unknown>>(
   part: Component<Props>,
   target: Element,
@@ -166,6 +176,7 @@ export async function prepare(target: HTMLElement): Promise<() => void> {
     ]);
     return () => {
       bring(part, target, { work });
+      letChange(work.calculator);
     };
   }
   if (figure !== undefined) {

@@ -25,7 +25,12 @@ export function builtPages(): readonly Built[] {
     }));
 }
 
+/** The pages for a reader of the site: all but the parts for pages of other sites, which repeat those of the topics. */
+export function sitePages(): readonly Built[] {
+  return builtPages().filter(({ path }) => !/^embed\/./.test(path));
+}
+
 /** The pages that teach a topic: those that ask before they tell, or hold a calculator. */
 export function topicPages(): readonly Built[] {
-  return builtPages().filter(({ html }) => /\sdata-calculator="/.test(html));
+  return sitePages().filter(({ html }) => /\sdata-calculator="/.test(html));
 }

@@ -1,0 +1,119 @@
+import type { AnyCalculator, NumberEntry, SetId } from '../../calculators/define.ts';
+import { notebook } from '../../notebook/notebook.svelte.ts';
+import { bothSets } from '../../notebook/values.ts';
+import { readQuantity } from '../../units/read.ts';
+import { stepText } from '../../units/step.ts';
+import { unitOf } from '../../units/units.ts';
+
+/** What follows the reader in prose by itself, and stands in no control. */
+const plain =
+  '[data-v]:not([data-also]):not(:is([data-calculator], [data-figure], a, button, summary, label, math) *)';
+
+/** The quantity and set that a number in a sentence shows, where it is one that is entered. */
+function entered(
+  number: HTMLElement,
+  calculator: AnyCalculator,
+): { readonly entry: NumberEntry; readonly set: SetId } | undefined {
+  const [of, name = '', column] = number.dataset['v']?.split('.') ?? [];
+  const set = bothSets.find((each) => each === column);
+  const entry = Object.hasOwn(calculator.inputs, name) ? calculator.inputs[name] : undefined;
+  if (of !== calculator.id || set === undefined || entry?.type !== 'number') return undefined;
+  return { entry, set };
+}
+
+/** Steps a typed number as the fields of a sheet do; undefined for a key that steps nothing. */
+function stepped({ key, altKey }: KeyboardEvent, text: string): string | undefined {
+  if (!/^(?:Arrow|Page)(?:Up|Down)$/.test(key)) return undefined;
+  const size = key.startsWith('Page') ? 'ten' : altKey ? 'tenth' : 'one';
+  return stepText(text, key.endsWith('Up') ? 1 : -1, size);
+}
+
+/**
+ * Opens a field in the place of a number. What can be read is written at once, as on the sheet; Escape puts back what
+ * stood there, and a number that cannot be read says so and is written nowhere.
+ */
+function open(number: HTMLElement, entry: NumberEntry, set: SetId): void {
+  const shown = notebook.display(set, entry);
+  const wasExample = notebook.isExample(set, entry);
+  const before = notebook.value(set, entry);
+  const { symbol } = unitOf(shown.unit);
+
+  const box = document.createElement('input');
+  box.type = 'text';
+  box.autocomplete = 'off';
+  box.value = shown.text;
+  box.size = Math.max(5, shown.text.length + 1);
+  box.setAttribute('aria-label', [entry.label, set, symbol].filter(Boolean).join(', '));
+  const fault = document.createElement('span');
+  fault.setAttribute('role', 'alert');
+  const field = document.createElement('span');
+  field.className = 'in-sentence';
+  field.append(box, symbol === '' ? '' : `\u00a0${symbol}`, fault);
+
+  function problem(): string {
+    const read = readQuantity(box.value, {
+      label: entry.label,
+      kind: entry.kind,
+      unit: shown.unit,
+    });
+    return read.ok ? '' : read.say;
+  }
+  function write(): void {
+    fault.textContent = '';
+    if (problem() === '')
+      notebook.put(set, entry.name, { text: box.value, unit: shown.unit }, entry);
+  }
+  let isOpen = true;
+  function close(): void {
+    isOpen = false;
+    field.remove();
+    number.hidden = false;
+    number.focus();
+  }
+  box.addEventListener('input', write);
+  box.addEventListener('keydown', (event) => {
+    const next = stepped(event, box.value);
+    if (next !== undefined) {
+      event.preventDefault();
+      box.value = next;
+      write();
+    } else if (event.key === 'Enter') {
+      fault.textContent = problem();
+      if (fault.textContent === '') close();
+    } else if (event.key === 'Escape') {
+      if (wasExample) notebook.clear(set, entry.name);
+      else notebook.put(set, entry.name, before, entry);
+      close();
+    }
+  });
+  box.addEventListener('blur', () => {
+    if (!isOpen) return;
+    isOpen = false;
+    field.remove();
+    number.hidden = false;
+  });
+  number.hidden = true;
+  number.after(field);
+  box.focus();
+  box.select();
+}
+
+/** Lets the numbers of a calculator that are entered be changed where they stand in a sentence. */
+export function changeInSentences(calculator: AnyCalculator): void {
+  for (const number of document.querySelectorAll<HTMLElement>(plain)) {
+    const found = entered(number, calculator);
+    if (found === undefined || number.matches('[role]')) continue;
+    const { entry, set } = found;
+    number.setAttribute('role', 'button');
+    number.tabIndex = 0;
+    number.title = `Change: ${entry.label}, ${set}`;
+    number.addEventListener('click', () => {
+      open(number, entry, set);
+    });
+    number.addEventListener('keydown', (event) => {
+      if (event.key !== 'Enter' && event.key !== ' ') return;
+      event.preventDefault();
+      open(number, entry, set);
+    });
+  }
+}
