@@ -111,10 +111,10 @@ export const bearingClearance = defineCalculator({
     practiceLow: fineLength('c_0.75', 'Rule of 0.75 thou per inch (common practice)'),
     practiceHigh: fineLength('c_1', 'Rule of 1 thou per inch (common practice)'),
     pressureShop: contactPressure('p_0', 'Pressure behind the shells, in the shop'),
-    pressureHot: contactPressure('p_hot', 'The same, running', {
+    pressureHot: contactPressure('p_hot', 'Pressure behind the shells, running', {
       phrase: 'The pressure behind the shells, running,',
     }),
-    pressureCold: contactPressure('p_cold', 'The same, at the coldest start'),
+    pressureCold: contactPressure('p_cold', 'Pressure behind the shells, at the coldest start'),
     loose: maybe(temperature('T_loose', 'Rod temperature at which the shells go loose')),
     gapHot: length('g_hot', 'Gap behind loose shells, running'),
     freeHot: length('c_free', 'What free growth alone would say, running'),

@@ -40,7 +40,7 @@ export const journalSizes = defineCalculator({
       phrase: 'At each set’s own highest speed the surface speed of the crankpin',
       main: true,
     }),
-    pinSpeedCommon: speed('u_p,com', 'The same at the common speed', {
+    pinSpeedCommon: speed('u_p,com', 'Surface speed of the crankpin at the common speed', {
       phrase: 'At the common speed it',
     }),
     mainSpeed: speed('u_m', 'Surface speed of the main journal'),

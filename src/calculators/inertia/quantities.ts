@@ -196,7 +196,7 @@ export const platformMass = heavyMass(
 export const platformTime = time(
   'platformTime',
   't_pf',
-  'The same swings with the platform empty',
+  'Time of the swings with the platform empty',
   [1, 15, 120, 2000],
   { origin: 'thing', demo: '38.4 s', plusMinus: 0.1 },
 );

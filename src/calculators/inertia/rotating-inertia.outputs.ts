@@ -22,7 +22,7 @@ export const inertiaOutputs = {
     main: true,
     carries: 'engineInertia',
   }),
-  equivalentMass: heavyMass('m_eq', 'The same as mass on the road, in this gear', {
+  equivalentMass: heavyMass('m_eq', 'Mass on the road that it counts for, in this gear', {
     phrase: 'The mass on the road that it counts for in the gear entered',
     main: true,
   }),
@@ -41,7 +41,7 @@ export const inertiaOutputs = {
   energyHeld: energy('E', 'Energy held at the redline', {
     phrase: 'At each set’s redline the energy held',
   }),
-  energyHeight: distance('h_E', 'The same as height of a 1000 kg car'),
+  energyHeight: distance('h_E', 'Energy held, as height of a 1000 kg car'),
   meanTorque: torque('M_mean', 'Mean inertia torque of a turn at steady speed'),
   torqueAmplitude: torque('M_size', 'Its size, one cylinder (height of a sine of equal effect)'),
   reciprocatingShare: ratio('q', 'Share with which a mass going up and down counts at the throw'),

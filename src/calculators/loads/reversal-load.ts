@@ -92,7 +92,7 @@ export const reversalLoad = defineCalculator({
         main: true,
       },
     ),
-    commonPull: load('F_com', 'The same at the common speed', {
+    commonPull: load('F_com', 'Joint load at the common speed', {
       phrase: 'With both sets at the common speed it',
     }),
     missedShiftPull: load('F_miss', 'The same at the over-rev speed', {

@@ -114,7 +114,8 @@ export class Session {
     const calculator = this.#calculators[plan?.calculator ?? ''];
     if (plan === undefined || calculator === undefined) return;
     this.question = this.#make(calculator, plan, seed);
-    this.level = this.records[id]?.level ?? 0;
+    // A link gives everybody the same question with the same help: none of its own working.
+    this.level = seed === undefined ? (this.records[id]?.level ?? 0) : 0;
     this.isFirst = this.records[id] === undefined;
     this.mark = undefined;
     this.isOver = false;
