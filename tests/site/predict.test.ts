@@ -121,6 +121,12 @@ it('who wants no questions has the figure at once, on this page and the next', a
   await page.goto('wrist-pin/');
   expect(await figuresUnder(page).count()).toBe(1);
   expect(await page.locator('.predict').getByRole('radio').count()).toBe(0);
+  // And has them back where the topics are listed.
+  await page.goto('topics/');
+  await page.getByRole('button', { name: 'Ask them again' }).click();
+  await page.getByRole('button', { name: 'Ask them again' }).waitFor({ state: 'hidden' });
+  await page.goto('wrist-pin/');
+  expect(await page.locator('.predict').getByRole('radio').count()).toBeGreaterThan(2);
 });
 
 it('paper has the figure though the question is open', async () => {
