@@ -149,16 +149,23 @@ describe('the working that is shown', () => {
     const lines = page.locator('.practice-worked[open] .working-step');
     expect(await lines.count()).toBe(plan.way.length);
     expect(await lines.last().textContent()).toMatch(/= .*\d/);
+    const goTo = (hash: string): Promise<void> =>
+      page.evaluate((to) => {
+        location.hash = to;
+      }, hash);
     for (const less of [1, 2]) {
       await answer(page, typed(question.answer));
       await says(outcome(page), 'Right.');
-      await page.getByRole('button', { name: 'Next exercise' }).click();
-      await page.evaluate((hash) => {
-        location.hash = hash;
-      }, new URL(path, 'http://any/').hash);
+      // The exercise by itself, with numbers that nobody chose.
+      await goTo(`#${plan.id}`);
       await expect
         .poll(() => page.locator('.practice-worked[open] .working-step').count())
         .toBe(plan.way.length - less);
+      // Whoever opens the link has the same help as everybody: one like it, worked.
+      await goTo(new URL(path, 'http://any/').hash);
+      await expect
+        .poll(() => page.locator('.practice-worked .working-step').count())
+        .toBe(plan.way.length);
     }
   });
 });

@@ -11,7 +11,7 @@ const topics = readdirSync(join(import.meta.dirname, '../../content/topics'));
 describe('teacher’s notes', () => {
   it('print on two sides at most, each of them', { timeout: 120_000 }, async () => {
     const page = await site.open('teach/');
-    const links = page.locator('main .topic-list a');
+    const links = page.locator('main .topic-list > li > a');
     expect(await links.count()).toBe(topics.length);
     const long: string[] = [];
     for (const topic of topics) {
