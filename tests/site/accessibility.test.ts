@@ -20,7 +20,7 @@ async function unfoldAll(page: Page): Promise<void> {
     }
   });
   await page.waitForFunction(() =>
-    [...document.querySelectorAll('.tool')].every(
+    [...document.querySelectorAll('.tool:not(.handout *)')].every(
       (tool) =>
         tool.childElementCount > 1 &&
         // The plot is drawn in slices, and nothing stands there before.
