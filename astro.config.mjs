@@ -24,7 +24,7 @@ const dictionary = /calculators[\\/]([a-z]+)[\\/]quantities\.ts/;
 const choices = /calculators[\\/]\w+[\\/]([\w-]+)\.choices\.ts/;
 // Svelte as far as forms need it, and the notebook, with what reads and writes numbers.
 const common =
-  /svelte[\\/]src[\\/](?!.*bindings[\\/](?:select|size|this|universal))|notebook[\\/]notebook|slots[\\/]content\.|(?:text[\\/]Symbol|site[\\/]save-text|chart[\\/]size)\.|calculators[\\/](?:quantity|evaluate|output|output-unit|define)\.|units[\\/](?:units|result|field)\.|core[\\/]refuse/;
+  /svelte[\\/]src[\\/](?!.*bindings[\\/](?:select|size|this|universal))|notebook[\\/]notebook|slots[\\/]content\.|(?:text[\\/]Symbol|site[\\/](?:save-text|load-calculator)|chart[\\/]size)\.|calculators[\\/](?:quantity|evaluate|output|output-unit|define)\.|units[\\/](?:units|result|field)\.|core[\\/]refuse/;
 // What brings a page to life, what every calculator is made of, the bar and the numbers in prose; keys are heard
 // before it is there.
 const calculator =

@@ -3,13 +3,13 @@ import { runAll } from './coverage.ts';
 import { loadChecks } from './files.ts';
 import { proofs, type Proof } from './proof.ts';
 import { allRoutes } from './routes.ts';
+import type { Row } from './run.ts';
 
-/** What every result of the site stands on; worked once for a build. */
-export const known: readonly Proof[] = proofs(
-  Object.values(calculators),
-  runAll(loadChecks(), calculators),
-  allRoutes,
-);
+/** Every value that the formulas are held to, computed; worked once for a build. */
+export const allRows: readonly Row[] = runAll(loadChecks(), calculators);
+
+/** What every result of the site stands on. */
+export const known: readonly Proof[] = proofs(Object.values(calculators), allRows, allRoutes);
 
 /** What the results of one calculator stand on. */
 export function knownOf(calculator: string): readonly Proof[] {

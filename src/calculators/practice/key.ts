@@ -2,10 +2,9 @@ import { withUnit, formatNumber } from '../../units/format.ts';
 import { formatResult } from '../../units/result.ts';
 import { fromSI } from '../../units/units.ts';
 import type { AnyCalculator } from '../define.ts';
-import { unitFor } from '../output-unit.ts';
 import type { Question } from './make.ts';
 import { workWay } from './way.ts';
-import { answerWords, withinWords } from './words.ts';
+import { answerWords, unitOfResult, withinWords } from './words.ts';
 
 /** What stands in the key of a sheet for one question. */
 export interface KeyEntry {
@@ -47,11 +46,7 @@ function besideOf(calculator: AnyCalculator, question: Question): string {
     }
     default: {
       const { cases, plan, units } = question;
-      const entry = calculator.outputs[plan.ask];
-      const unit =
-        entry === undefined || entry.type === 'series'
-          ? 'ratio'
-          : unitFor(entry, units === 'inch' ? 'inch' : 'metric');
+      const unit = unitOfResult(calculator, plan.ask, units === 'inch' ? 'inch' : 'metric');
       return cases
         .map(({ answer }, at) => `${'ABC'.charAt(at)} ${formatResult(answer, unit)}`)
         .join(', ');

@@ -13,10 +13,10 @@ import {
   type OrderQuestion,
   type ReadQuestion,
 } from './make.ts';
-import { unitFor } from '../output-unit.ts';
 import { readAnswer, type Answer } from './read-answer.ts';
 import { answerWords } from './words.ts';
 import { slipsOf, type Slip } from './slips.ts';
+import { nearBy, unitOfResult } from './words.ts';
 import { toSI } from '../../units/units.ts';
 
 /** What comes of an answer: it could not be read, it is right, or it is not yet. */
@@ -79,7 +79,7 @@ export function markNumber(
   const { answer, plan } = question;
   const share = (read.si - answer) / Math.abs(answer);
   const told = readings(read);
-  const within = `within ${formatNumber(plan.tolerance * 100)} %`;
+  const within = nearBy(plan.tolerance);
   // Rounded to the last figure of a double, an answer just inside must not fall out.
   if (Math.abs(share) <= plan.tolerance * (1 + 1e-9))
     return {
@@ -176,7 +176,7 @@ export function markChoice(
   if (place === undefined) return unread('Nothing is chosen. Choose one of the three answers.');
   const { cases, right, plan } = question;
   const [first, second] = cases;
-  const unit = unitShown(calculator, plan.ask);
+  const unit = unitOfResult(calculator, plan.ask);
   const both = `A: ${formatResult(first.answer, unit)}, B: ${formatResult(second.answer, unit)}.`;
   const why = differing(cases)
     .map((name) => alone(calculator, plan.ask, first, second, name))
@@ -185,12 +185,6 @@ export function markChoice(
   return place === right
     ? { outcome: 'right', say: `${both} ${why}` }
     : { outcome: 'not yet', say: `${why} Put them together and choose again.` };
-}
-
-/** The unit in which a result is told. */
-function unitShown(calculator: AnyCalculator, ask: string): string {
-  const entry = calculator.outputs[ask];
-  return entry === undefined || entry.type === 'series' ? 'ratio' : unitFor(entry, 'metric');
 }
 
 /** Marks the order of three sets; `place` is one of {@link orders}. */
@@ -202,7 +196,7 @@ export function markOrder(
   const order = place === undefined ? undefined : orders[place];
   if (order === undefined) return unread('No order is chosen. Choose one of the six.');
   const { cases, right, plan } = question;
-  const unit = unitShown(calculator, plan.ask);
+  const unit = unitOfResult(calculator, plan.ask);
   const letters = 'ABC';
   const told = cases
     .map(({ answer }, at) => `${letters.charAt(at)}: ${formatResult(answer, unit)}`)

@@ -1,7 +1,9 @@
 import { formatNumber, withUnit } from '../../units/format.ts';
 import { formatResult } from '../../units/result.ts';
 import { fromSI, unitOf } from '../../units/units.ts';
+import type { System } from '../../units/kinds.ts';
 import type { AnyCalculator } from '../define.ts';
+import { unitFor } from '../output-unit.ts';
 import { orders, type Question } from './make.ts';
 import type { Plan } from './plan.ts';
 import { readAnswer } from './read-answer.ts';
@@ -21,7 +23,8 @@ export function inSentence(label: string): string {
     : label.charAt(0).toLowerCase() + label.slice(1);
 }
 
-function nearBy(tolerance: number): string {
+/** How near an answer must come. */
+export function nearBy(tolerance: number): string {
   return `within ${formatNumber(tolerance * 100)} %`;
 }
 
@@ -63,6 +66,19 @@ export function askingOf(calculator: AnyCalculator, question: Question): Asking 
   }
 }
 
+/** The answers to a choice between two sets. */
+export const choiceWords = ['Set A', 'Set B', 'Neither: both give the same'] as const;
+
+/** The unit in which the result of an exercise is told; that of a plain number where there is none. */
+export function unitOfResult(
+  { outputs }: AnyCalculator,
+  ask: string,
+  system: System = 'metric',
+): string {
+  const entry = outputs[ask];
+  return entry === undefined || entry.type === 'series' ? 'ratio' : unitFor(entry, system);
+}
+
 /** An order of three sets as it stands beside its button: `B < A < C`. */
 export function orderWords(place: number): string {
   return (orders[place] ?? []).map((at) => 'ABC'.charAt(at)).join(' < ');
@@ -90,7 +106,7 @@ export function answerWords(question: Question): string {
     case 'read':
       return formatResult(question.answer, question.unit);
     case 'choice':
-      return (['Set A', 'Set B', 'Neither: both give the same'] as const)[question.right];
+      return choiceWords[question.right];
     case 'order':
       return orderWords(question.right);
   }

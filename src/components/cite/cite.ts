@@ -1,3 +1,5 @@
+import { dayInWords } from '../site/day-in-words.ts';
+
 /** A page of this site as others cite it. There is no author to name: the site speaks for itself. */
 export interface Cited {
   readonly title: string;
@@ -11,20 +13,9 @@ export interface Cited {
   readonly date: string;
 }
 
-const months = [
-  ...['January', 'February', 'March', 'April', 'May', 'June', 'July', 'August', 'September'],
-  ...['October', 'November', 'December'],
-];
-
 function partsOf(date: string): readonly [year: number, month: number, day: number] {
   const [year = NaN, month = NaN, day = NaN] = date.split('-').map(Number);
   return [year, month, day];
-}
-
-/** A day in words: 30 November 2026. */
-export function dayInWords(date: string): string {
-  const [year, month, day] = partsOf(date);
-  return `${day} ${months[month - 1] ?? ''} ${year}`;
 }
 
 function versionOf({ version, calculations }: Cited): string {

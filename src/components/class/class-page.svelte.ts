@@ -56,9 +56,8 @@ function present(deck: HTMLElement): void {
     if (!isLink(location.hash)) history.replaceState(history.state, '', `#screen-${text}`);
     scrollTo({ top: 0, behavior: 'instant' });
   }
-  function hide(isHidden: boolean): void {
-    document.documentElement.toggleAttribute('data-blanked', isHidden);
-    if (blank !== null) blank.hidden = !isHidden;
+  function toggleBlank(): void {
+    if (blank !== null) blank.hidden = !blank.hidden;
   }
   /** Steps within a screen first; then the next screen, or the next that was kept where the list is shown. */
   function move(way: 1 | -1): void {
@@ -68,27 +67,14 @@ function present(deck: HTMLElement): void {
     if (isStep || !showing.isOn) go(next);
     else showing.go(way);
   }
-  /** What is higher than the window is gone through before the next screen; true where there was something left. */
-  function scrolls(way: 1 | -1): boolean {
-    const { scrollHeight } = document.documentElement;
-    const left = way === 1 ? scrollHeight - innerHeight - scrollY : scrollY;
-    if (left < 60) return false;
-    scrollBy({ top: way * 0.8 * innerHeight, behavior: 'instant' });
-    return true;
-  }
   const acts: Readonly<Record<Asked, () => void>> = {
     next: () => move(1),
     back: () => move(-1),
     first: () => go({ screen: 0, step: 0 }),
     last: () => go({ screen: screens.length - 1, step: 0 }),
-    blank: () => hide(!document.documentElement.hasAttribute('data-blanked')),
+    blank: toggleBlank,
     full: () => void toggleFull(),
-    keys: () => {
-      if (!(desk instanceof HTMLDetailsElement)) return;
-      desk.open = !desk.open;
-      if (desk.open) desk.querySelector<HTMLElement>('button')?.focus();
-      else desk.querySelector('summary')?.blur();
-    },
+    keys: () => toggleDesk(desk),
   };
 
   // Before what has the focus hears of it: a slider would take the keys of a clicker for its own.
@@ -101,7 +87,7 @@ function present(deck: HTMLElement): void {
       event.preventDefault();
       event.stopPropagation();
       // Any key brings a blanked screen back, and does nothing else.
-      if (document.documentElement.hasAttribute('data-blanked')) hide(false);
+      if (blank?.hidden === false) toggleBlank();
       else acts[asked]();
     },
     { capture: true },
@@ -111,14 +97,14 @@ function present(deck: HTMLElement): void {
     const asked = button?.dataset['do'];
     if (asked !== undefined && asked in acts) acts[asked as Asked]();
   });
-  blank?.addEventListener('click', () => hide(false));
+  blank?.addEventListener('click', toggleBlank);
   window.addEventListener('hashchange', () => {
-    const [, text] = /^#screen-(.*)$/.exec(location.hash) ?? [];
+    const text = screenInAddress();
     if (text !== undefined) go(readPlace(text));
   });
 
   document.documentElement.setAttribute('data-presenting', '');
-  go(readPlace(/^#screen-(.*)$/.exec(location.hash)?.[1] ?? ''));
+  go(readPlace(screenInAddress() ?? ''));
   void bring();
 
   /** What needs the notebook: the place that a link names, and the part that is changed alone. */
@@ -134,12 +120,10 @@ function present(deck: HTMLElement): void {
     await opened;
     tellView = (text) => shownViews.tell('class', text === '1' ? {} : { at: text });
     if (desk !== null)
-      wireKeeping(
-        desk,
-        workOf,
-        () =>
-          `${document.querySelector('h1')?.textContent ?? ''}: ${screens[place.screen]?.name ?? ''}${place.step === 0 ? '' : `, step ${String(place.step)}`}`,
-      );
+      wireKeeping(desk, () => {
+        const step = place.step === 0 ? '' : `, step ${String(place.step)}`;
+        return `${document.querySelector('h1')?.textContent ?? ''}: ${screens[place.screen]?.name ?? ''}${step}`;
+      });
     const factor = deck.querySelector<HTMLElement>('[data-factor]');
     if (factor !== null) await bringFactor(factor, OneFactor, workOf);
     // A visit goes on from page to page, but the screen that its link names is one of this page alone.
@@ -161,6 +145,27 @@ function present(deck: HTMLElement): void {
     hydrate(OneFactor, { target, props });
     stepFactor = (step) => (props.step = step);
   }
+}
+
+/** The screen that the address names by itself, and not as part of a link. */
+function screenInAddress(): string | undefined {
+  return /^#screen-(.*)$/.exec(location.hash)?.[1];
+}
+
+/** What is higher than the window is gone through before the next screen; true where there was something left. */
+function scrolls(way: 1 | -1): boolean {
+  const { scrollHeight } = document.documentElement;
+  const left = way === 1 ? scrollHeight - innerHeight - scrollY : scrollY;
+  if (left < 60) return false;
+  scrollBy({ top: way * 0.8 * innerHeight, behavior: 'instant' });
+  return true;
+}
+
+function toggleDesk(desk: HTMLElement | null): void {
+  if (!(desk instanceof HTMLDetailsElement)) return;
+  desk.open = !desk.open;
+  if (desk.open) desk.querySelector<HTMLElement>('button')?.focus();
+  else desk.querySelector('summary')?.blur();
 }
 
 async function toggleFull(): Promise<void> {

@@ -1,7 +1,7 @@
 /** Frames in which a figure that has just come to life settles. */
 const patience = 120;
 /** Of the height of the window, what one drawing may take. */
-const share = 0.84;
+const share = 0.8;
 
 /** The drawings of a figure that can be seen, in their order. */
 function drawingsOf(figure: HTMLElement): readonly SVGSVGElement[] {
@@ -43,15 +43,16 @@ function fit(svg: SVGSVGElement): boolean {
   const box = svg.parentElement;
   const { width, height } = svg.getBoundingClientRect();
   const most = innerHeight * share;
-  if (box === null || height <= most || box.dataset['fit'] === 'no') return true;
+  if (box === null || box.dataset['fit'] === 'no') return true;
   const last = before.get(svg);
   const isSmall = width / svg.viewBox.baseVal.width < leastScale * innerHeight;
-  if (last !== undefined && (isSmall || height > 0.98 * last.height)) {
+  if (last !== undefined && (isSmall || height > Math.max(most, 0.98 * last.height))) {
     // As narrow as it can be drawn with these letters; what is left of it is scrolled to.
     box.dataset['fit'] = 'no';
     box.style.maxWidth = last.maxWidth;
     return true;
   }
+  if (height <= most) return true;
   before.set(svg, { height, maxWidth: box.style.maxWidth });
   const narrower = Math.floor(width * Math.max(0.8, most / height));
   box.style.maxWidth = `${String(narrower)}px`;

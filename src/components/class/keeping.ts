@@ -1,7 +1,7 @@
 import { loadLinks } from '../../notebook/dictionary.ts';
 import { notebook } from '../../notebook/notebook.svelte.ts';
-import type { Work } from '../../notebook/work.svelte.ts';
 import { to } from '../site/to.ts';
+import { entriesOf, workOf } from '../waking/alive.svelte.ts';
 import { unfetched } from '../site/unfetched.ts';
 import { DemonstrationShelf, mostDemonstrations } from './demonstrations.ts';
 
@@ -10,11 +10,7 @@ import { DemonstrationShelf, mostDemonstrations } from './demonstrations.ts';
  *
  * @param titleOf gives what the screen is called
  */
-export function wireKeeping(
-  desk: HTMLElement,
-  workOf: (id: string) => Promise<Work>,
-  titleOf: () => string,
-): void {
+export function wireKeeping(desk: HTMLElement, titleOf: () => string): void {
   const form = desk.querySelector<HTMLFormElement>('[data-keep]');
   const note = form?.querySelector('input');
   const said = desk.querySelector<HTMLElement>('[data-kept]');
@@ -23,9 +19,7 @@ export function wireKeeping(
 
   async function keep(): Promise<string> {
     const [works] = await Promise.all([Promise.all(ids.split(' ').map(workOf)), loadLinks()]);
-    const entries = works.flatMap(({ calculator }) => Object.values(calculator.inputs));
-    const named = new Map(entries.map((entry) => [entry.name, entry]));
-    const { pathname, hash } = new URL(notebook.linkFor([...named.values()]).href);
+    const { pathname, hash } = new URL(notebook.linkFor(entriesOf(works)).href);
     const shelf = new DemonstrationShelf();
     if (shelf.list.length >= mostDemonstrations)
       return `The list is full: it holds ${String(mostDemonstrations)}. Save it as a file and begin another.`;

@@ -1,7 +1,4 @@
-import type { AnyCalculator } from '../../calculators/define.ts';
 import { evidenceWords, printedNumber, type Source } from '../../checks/case.ts';
-import { runAll } from '../../checks/coverage.ts';
-import type { TopicChecks } from '../../checks/files.ts';
 import type { Row as CheckRow } from '../../checks/run.ts';
 import type { Column, DataSet, Row } from './data-set.ts';
 
@@ -115,16 +112,13 @@ function rowOf({ topic, case: entry, expected, ...row }: CheckRow): Row {
 }
 
 /** Every value that the formulas are held to, published and computed, one a row. */
-export function checksData(
-  checks: readonly TopicChecks[],
-  calculators: Readonly<Record<string, AnyCalculator>>,
-): DataSet {
+export function checksData(rows: readonly CheckRow[]): DataSet {
   return {
     path: 'checks',
     title: 'Checks',
     means: 'Every value that the formulas are held to: published, and computed here.',
     columns,
-    rows: runAll(checks, calculators).map(rowOf),
+    rows: rows.map(rowOf),
   };
 }
 

@@ -1,3 +1,6 @@
+import { isLink } from '../../notebook/is-link.ts';
+import { inXml } from '../site/in-xml.ts';
+
 /** What the line that embeds a part says. */
 export interface Embedded {
   /** Of the part's own page. */
@@ -7,14 +10,6 @@ export interface Embedded {
   readonly width: string;
   /** Pixels. */
   readonly height: string;
-}
-
-function inAttribute(text: string): string {
-  return text
-    .replaceAll('&', '&amp;')
-    .replaceAll('"', '&quot;')
-    .replaceAll('<', '&lt;')
-    .replaceAll('>', '&gt;');
 }
 
 /** True for what HTML takes as a width or a height: pixels, or a share of the room there is. */
@@ -39,7 +34,7 @@ export function embedLine({ address, title, width, height }: Embedded): string {
     ['loading', 'lazy'],
     ['sandbox', leave],
   ] as const;
-  const said = attributes.map(([name, text]) => `${name}="${inAttribute(text)}"`).join(' ');
+  const said = attributes.map(([name, text]) => `${name}="${inXml(text)}"`).join(' ');
   return `<iframe ${said}></iframe>`;
 }
 
@@ -49,5 +44,5 @@ export function fragmentOf(link: string): string | undefined {
   if (text === '') return '';
   const at = text.indexOf('#');
   const fragment = at < 0 ? '' : text.slice(at).replace(/\s/g, '');
-  return /=|%3D/i.test(fragment) ? fragment : undefined;
+  return isLink(fragment) ? fragment : undefined;
 }

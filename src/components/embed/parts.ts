@@ -1,7 +1,7 @@
-import { getCollection } from 'astro:content';
 import type { AnyCalculator } from '../../calculators/define.ts';
 import { calculators } from '../../calculators/index.ts';
 import { figureIds, figureOf } from '../figures/static.ts';
+import { topicsInOrder } from '../site/topics.ts';
 
 /** A calculator or a figure that another site may show. */
 export interface EmbedPart {
@@ -24,7 +24,7 @@ function nameOf(figure: string): string {
 /** Every part that can be embedded, in the learning order: of each topic its calculators, then its figures. Build only. */
 export async function embedParts(): Promise<readonly EmbedPart[]> {
   const declared: Readonly<Record<string, AnyCalculator>> = calculators;
-  const topics = (await getCollection('topics')).sort((a, b) => a.data.order - b.data.order);
+  const topics = await topicsInOrder();
   return topics.flatMap(({ id: topicId, data }) => {
     const topic = { id: topicId, title: data.title };
     const own = data.calculators.flatMap((id) => declared[id] ?? []);

@@ -14,6 +14,9 @@ export class PartList {
   readonly unit: RowUnit;
   readonly #baseline: readonly Place[] | undefined = $derived.by(() => this.#read('baseline'));
   readonly #candidate: readonly Place[] | undefined = $derived.by(() => this.#read('candidate'));
+  // Derived, so that a key in a weight does not write sixteen marks anew.
+  readonly #baselineMarks: Marks | undefined = $derived.by(() => this.#readMarks('baseline'));
+  readonly #candidateMarks: Marks | undefined = $derived.by(() => this.#readMarks('candidate'));
 
   constructor(entry: () => ListEntry) {
     this.#entry = entry;
@@ -27,7 +30,7 @@ export class PartList {
 
   /** What stands on the parts of a set. */
   marks(set: SetId): Marks {
-    return notebook.value(set, this.#entry()).marks ?? [];
+    return (set === 'baseline' ? this.#baselineMarks : this.#candidateMarks) ?? [];
   }
   /** Marks go with weights of the set's own: those of the example or of another set are marked there, if at all. */
   canMark(set: SetId): boolean {
@@ -77,6 +80,9 @@ export class PartList {
     else notebook.put(set, entry.name, { text, unit }, entry);
   }
 
+  #readMarks(set: SetId): Marks | undefined {
+    return notebook.value(set, this.#entry()).marks;
+  }
   #read(set: SetId): readonly Place[] | undefined {
     const entry = this.#entry();
     return placesOf(notebook.display(set, entry), entry, shortLabel(entry));

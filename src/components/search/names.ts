@@ -68,6 +68,11 @@ function singular(word: string): string {
   return word.replace(/(?<=\p{L}{3})(?<![su])s$/u, '');
 }
 
+/** The words of a text without the endings of their plurals. */
+function stems(text: string): readonly string[] {
+  return plainWords(text).split(' ').map(singular);
+}
+
 /** A symbol as it may be typed: with nothing between its letters, Greek ones spelt out or not. */
 function spellings(symbol: string): readonly string[] {
   const joined = symbol.replace(/[\s_,]+/g, '');
@@ -88,8 +93,7 @@ function symbolRank(query: string, symbol: string): number | undefined {
 
 /** How well a name answers: 0 wholly, 1 as its beginning, 2 each word as the beginning of one of its words. */
 function wordsRank(query: string, name: string): number | undefined {
-  const asked = query.split(' ').map(singular);
-  const words = plainWords(name).split(' ').map(singular);
+  const [asked, words] = [stems(query), stems(name)];
   if (asked.join(' ') === words.join(' ')) return 0;
   if (query.length < 2) return undefined;
   if (words.join(' ').startsWith(asked.join(' '))) return 1;
@@ -156,13 +160,13 @@ export interface Translated {
  * @param all everything that has a name
  */
 export function inOurWords(query: string, all: readonly Named[]): Translated {
-  const asked = plainWords(query).split(' ').map(singular).join(' ');
+  const asked = stems(query).join(' ');
   let best: { readonly word: string; readonly to: string; readonly part: string } | undefined;
   for (const { kind, name, elsewhere } of all) {
     // What leads to a topic or a page may well stand in its text.
     if (kind !== 'term') continue;
     for (const word of elsewhere ?? []) {
-      const part = plainWords(word).split(' ').map(singular).join(' ');
+      const part = stems(word).join(' ');
       const isLonger = part.length > (best?.part.length ?? 0);
       if (isLonger && ` ${asked} `.includes(` ${part} `)) best = { word, to: name, part };
     }

@@ -1,4 +1,5 @@
 import { createHash } from 'node:crypto';
+import { inXml } from './in-xml.ts';
 
 /** One entry of a feed of changes. */
 export interface Entry {
@@ -24,15 +25,6 @@ export function lastingName(id: string): string {
   const hex = hash.toString('hex');
   const parts = [hex.slice(0, 8), hex.slice(8, 12), hex.slice(12, 16), hex.slice(16, 20)];
   return `urn:uuid:${parts.join('-')}-${hex.slice(20, 32)}`;
-}
-
-/** Text as it stands in XML, in an element or between double quotes. */
-export function inXml(text: string): string {
-  return text
-    .replaceAll('&', '&amp;')
-    .replaceAll('<', '&lt;')
-    .replaceAll('>', '&gt;')
-    .replaceAll('"', '&quot;');
 }
 
 function instant(date: string): string {

@@ -2,7 +2,7 @@ import type { AnyCalculator, NumberEntry, SetId } from '../../calculators/define
 import { notebook } from '../../notebook/notebook.svelte.ts';
 import { bothSets } from '../../notebook/values.ts';
 import { readQuantity } from '../../units/read.ts';
-import { stepText } from '../../units/step.ts';
+import { steppedBy } from '../form/stepping.ts';
 import { unitOf } from '../../units/units.ts';
 
 /** What follows the reader in prose by itself, and stands in no control. */
@@ -19,13 +19,6 @@ function entered(
   const entry = Object.hasOwn(calculator.inputs, name) ? calculator.inputs[name] : undefined;
   if (of !== calculator.id || set === undefined || entry?.type !== 'number') return undefined;
   return { entry, set };
-}
-
-/** Steps a typed number as the fields of a sheet do; undefined for a key that steps nothing. */
-function stepped({ key, altKey }: KeyboardEvent, text: string): string | undefined {
-  if (!/^(?:Arrow|Page)(?:Up|Down)$/.test(key)) return undefined;
-  const size = key.startsWith('Page') ? 'ten' : altKey ? 'tenth' : 'one';
-  return stepText(text, key.endsWith('Up') ? 1 : -1, size);
 }
 
 /**
@@ -64,34 +57,34 @@ function open(number: HTMLElement, entry: NumberEntry, set: SetId): void {
       notebook.put(set, entry.name, { text: box.value, unit: shown.unit }, entry);
   }
   let isOpen = true;
+  /** Puts the number back, once: a field that is taken away also loses the focus. */
   function close(): void {
+    if (!isOpen) return;
     isOpen = false;
     field.remove();
     number.hidden = false;
+  }
+  function closeHere(): void {
+    close();
     number.focus();
   }
   box.addEventListener('input', write);
   box.addEventListener('keydown', (event) => {
-    const next = stepped(event, box.value);
+    const next = steppedBy(event, box.value);
     if (next !== undefined) {
       event.preventDefault();
       box.value = next;
       write();
     } else if (event.key === 'Enter') {
       fault.textContent = problem();
-      if (fault.textContent === '') close();
+      if (fault.textContent === '') closeHere();
     } else if (event.key === 'Escape') {
       if (wasExample) notebook.clear(set, entry.name);
       else notebook.put(set, entry.name, before, entry);
-      close();
+      closeHere();
     }
   });
-  box.addEventListener('blur', () => {
-    if (!isOpen) return;
-    isOpen = false;
-    field.remove();
-    number.hidden = false;
-  });
+  box.addEventListener('blur', close);
   number.hidden = true;
   number.after(field);
   box.focus();

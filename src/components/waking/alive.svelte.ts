@@ -7,6 +7,7 @@ import { lastGoodMark } from '../../notebook/standing.ts';
 import { Work, type SetView, type WorkView } from '../../notebook/work.svelte.ts';
 import type { SlotSet, SlotSets } from '../slots/slots.ts';
 import type { System } from '../../units/kinds.ts';
+import { loadCalculator } from '../site/load-calculator.ts';
 import { watchScreen } from './on-screen.ts';
 
 export { flushSync };
@@ -16,12 +17,6 @@ export { flushSync };
  * prose, all on one notebook. Each part follows it at its own pace ({@link Pace}). Only the declarations of this
  * page are fetched.
  */
-const declarations = import.meta.glob<Readonly<Record<string, AnyCalculator>>>([
-  '../../calculators/*/*.ts',
-  '!../../calculators/*/{quantities,notes}.ts',
-  '!../../calculators/*/*.*.ts',
-]);
-
 /** Calls what it is given when fetching is worth another try. */
 type Later = (again: () => void) => void;
 
@@ -51,11 +46,7 @@ function pacedOf(work: WorkView, late: boolean): readonly [PacedWork, Pace] {
 
 async function make(id: string): Promise<Work> {
   await opened;
-  const path = Object.keys(declarations).find((each) => each.endsWith(`/${id}.ts`)) ?? '';
-  const load = declarations[path];
-  if (load === undefined) throw new Error(`There is no calculator “${id}”.`);
-  const calculator = Object.values(await load()).find((value) => value.id === id);
-  if (calculator === undefined) throw new Error(`The file of “${id}” declares another calculator.`);
+  const calculator = await loadCalculator(id);
   const work = new Work(calculator);
   $effect.root(() => {
     work.sets.baseline.follow();
@@ -153,7 +144,7 @@ function bring<Props extends Record<string, unknown>>(
 }
 
 /** The quantities of some calculators, for the link; each once, in the order of the page. */
-function entriesOf(works: readonly Work[]): readonly Entry[] {
+export function entriesOf(works: readonly Work[]): readonly Entry[] {
   const named = new Map(
     works
       .flatMap((work) => Object.values(work.calculator.inputs))

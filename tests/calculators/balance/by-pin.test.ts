@@ -2,19 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { bobweightsByPin, type ByPin } from '../../../src/calculators/balance/by-pin.ts';
 import { pinBobweight } from '../../../src/core/balance/bobweight.ts';
+import { pinParts as parts } from '../../core/balance/pin-parts.ts';
 
-const parts = {
-  pistonMass: 0.4,
-  pinMass: 0.12,
-  ringMass: 0.04,
-  lockMass: 0.002,
-  bigEndMass: 0.42,
-  smallEndMass: 0.17,
-  shellMass: 0.04,
-  oilMass: 0.004,
-  rodsPerPin: 2,
-  reciprocatingFraction: 0.5,
-};
 const how = { scaleResolution: 1e-4, partBanks: 'any' } as const;
 function pins(found: ReturnType<typeof bobweightsByPin>): readonly ByPin[] {
   if ('absent' in found) throw new Error(found.absent);

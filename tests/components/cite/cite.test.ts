@@ -3,10 +3,10 @@ import {
   bibtex,
   citationLine,
   cslJson,
-  dayInWords,
   plainCitation,
   type Cited,
 } from '../../../src/components/cite/cite.ts';
+import { dayInWords } from '../../../src/components/site/day-in-words.ts';
 
 const cited: Cited = {
   title: 'Bobweight',

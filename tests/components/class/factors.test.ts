@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { calculators } from '../../../src/calculators/index.ts';
 import { bobweight } from '../../../src/calculators/balance/bobweight.ts';
 import { demoWork } from '../../../src/components/calculator/demo-work.ts';
-import { factorsOf } from '../../../src/components/class/factors.ts';
+import { aloneWith, factorsOf } from '../../../src/components/class/factors.ts';
 
 describe('one part changed at a time', () => {
   it('changes the bobweight by what that part counts: whole at the big end, half where it goes up and down', () => {
@@ -18,11 +18,14 @@ describe('one part changed at a time', () => {
     };
     const factors = factorsOf(work);
     expect(factors.map(({ entry }) => entry.name)).toEqual(Object.keys(share));
-    for (const { entry, before: from, after, result } of factors)
+    for (const factor of factors) {
+      const { entry, before: from, after } = factor;
+      const result = aloneWith(work, factor);
       expect(Number(result) - Number(before)).toBeCloseTo(
         (share[entry.name] ?? 0) * (after - from),
         12,
       );
+    }
   });
 
   it('is not asked where a set has no numbers, and tells where a mixture cannot be', () => {
@@ -37,7 +40,9 @@ describe('one part changed at a time', () => {
     '%s: each is a number that differs, and changes something or cannot be alone',
     (_, calculator) => {
       const work = demoWork(calculator);
-      for (const { before, after, result } of factorsOf(work)) {
+      for (const factor of factorsOf(work)) {
+        const { before, after } = factor;
+        const result = aloneWith(work, factor);
         expect(before).not.toBe(after);
         if (result !== undefined) expect(Number.isFinite(result)).toBe(true);
       }

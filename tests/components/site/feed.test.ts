@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { atomFeed, inXml, lastingName } from '../../../src/components/site/feed.ts';
+import { atomFeed, lastingName } from '../../../src/components/site/feed.ts';
+import { inXml } from '../../../src/components/site/in-xml.ts';
 
 const about = { self: 'changes.xml', page: 'changes/', title: 'Changes & more' };
 const entry = {

@@ -7,21 +7,9 @@ import { partialBalance } from '../../../src/core/balance/partial-balance.ts';
 import { pairOnPins } from '../../../src/core/balance/pin-partners.ts';
 import { depthOfCut, takeOff } from '../../../src/core/balance/take-off.ts';
 import { guarded, type Row, type Tables } from '../guards.ts';
+import { pinParts } from './pin-parts.ts';
 
-const parts = {
-  pistonMass: 0.4,
-  pinMass: 0.12,
-  ringMass: 0.04,
-  lockMass: 0.002,
-  bigEndMass: 0.42,
-  smallEndMass: 0.17,
-  shellMass: 0.04,
-  oilMass: 0.004,
-  rodsPerPin: 2,
-  reciprocatingFraction: 0.5,
-  partnerRotating: 0,
-  partnerReciprocating: 0,
-};
+const parts = { ...pinParts, partnerRotating: 0, partnerReciprocating: 0 };
 const lists = {
   pistonMasses: [0.428, 0.427],
   pinMasses: [0.12, 0.121],

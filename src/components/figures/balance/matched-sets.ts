@@ -3,6 +3,7 @@ import { matchingOf, pinsOf, type OnPin } from '../../../calculators/balance/mat
 import { partNames, type Masses, type PartName } from '../../../core/balance/matching-parts.ts';
 import { takeOff } from '../../../core/balance/take-off.ts';
 import { isRefusal } from '../../../calculators/evaluate.ts';
+import { marksOf } from '../../../notebook/marks-of.ts';
 import { nameOfPart, type Marks } from '../../../units/marks.ts';
 import { numberOf } from '../read.ts';
 import type { FigureSet } from '../types.ts';
@@ -79,15 +80,12 @@ export function matchedSets({ input, typed }: FigureSet): Matched | undefined {
     const off = takeOff(totals, { targetSpread });
     const kinds = partNames.filter((name) => given[name] !== undefined);
     const pins = pinsOf(given, { orders, totals, listed, spread, bound, isLeast });
-    const marksOf = (name: string): Marks | undefined => typed?.[name]?.marks;
     return {
       kinds,
       masses: Object.fromEntries(kinds.map((name) => [name, given[name]])),
       marks: Object.fromEntries(
         kinds.flatMap((name) => {
-          // A rod may have been marked at either of its ends.
-          const marks =
-            marksOf(name) ?? (name === 'smallEndMasses' ? marksOf('bigEndMasses') : undefined);
+          const marks = marksOf(typed, name);
           return marks === undefined ? [] : [[name, marks]];
         }),
       ),
@@ -124,6 +122,11 @@ export function reachOf(engines: readonly Matched[]): readonly [number, number] 
 export function isInTenths({ sets }: Matched): boolean {
   const tenth = 1e-4;
   return sets.every(({ total }) => Math.abs(total / tenth - Math.round(total / tenth)) < 1e-6);
+}
+
+/** Places behind the point: tenths of a gram where the parts were weighed to tenths, else a digit more. */
+export function massDecimals(engines: readonly Matched[], unit: string): number {
+  return (unit === 'g' ? 1 : 3) + (engines.every(isInTenths) ? 0 : 1);
 }
 
 /** What a part of one kind is called, its place counted from 1: by its mark, else by its place. */
