@@ -61,7 +61,9 @@ function present(deck: HTMLElement): void {
   }
   /** Steps within a screen first; then the next screen, or the next that was kept where the list is shown. */
   function move(way: 1 | -1): void {
-    if (scrolls(way)) return;
+    // How high a figure will be is not known before it is fitted: until then it is passed over.
+    const [first] = screens[place.screen]?.parts ?? [];
+    if (first?.matches('.class-figure:not([data-fitted])') !== true && scrolls(way)) return;
     const next = moved(screens, place, way);
     const isStep = next.screen === place.screen && next.step !== place.step;
     if (isStep || !showing.isOn) go(next);

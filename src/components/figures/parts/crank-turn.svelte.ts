@@ -3,6 +3,8 @@ import type { FigureWork } from '../types.ts';
 
 /** Storing at every pixel of a drag would work every calculator of the page each time. */
 const pause = 150;
+/** What ends a move: then it is stored at once, since what is asked next, a link, takes it along. */
+const ends = ['change', 'pointerup', 'keyup'];
 
 /** A number that is moved in the figure and runs ahead of the notebook, which takes it a moment later. */
 export class MovedNumber {
@@ -10,6 +12,9 @@ export class MovedNumber {
   readonly #keep: (value: number) => void;
   #value: number = $derived.by(() => this.#stored());
   #timer: ReturnType<typeof setTimeout> | undefined;
+  readonly #store = (): void => {
+    this.store();
+  };
 
   constructor(stored: () => number, keep: (value: number) => void) {
     this.#stored = stored;
@@ -24,15 +29,18 @@ export class MovedNumber {
   }
   move(value: number): void {
     this.#value = value;
-    this.#timer ??= setTimeout(() => this.store(), pause);
+    if (this.#timer !== undefined) return;
+    this.#timer = setTimeout(this.#store, pause);
+    for (const end of ends) document.addEventListener(end, this.#store);
   }
   store(): void {
-    clearTimeout(this.#timer);
-    this.#timer = undefined;
+    this.leave();
     this.#keep(this.#value);
   }
   leave(): void {
     clearTimeout(this.#timer);
+    this.#timer = undefined;
+    for (const end of ends) document.removeEventListener(end, this.#store);
   }
 }
 
