@@ -89,6 +89,39 @@ describe('the working', () => {
     await step.locator('.working-symbols[open] button').first().waitFor();
   });
 
+  test('word, symbol and part of a quantity light up together, whichever is pointed at', async () => {
+    const { page } = await open('bobweight');
+    const parts = page.locator('.working-parts').first();
+    const row = parts.locator('tr[data-q="pistonMass"]');
+    const symbol = page.locator('[data-working="bobweight"] math [data-q="pistonMass"]').first();
+    const lit = (part: Locator): Promise<string | null> => part.getAttribute('data-asked');
+    await symbol.hover();
+    for (const part of [symbol, row, row.locator('[data-v]').first()])
+      await expect.poll(() => lit(part)).toBe('');
+    await row.locator('th').hover();
+    expect(await lit(symbol)).toBe('');
+    await parts.locator('tr[data-q="pinMass"] th').hover();
+    await expect.poll(() => lit(symbol)).toBeNull();
+
+    // A number beside the working is changed where it stands, and the lines follow.
+    await parts.locator('[data-figure]').hover();
+    await row.locator('[data-v][role="button"]').first().click();
+    await page.keyboard.type('500');
+    await page.keyboard.press('Enter');
+    await expect.poll(() => slots(page, 'reciprocating')).toContain('1657.6\u00a0g');
+  });
+
+  test('a field of the form lights up its row, and a result its numbers in the sentences', async () => {
+    const page = await site.open('bobweight/');
+    await field(page, 'bobweight', 'pistonMass', 'candidate').focus();
+    const row = page.locator('.row[data-q="pistonMass"]');
+    await expect.poll(() => row.getAttribute('data-asked')).toBe('');
+    await page.locator('[data-output="bobweight"] th').hover();
+    await expect.poll(() => row.getAttribute('data-asked')).toBeNull();
+    const number = page.locator('.prose p [data-v="bobweight.bobweight.baseline"]').first();
+    await expect.poll(() => number.getAttribute('data-asked')).toBe('');
+  });
+
   test('the marks of the strip move with the share', async () => {
     const page = await site.open('bobweight/');
     const strip = page.locator('[data-strip="bobweight.fraction"]').first();

@@ -1,6 +1,6 @@
 import type { AnyCalculator } from '../../calculators/define.ts';
 import { calculators } from '../../calculators/index.ts';
-import { figureIds, figureOf } from '../figures/static.ts';
+import { figuresOf } from '../figures/static.ts';
 import { topicsInOrder } from '../site/topics.ts';
 
 /** A calculator or a figure that another site may show. */
@@ -36,17 +36,15 @@ export async function embedParts(): Promise<readonly EmbedPart[]> {
       height: 1100,
     }));
     const figures = own.flatMap((calculator) =>
-      figureIds
-        .filter((figure) => figureOf(figure)?.calculator === calculator.id)
-        .map((figure) => ({
-          // A figure may have the name of a calculator.
-          id: `figure-${figure}`,
-          title: `${nameOf(figure)} (${data.title})`,
-          topic,
-          calculator,
-          figure,
-          height: 900,
-        })),
+      figuresOf(calculator.id).map((figure) => ({
+        // A figure may have the name of a calculator.
+        id: `figure-${figure}`,
+        title: `${nameOf(figure)} (${data.title})`,
+        topic,
+        calculator,
+        figure,
+        height: 900,
+      })),
     );
     return [...sheets, ...figures];
   });

@@ -21,6 +21,11 @@ export function figureOf(id: string): FigureModule | undefined {
   return Object.entries(files).find(([path]) => isFileOf(id, path))?.[1];
 }
 
+/** Ids of the figures that draw a calculator's numbers. */
+export function figuresOf(calculator: string): readonly string[] {
+  return figureIds.filter((id) => figureOf(id)?.calculator === calculator);
+}
+
 /**
  * A figure with the calculator whose numbers it draws.
  *

@@ -7,6 +7,7 @@ import { lastGoodMark } from '../../notebook/standing.ts';
 import { Work, type SetView, type WorkView } from '../../notebook/work.svelte.ts';
 import type { SlotSet, SlotSets } from '../slots/slots.ts';
 import type { System } from '../../units/kinds.ts';
+import '../asking/asking.ts';
 import { loadCalculator } from '../site/load-calculator.ts';
 import { watchScreen } from './on-screen.ts';
 
@@ -178,6 +179,7 @@ export async function prepare(target: HTMLElement): Promise<() => void> {
     ]);
     return () => {
       bring(Drawn, target, { Part, work });
+      letChange(work.calculator);
     };
   }
   if (parts !== undefined) {
