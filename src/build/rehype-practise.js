@@ -1,7 +1,8 @@
 /**
  * Rehype plugin for topic pages. At the end of each section whose text or sheet has numbers stands a line that leads to
- * the exercise belonging to it: a `<Practise topic numbers sheets />`, which the page gives its meaning. It runs before
- * the sections are folded, so that the line is folded with its section.
+ * the exercise belonging to it: a `<Practise topic numbers sheets />`, which the page gives its meaning. A section without
+ * numbers may name its exercise itself, `<Practise of="rod-angularity.thrust" />`. It runs before the sections are
+ * folded, so that the line is folded with its section.
  *
  * @returns {(tree: import('hast').Root, file: import('vfile').VFile) => void}
  */
@@ -31,12 +32,17 @@ export function rehypePractise() {
 }
 
 /**
- * The line at the end of a section; none where the section has no numbers.
+ * The line at the end of a section; none where the section has no numbers, or a line of its own.
  *
  * @param {string} topic
  * @param {readonly any[]} section
  */
 function practise(topic, section) {
+  const written = section.find(({ name }) => name === 'Practise');
+  if (written !== undefined) {
+    written.attributes.push({ type: 'mdxJsxAttribute', name: 'topic', value: topic });
+    return undefined;
+  }
   const found = section.flatMap(named);
   const of = (/** @type {string} */ kind) =>
     found.flatMap((each) => (each.kind === kind ? [each.name] : [])).join(' ');

@@ -67,6 +67,23 @@ test('leads to an exercise from the end of each section that has numbers, and fr
   ]);
 });
 
+test('a section that names its exercise keeps its own line, and gets no other', () => {
+  const own = {
+    type: 'mdxJsxFlowElement',
+    name: 'Practise',
+    attributes: [attribute('of', 'rod-angularity.thrust')],
+    children: [],
+  };
+  const tree = { type: 'root', children: [element('h2', 'one'), sheet('rod-angularity'), own] };
+  const path = 'content/topics/rod-angularity/index.mdx';
+  rehypePractise()(tree as never, { path } as never);
+  expect(tree.children).toHaveLength(3);
+  expect(own.attributes).toEqual([
+    attribute('of', 'rod-angularity.thrust'),
+    attribute('topic', 'rod-angularity'),
+  ]);
+});
+
 test('leaves other pages as they are', () => {
   expect(run('src/pages/index.astro')).toHaveLength(7);
 });

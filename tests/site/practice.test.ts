@@ -237,6 +237,14 @@ describe('what is kept of the progress', () => {
     await page.getByRole('button', { name: 'Clear the progress' }).click();
     await says(page.locator('.practice-said'), 'is cleared');
     expect(await record(page)).toBeUndefined();
+    const saved = { name: 'practice.json', mimeType: 'application/json' };
+    const choose = page.getByLabel('Read a saved file');
+    await choose.setInputFiles({ ...saved, buffer: Buffer.from('{"what": "a list"}') });
+    await says(page.locator('.practice-said'), 'This is no file of practice');
+    await choose.setInputFiles({ ...saved, buffer: Buffer.from(JSON.stringify(file)) });
+    await says(page.locator('.practice-said'), 'Taken from the file: 1');
+    expect(await record(page)).toMatchObject({ right: 1 });
+    await page.getByRole('button', { name: 'Clear the progress' }).click();
     await page.getByRole('button', { name: 'Bring the progress back' }).click();
     await says(page.locator('.practice-said'), 'The progress is back.');
     expect(await record(page)).toMatchObject({ right: 1 });

@@ -84,6 +84,14 @@ export function orderWords(place: number): string {
   return (orders[place] ?? []).map((at) => 'ABC'.charAt(at)).join(' < ');
 }
 
+/** What is done in an exercise of each kind, behind the name of what it asks for. */
+export const kindWords: Readonly<Record<Plan['kind'], string>> = {
+  number: 'work out',
+  choice: 'compare',
+  order: 'order',
+  read: 'read off',
+};
+
 /** The most of its tolerance that an answer may lose by being rounded for the print. */
 const roundingShare = 0.2;
 

@@ -11,10 +11,10 @@ import {
 import type { Plan } from '../../calculators/practice/plan.ts';
 import { readHash } from '../../notebook/practice/address.ts';
 import { nextExercise } from '../../notebook/practice/next.ts';
+import { progressFile, takeProgressFile } from '../../notebook/practice/progress-file.ts';
 import {
   clearProgress,
   keepRecord,
-  progressFile,
   readProgress,
   sitDown,
 } from '../../notebook/practice/progress.ts';
@@ -189,5 +189,23 @@ export class Session {
   }
   file(now: Date): string {
     return progressFile(this.#shelf, now);
+  }
+  /** Takes the progress that was saved as a file, and says what came of it. */
+  take(text: string): void {
+    const came = takeProgressFile(this.#shelf, text);
+    if (came === undefined) {
+      this.said = 'This is no file of practice, or of another version. Nothing was changed.';
+      return;
+    }
+    this.#bringBack = undefined;
+    this.records = readProgress(this.#shelf).records;
+    this.said = [
+      `Taken from the file: ${String(came.taken)} of its exercises.`,
+      came.left > 0 ? `${String(came.left)} stay: as much was answered here.` : '',
+      came.unread > 0 ? `${String(came.unread)} could not be read and are left out.` : '',
+      this.#shelf.notice ?? '',
+    ]
+      .filter((words) => words !== '')
+      .join(' ');
   }
 }

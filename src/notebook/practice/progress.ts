@@ -7,9 +7,12 @@ const keeping: Keeping = {
     'This browser does not let the page keep your progress. It stays until the page is closed; save it as a file.',
   full: 'The storage of this browser is full. Your newest progress stays until the page is closed; save it as a file.',
 };
-const recordPrefix = `${keeping.prefix}exercise/`;
-const damagedPrefix = `${keeping.prefix}damaged/`;
-const sittingKey = `${keeping.prefix}sitting`;
+/** Before the id of an exercise: the key of its record. */
+export const recordPrefix = `${keeping.prefix}exercise/`;
+/** Before the id of an exercise: the key of a record that could not be read. */
+export const damagedPrefix = `${keeping.prefix}damaged/`;
+/** The key of the sitting's number and of the time of its last answer. */
+export const sittingKey = `${keeping.prefix}sitting`;
 
 /** [ms] Who comes back after a longer time sits down anew. */
 const pause = 2 * 60 * 60 * 1000;
@@ -67,23 +70,4 @@ export function clearProgress(shelf: Shelf): () => void {
   return () => {
     for (const [key, text] of all) shelf.set(key, text);
   };
-}
-
-/** The progress as the text of a file, damaged records as they were found. */
-export function progressFile(shelf: Shelf, now: Date): string {
-  const { records, damaged } = readProgress(shelf);
-  const aside = shelf.keys().filter((key) => key.startsWith(damagedPrefix));
-  const unread = Object.fromEntries([
-    ...damaged.map((id) => [id, shelf.get(recordPrefix + id) ?? '']),
-    ...aside.map((key) => [key.slice(damagedPrefix.length), shelf.get(key) ?? '']),
-  ]);
-  const file = {
-    what: 'Throwbook practice',
-    format: 1,
-    saved: now.toISOString(),
-    sitting: Number((shelf.get(sittingKey) ?? '1').split(' ')[0]),
-    exercises: records,
-    ...(Object.keys(unread).length === 0 ? {} : { unread }),
-  };
-  return `${JSON.stringify(file, null, 2)}\n`;
 }

@@ -2,11 +2,11 @@ import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
 import { readHash, hashOf } from '../../../src/notebook/practice/address.ts';
 import { nextExercise } from '../../../src/notebook/practice/next.ts';
+import { progressFile, takeProgressFile } from '../../../src/notebook/practice/progress-file.ts';
 import {
   clearProgress,
   keepRecord,
   practiceShelf,
-  progressFile,
   readProgress,
   sitDown,
 } from '../../../src/notebook/practice/progress.ts';
@@ -191,6 +191,49 @@ describe('the progress on a device', () => {
     expect(readProgress(shelf).records).toEqual({});
     bringBack();
     expect(readProgress(shelf).records).toEqual({ 'a.x': newRecord });
+  });
+
+  it('goes by its file to another device, where the record with more answers stands', () => {
+    const [here, there] = [practiceShelf(() => storage()), practiceShelf(() => storage())];
+    const hour = 3_600_000;
+    for (const time of [0, 10 * hour, 20 * hour]) sitDown(here, time);
+    sitDown(there, 0);
+    keepRecord(here, 'a.x', recordAfter(newRecord, false, 3));
+    keepRecord(here, 'a.y', recordAfter(newRecord, true, 3));
+    const more = recordAfter(recordAfter(newRecord, true, 1), true, 1);
+    keepRecord(there, 'a.y', more);
+    const file = progressFile(here, new Date(0));
+    expect(takeProgressFile(there, file)).toEqual({ taken: 1, left: 1, unread: 0 });
+    expect(readProgress(there).records).toEqual({
+      // Due in the sitting that it was missed in, which here is the first.
+      'a.x': { ...recordAfter(newRecord, false, 3), due: 1 },
+      'a.y': more,
+    });
+    expect(takeProgressFile(there, file)).toEqual({ taken: 0, left: 2, unread: 0 });
+  });
+
+  it.each([
+    '',
+    'nonsense',
+    '[]',
+    'null',
+    '{"what":"Throwbook practice","format":2,"exercises":{}}',
+  ])('a file of “%s” is none, and changes nothing', (text) => {
+    const own = storage();
+    expect(
+      takeProgressFile(
+        practiceShelf(() => own),
+        text,
+      ),
+    ).toBeUndefined();
+    expect(own.length).toBe(0);
+  });
+
+  it('leaves out what cannot be read in a file', () => {
+    const shelf = practiceShelf(() => storage());
+    const exercises = { 'a.x': { level: 9 }, 'a.y': newRecord, 'no exercise': newRecord };
+    const text = JSON.stringify({ what: 'Throwbook practice', format: 1, sitting: 1, exercises });
+    expect(takeProgressFile(shelf, text)).toEqual({ taken: 0, left: 1, unread: 2 });
   });
 
   it('counts a sitting anew after a long pause, and never for a clock that was set back', () => {
