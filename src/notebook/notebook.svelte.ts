@@ -53,7 +53,12 @@ export class Notebook extends Columns {
   constructor(world?: World) {
     super();
     this.#world = world;
-    this.device = openShelf(() => world?.local());
+    const soon = world?.soon;
+    this.device = openShelf(
+      () => world?.local(),
+      undefined,
+      soon && { soon, told: () => this.#own.hear() },
+    );
     this.#tab = openShelf(() => world?.session());
     this.#own = new OwnNumbers(this.device, this.#tab);
     this.#visit = new Visiting(world, this.#tab);

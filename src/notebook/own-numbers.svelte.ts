@@ -167,7 +167,7 @@ export class OwnNumbers {
       links().replaceOnShelf(this.#shelf, contents);
     });
     this.read();
-    this.#shelfNotice = this.#shelf.notice;
+    this.hear();
   }
   /** What the notebook was before the last {@link replace}, as it is kept. */
   get previous(): string | undefined {
@@ -207,9 +207,14 @@ export class OwnNumbers {
     return true;
   }
 
+  /** Hears what the shelf says now. */
+  hear(): void {
+    this.#shelfNotice = this.#shelf.notice;
+  }
+
   #keep(key: string, text: string): void {
     this.#shelf.set(key, text);
-    this.#shelfNotice = this.#shelf.notice;
+    this.hear();
   }
   #go(
     step: Step | undefined,

@@ -58,6 +58,14 @@ const numbers: Keeping = {
   full: 'The storage of this browser is full. Your newest numbers stay until the page is closed; save them as a file.',
 };
 
+/** How a shelf asks the browser later than it is asked itself. */
+export interface Late {
+  /** Runs what it is given once there is time for it. */
+  readonly soon: (run: () => void) => void;
+  /** Hears that the notice has changed meanwhile. */
+  readonly told: () => void;
+}
+
 /** The key of one value: `throwbook/1/baseline/pistonMass`. One key a value, so that two tabs never undo each other. */
 export function valueKey(set: string, name: string): string {
   return `${prefix}${set}/${name}`;
@@ -70,9 +78,15 @@ export function valueKey(set: string, name: string): string {
  *
  * @param find gives the storage; called once, may throw, may give nothing.
  * @param keeping the numbers of the notebook, where nothing else is said
+ * @param late when the browser is asked; at once without it. Until then memory has what is to be kept
  */
-export function openShelf(find: () => Storage | undefined, keeping: Keeping = numbers): Shelf {
+export function openShelf(
+  find: () => Storage | undefined,
+  keeping: Keeping = numbers,
+  late?: Late,
+): Shelf {
   const memory = new Map<string, string | undefined>();
+  const waiting = new Set<string>();
   let storage: Storage | undefined;
   let notice: string | undefined;
   try {
@@ -102,20 +116,40 @@ export function openShelf(find: () => Storage | undefined, keeping: Keeping = nu
     return keys;
   }
 
+  function store(key: string, text: string): void {
+    try {
+      if (storage === undefined) throw new RangeError('no storage');
+      storage.setItem(key, text);
+      memory.delete(key);
+    } catch {
+      memory.set(key, text);
+      notice = storage === undefined ? keeping.forbidden : keeping.full;
+    }
+  }
+  function storeWaiting(): void {
+    const before = notice;
+    for (const key of waiting) store(key, memory.get(key) ?? '');
+    waiting.clear();
+    if (notice !== before) late?.told();
+  }
+  function drop(key: string): void {
+    waiting.delete(key);
+    memory.delete(key);
+  }
+
   return {
     get: (key) => (memory.has(key) ? memory.get(key) : stored(key)),
     set(key, text) {
-      try {
-        if (storage === undefined) throw new RangeError('no storage');
-        storage.setItem(key, text);
-        memory.delete(key);
-      } catch {
-        memory.set(key, text);
-        notice = storage === undefined ? keeping.forbidden : keeping.full;
+      if (late === undefined || storage === undefined) {
+        store(key, text);
+        return;
       }
+      memory.set(key, text);
+      if (waiting.size === 0) late.soon(storeWaiting);
+      waiting.add(key);
     },
     remove(key) {
-      memory.delete(key);
+      drop(key);
       try {
         storage?.removeItem(key);
       } catch {
@@ -126,7 +160,7 @@ export function openShelf(find: () => Storage | undefined, keeping: Keeping = nu
       const all = new Set([...storedKeys(), ...memory.keys()]);
       return [...all].filter((key) => !memory.has(key) || memory.get(key) !== undefined);
     },
-    forget: (key) => void memory.delete(key),
+    forget: drop,
     get notice() {
       return notice;
     },

@@ -12,12 +12,33 @@ export interface World {
   dropHash(): void;
   /** True when the page was reloaded or come back to, so that a visit goes on where it was. */
   readonly revisited: boolean;
+  /** Runs something once the page has shown what it answers a key with, and before it is left; at once without it. */
+  soon?(run: () => void): void;
+}
+
+/** [ms] Frames come to no page that is not seen. */
+const patience = 250;
+const due = new Set<() => void>();
+function runAll(): void {
+  const runs = [...due];
+  due.clear();
+  for (const run of runs) run();
+}
+/** Storing takes a good part of what a reader waits for at a key: it comes behind the frame. */
+function afterFrame(run: () => void): void {
+  if (due.size === 0) {
+    requestAnimationFrame(() => setTimeout(runAll));
+    setTimeout(runAll, patience);
+  }
+  due.add(run);
 }
 
 /** The world of a real browser. */
 export function browserWorld(): World {
   const [entry] = performance.getEntriesByType('navigation');
   const type = entry !== undefined && 'type' in entry ? entry.type : 'navigate';
+  window.addEventListener('pagehide', runAll);
+  document.addEventListener('visibilitychange', runAll);
   return {
     local: () => window.localStorage,
     session: () => window.sessionStorage,
@@ -27,6 +48,7 @@ export function browserWorld(): World {
       history.replaceState(history.state, '', location.pathname + location.search);
     },
     revisited: type === 'reload' || type === 'back_forward',
+    soon: afterFrame,
   };
 }
 

@@ -6,6 +6,7 @@ import {
   previousKey,
   readShelf,
   valueKey,
+  type Shelf,
 } from '../../src/notebook/storage.ts';
 import { replaceOnShelf } from '../../src/notebook/replace.ts';
 import { plainSets } from '../../src/notebook/job-sets.ts';
@@ -75,6 +76,70 @@ describe('a shelf', () => {
     storage.broken = false;
     expect(shelf.get(key)).toBeUndefined();
     expect(shelf.keys()).toEqual([]);
+  });
+
+  describe('that asks the browser later', () => {
+    function lateShelf(): {
+      storage: FakeStorage;
+      shelf: Shelf;
+      run: () => void;
+      told: string[];
+    } {
+      const storage = new FakeStorage();
+      const runs: (() => void)[] = [];
+      const told: string[] = [];
+      const shelf = openShelf(() => storage, undefined, {
+        soon: (run) => void runs.push(run),
+        told: () => void told.push(shelf.notice ?? ''),
+      });
+      const run = (): void => {
+        for (const each of runs.splice(0)) each();
+      };
+      return { storage, shelf, run, told };
+    }
+
+    test('gives what is to be kept, and keeps the last of it', () => {
+      const { storage, shelf, run, told } = lateShelf();
+      shelf.set(key, '"first"');
+      shelf.set(key, value);
+      expect(shelf.get(key)).toBe(value);
+      expect(shelf.keys()).toEqual([key]);
+      expect(storage.kept.size).toBe(0);
+      run();
+      expect(storage.kept.get(key)).toBe(value);
+      expect(told).toEqual([]);
+      // And again, after it has run.
+      shelf.set(key, '"second"');
+      run();
+      expect(storage.kept.get(key)).toBe('"second"');
+    });
+
+    test('keeps nothing that was removed, or written by another tab, meanwhile', () => {
+      const { storage, shelf, run } = lateShelf();
+      const other = valueKey('candidate', 'pistonMass');
+      shelf.set(key, value);
+      shelf.set(other, value);
+      shelf.remove(key);
+      storage.kept.set(other, '"theirs"');
+      shelf.forget(other);
+      run();
+      expect(Object.fromEntries(storage.kept)).toEqual({ [other]: '"theirs"' });
+    });
+
+    test('says once that the storage is full, when it finds out', () => {
+      const { storage, shelf, run, told } = lateShelf();
+      storage.full = true;
+      shelf.set(key, value);
+      expect(shelf.notice).toBeUndefined();
+      run();
+      expect(told).toHaveLength(1);
+      expect(shelf.notice).toContain('full');
+      expect(shelf.get(key)).toBe(value);
+      shelf.set(key, '"newer"');
+      run();
+      expect(told).toHaveLength(1);
+      expect(shelf.get(key)).toBe('"newer"');
+    });
   });
 
   test('another tab is newer than memory', () => {
