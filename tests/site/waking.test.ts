@@ -25,8 +25,13 @@ async function openSlow(path: string): Promise<{ page: Page; release: () => void
   return openHeldBack(context, path);
 }
 
-/** The script that a page fetches until `done`, each file compressed by itself, in bytes. */
-async function scriptOf(page: Page, path: string, done: 'load' | 'networkidle'): Promise<number> {
+/** The script that a page fetches until `done`, and by what is done then, each file compressed by itself, in bytes. */
+async function scriptOf(
+  page: Page,
+  path: string,
+  done: 'load' | 'networkidle',
+  use?: () => Promise<void>,
+): Promise<number> {
   const sizes: Promise<number>[] = [];
   const weigh = (response: Response): void => {
     if (response.request().resourceType() === 'script')
@@ -34,6 +39,7 @@ async function scriptOf(page: Page, path: string, done: 'load' | 'networkidle'):
   };
   page.on('response', weigh);
   await page.goto(path, { waitUntil: done });
+  await use?.();
   page.off('response', weigh);
   return (await Promise.all(sizes)).reduce((one, other) => one + other, 0);
 }
@@ -65,6 +71,21 @@ describe('a page that nobody has written on', () => {
       expect(sum, topic).toBeLessThan(5350);
       await context.close();
     }
+  });
+
+  it.each([
+    ['gas-port/', 'gas-port', 'ringSideClearance'],
+    ['bearing-clearance/', 'bearing-clearance', 'rodClearance'],
+  ])('%s takes at most 95 kB once every part of it is in use', async (path, form, name) => {
+    const { context } = await site.reader(desk);
+    const page = await context.newPage();
+    const sum = await scriptOf(page, path, 'networkidle', async () => {
+      await enter(field(page, form, name, 'baseline'), '0.05');
+      await expect.poll(() => asleep(page)).toBe(0);
+      await page.waitForLoadState('networkidle');
+    });
+    expect(sum).toBeGreaterThan(50_000);
+    expect(sum).toBeLessThanOrEqual(95_000);
   });
 
   it('brings a figure to life when it is touched, by pointer or by key', async () => {
