@@ -11,6 +11,8 @@ export interface ChartSeries extends Points {
   readonly bare?: true;
   /** What lies between the curve and nothing is filled: areas are to be compared. */
   readonly shade?: true;
+  /** What it stands for: names of the calculator, with spaces between. So for the other parts of a chart. */
+  readonly quantity?: string;
 }
 
 /** A place on the x axis worth marking across the whole height. */
@@ -18,6 +20,7 @@ export interface ChartLine {
   readonly at: number;
   readonly label: string;
   readonly look?: Look;
+  readonly quantity?: string;
 }
 
 /** A place in the plane worth marking: an open square, or a ring. Without a label only the mark stands. */
@@ -26,12 +29,14 @@ export interface ChartPoint {
   readonly y: number;
   readonly label?: string;
   readonly ring?: true;
+  readonly quantity?: string;
 }
 
 /** A thin line between two places, to lead the eye from one curve to the other. */
 export interface ChartLink {
   readonly from: readonly [number, number];
   readonly to: readonly [number, number];
+  readonly quantity?: string;
 }
 
 /** An axis: its title with the unit, how a number read from it is written, and what it must show. */
@@ -42,4 +47,5 @@ export interface Axis {
   readonly domain?: readonly [number, number];
   /** Numbers the axis must contain; a pull that starts from nothing wants its zero. */
   readonly include?: readonly number[];
+  readonly quantity?: string;
 }

@@ -35,9 +35,9 @@ export function gearChain({ input, output }: FigureSet): GearChain | undefined {
 /** What must be sped up, as mass on the road, the engine first: laid end to end. */
 export function roadSegments({ engine, wheels, car }: GearChain): readonly BarSegment[] {
   return laidEndToEnd([
-    { label: 'engine', value: engine },
-    { label: 'four wheels', value: wheels },
-    { label: 'car', value: car },
+    { label: 'engine', value: engine, quantity: 'engineInertia equivalentMass' },
+    { label: 'four wheels', value: wheels, quantity: 'wheelInertia wheelMass' },
+    { label: 'car', value: car, quantity: 'carMass' },
   ]);
 }
 

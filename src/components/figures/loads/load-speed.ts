@@ -55,6 +55,32 @@ export function pullOf(set: FigureSet, section: keyof PullFactors): Pull | undef
   return { factor: pullFactors(geometry, hanging)[section], highest, missed };
 }
 
+/**
+ * What the parts of the chart stand for while a section is chosen: names of the calculator, which has a curve and the
+ * pulls at the other two speeds for the parting line alone.
+ */
+export function chartQuantities(section: CutId): {
+  readonly curve: string;
+  readonly highest: string;
+  readonly common: string;
+  readonly missed: string;
+} {
+  const own = `${section}Pull`;
+  return section === 'parting'
+    ? {
+        curve: `${own} pullCurve`,
+        highest: `${own} maxSpeed`,
+        common: 'commonPull commonSpeed',
+        missed: 'missedShiftPull missedShiftSpeed',
+      }
+    : {
+        curve: own,
+        highest: `${own} maxSpeed`,
+        common: 'commonSpeed',
+        missed: 'missedShiftSpeed',
+      };
+}
+
 /** Points of the square law from standstill to `last` [rad/s]; force in N. */
 export function squareLaw(
   factor: number,

@@ -43,10 +43,10 @@ export function eventsOf(set: FigureSet, look: SetId): ChartLine[] {
     return angle === undefined ? Number.NaN : fromSI(angle, 'deg');
   };
   const lines = [
-    { at: degrees('intakeClose') - 180, label: 'intake closes' },
-    { at: -degrees('burnStart'), label: 'burn starts' },
-    { at: 180 - degrees('exhaustOpen'), label: 'exhaust opens' },
-    { at: 360 - degrees('intakeOpen'), label: 'intake opens' },
+    { at: degrees('intakeClose') - 180, label: 'intake closes', quantity: 'intakeClose' },
+    { at: -degrees('burnStart'), label: 'burn starts', quantity: 'burnStart' },
+    { at: 180 - degrees('exhaustOpen'), label: 'exhaust opens', quantity: 'exhaustOpen' },
+    { at: 360 - degrees('intakeOpen'), label: 'intake opens', quantity: 'intakeOpen' },
   ];
   return lines.filter(({ at }) => Number.isFinite(at)).map((line) => ({ ...line, look }));
 }

@@ -13,6 +13,8 @@ const order: readonly CutId[] = ['boss', 'eye', 'shank', 'parting', 'crankpin'];
 export interface RodPart {
   readonly d: string;
   readonly from: CutId | undefined;
+  /** The mass that it stands for, as the calculator names it; none for what turns. */
+  readonly quantity: string | undefined;
 }
 
 const circle = (x: number, y: number, r: number): string =>
@@ -20,15 +22,31 @@ const circle = (x: number, y: number, r: number): string =>
 
 export const parts: readonly RodPart[] = [
   // Crown, ring belt and skirts, open below.
-  { d: 'M16 8H104V84H92V60Q92 34 60 34Q28 34 28 60V84H16Z', from: 'boss' },
+  {
+    d: 'M16 8H104V84H92V60Q92 34 60 34Q28 34 28 60V84H16Z',
+    from: 'boss',
+    quantity: 'pistonMass',
+  },
   // Above the cut through the beam, and from there to the joint.
-  { d: 'M47 68L45 150H75L73 68A19 19 0 1 0 47 68Z', from: 'shank' },
-  { d: 'M45 150L42 198Q22 208 22 236H98Q98 208 78 198L75 150Z', from: 'parting' },
+  {
+    d: 'M47 68L45 150H75L73 68A19 19 0 1 0 47 68Z',
+    from: 'shank',
+    quantity: 'smallEndMass rodMassAbove',
+  },
+  {
+    d: 'M45 150L42 198Q22 208 22 236H98Q98 208 78 198L75 150Z',
+    from: 'parting',
+    quantity: 'bigEndMass',
+  },
   // The cap.
-  { d: 'M22 236V246Q22 276 60 276Q98 276 98 246V236Z', from: 'crankpin' },
-  { d: circle(60, 54, 10), from: 'eye' },
+  {
+    d: 'M22 236V246Q22 276 60 276Q98 276 98 246V236Z',
+    from: 'crankpin',
+    quantity: 'capMass',
+  },
+  { d: circle(60, 54, 10), from: 'eye', quantity: 'pinMass' },
   // The crankpin itself turns.
-  { d: circle(60, 236, 26), from: undefined },
+  { d: circle(60, 236, 26), from: undefined, quantity: undefined },
 ];
 
 /** Where each is cut, and where its leader begins. */

@@ -72,6 +72,8 @@ export interface MotionCurve {
   readonly name: string;
   readonly title: string;
   readonly output: string;
+  /** What curve and number stand for: names of the calculator, with spaces between. */
+  readonly quantity: string;
   /** The unit shown. */
   readonly unit: string;
 }
@@ -82,18 +84,21 @@ export function motionCurves(system: System): readonly MotionCurve[] {
     {
       name: 'displacement',
       output: 'displacementCurve',
+      quantity: 'displacement displacementCurve',
       title: 'Below TDC',
       unit: unitFor({ kind: 'length' }, system),
     },
     {
       name: 'speed',
       output: 'speedCurve',
+      quantity: 'pistonSpeed speedCurve peakSpeed',
       title: 'Piston speed, + downward',
       unit: unitFor({ kind: 'speed', metric: 'm/s', inch: 'ft/min' }, system),
     },
     {
       name: 'acceleration',
       output: 'accelerationCurve',
+      quantity: 'acceleration accelerationCurve accelerationTop accelerationBottom',
       title: 'Piston acceleration, + downward',
       unit: unitFor({ kind: 'acceleration' }, system),
     },
@@ -137,13 +142,25 @@ export function motionOf(set: FigureSet, theta: number): Motion {
 /** The crank angles that have a name [° after true TDC]. */
 export function namedAngles(
   geometry: SliderCrank,
-): readonly { readonly label: string; readonly at: number }[] {
+): readonly { readonly label: string; readonly at: number; readonly quantity?: string }[] {
   const degree = 180 / Math.PI;
   return [
     { label: 'TDC', at: 0 },
-    { label: 'Greatest speed', at: motionPeaks(geometry, 1).down.angle * degree },
-    { label: 'Half stroke', at: halfStrokeAngle(geometry) * degree },
+    {
+      label: 'Greatest speed',
+      at: motionPeaks(geometry, 1).down.angle * degree,
+      quantity: 'peakSpeedAngle',
+    },
+    {
+      label: 'Half stroke',
+      at: halfStrokeAngle(geometry) * degree,
+      quantity: 'halfStrokeAngle',
+    },
     { label: '90°', at: 90 },
-    { label: 'BDC', at: deadCentres(geometry).bottomAngle * degree },
+    {
+      label: 'BDC',
+      at: deadCentres(geometry).bottomAngle * degree,
+      quantity: 'bottomAngle',
+    },
   ];
 }

@@ -5,6 +5,19 @@ export interface BarPart {
   readonly label: string;
   /** In SI. */
   readonly value: number;
+  /** What it stands for: names of the calculator, with spaces between. */
+  readonly quantity?: string;
+}
+
+/** Words at a stacked bar, with what they stand for. */
+export interface BarWords {
+  readonly text: string;
+  readonly quantity?: string;
+}
+
+/** Words over the part of an index. */
+export interface BarHead extends BarWords {
+  readonly before: number;
 }
 
 /** One part as it lies in the bar: from where to where, in SI. */
@@ -32,7 +45,7 @@ export function laidEndToEnd(parts: readonly BarPart[]): BarSegment[] {
 
 /** A line of the drawing: words over what follows, a part of every bar, or what all parts make. */
 export type BarRow =
-  | { readonly kind: 'head'; readonly text: string; readonly y: number }
+  | { readonly kind: 'head'; readonly words: BarWords; readonly y: number }
   | { readonly kind: 'part'; readonly index: number; readonly y: number }
   | { readonly kind: 'total'; readonly y: number };
 
@@ -45,7 +58,7 @@ export const rowHeights = { head: 21, part: 28, total: 35 } as const;
  */
 export function barRows(
   bars: readonly { readonly segments: readonly BarSegment[] }[],
-  heads: readonly { readonly before: number; readonly text: string }[],
+  heads: readonly BarHead[],
   top: number,
 ): { readonly rows: readonly BarRow[]; readonly end: number } {
   const rows: BarRow[] = [];
@@ -53,7 +66,7 @@ export function barRows(
   for (let index = 0; index < (bars[0]?.segments.length ?? 0); index += 1) {
     const head = heads.find(({ before }) => before === index);
     if (head !== undefined) {
-      rows.push({ kind: 'head', text: head.text, y });
+      rows.push({ kind: 'head', words: head, y });
       y += rowHeights.head;
     }
     if (!bars.some(({ segments }) => (segments[index]?.value ?? 0) > 0)) continue;

@@ -4,35 +4,46 @@ import type { Result } from '../../../calculators/define.ts';
 import { numberOf } from '../read.ts';
 import type { FigureSet } from '../types.ts';
 
-/** The states of the groove that stand side by side, and the curves each one has; shut, the ring lies still. */
+/**
+ * The states of the groove that stand side by side, and the curves each one has; shut, the ring lies still. With them
+ * what the pressure behind the ring falls short by, and what the holes of a state stand for.
+ */
 export const states = [
   {
     id: 'clean',
     label: 'clean, no holes',
     behind: 'behindUnportedCurve',
+    shortfall: 'shortfallUnported',
     land: 'landUnportedCurve',
     lift: 'liftUnportedCurve',
+    holes: undefined,
   },
   {
     id: 'shut',
     label: 'shut, no holes',
     behind: 'behindShutUnportedCurve',
+    shortfall: 'shutShortfallUnported',
     land: 'landShutUnportedCurve',
     lift: undefined,
+    holes: undefined,
   },
   {
     id: 'holes',
     label: 'shut, with holes',
     behind: 'behindShutCurve',
+    shortfall: 'shutShortfall',
     land: 'landShutCurve',
     lift: undefined,
+    holes: 'portCount portDiameter',
   },
   {
     id: 'plugged',
     label: 'shut, share plugged',
     behind: 'behindShutPluggedCurve',
+    shortfall: 'shutShortfallPlugged',
     land: 'landShutPluggedCurve',
     lift: undefined,
+    holes: 'portCount portDiameter portPlugged',
   },
 ] as const;
 export type State = (typeof states)[number];
