@@ -96,12 +96,15 @@ describe('the working', () => {
     const symbol = page.locator('[data-working="bobweight"] math [data-q="pistonMass"]').first();
     const lit = (part: Locator): Promise<string | null> => part.getAttribute('data-asked');
     await symbol.hover();
-    for (const part of [symbol, row, row.locator('[data-v]').first()])
+    const drawn = parts.locator('[data-figure] [data-q~="pistonMass"]:visible').first();
+    for (const part of [symbol, row, row.locator('[data-v]').first(), drawn])
       await expect.poll(() => lit(part)).toBe('');
     await row.locator('th').hover();
     expect(await lit(symbol)).toBe('');
     await parts.locator('tr[data-q="pinMass"] th').hover();
     await expect.poll(() => lit(symbol)).toBeNull();
+    await parts.locator('[data-figure] [data-q~="pistonMass"] text:visible').first().hover();
+    await expect.poll(() => lit(symbol)).toBe('');
 
     // A number beside the working is changed where it stands, and the lines follow.
     await parts.locator('[data-figure]').hover();
