@@ -171,6 +171,9 @@ export const benchGroups: readonly BenchGroup[] = [
       'journalTaper',
       'journalOutOfRound',
       'mainDiameter',
+      'crankMass',
+      'bearingSpan',
+      'cgToBearingA',
       'balanceRadius',
       'planeA',
       'planeB',
@@ -183,6 +186,8 @@ export const benchGroups: readonly BenchGroup[] = [
     title: 'Flywheel, clutch and damper',
     first: 'flywheelInertia',
     names: [
+      'flywheelMass',
+      'registerClearance',
       'flywheelFrom',
       'flywheelInertia',
       'flywheelDiameter',

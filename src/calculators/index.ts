@@ -18,6 +18,7 @@ import { partialBalance } from './balance/partial-balance.ts';
 import { pistonMotion } from './motion/piston-motion.ts';
 import { reversalLoad } from './loads/reversal-load.ts';
 import { rodSwing } from './inertia/rod-swing.ts';
+import { residualUnbalance } from './balance/residual-unbalance.ts';
 import { ringPack } from './rings/ring-pack.ts';
 import { ringSecond } from './rings/ring-second.ts';
 import { ringTension } from './rings/ring-tension.ts';
@@ -26,6 +27,7 @@ import { rodShank } from './rods/rod-shank.ts';
 import { rodWeighing } from './rods/rod-weighing.ts';
 import { rotatingInertia } from './inertia/rotating-inertia.ts';
 import { speedRipple } from './inertia/speed-ripple.ts';
+import { unbalanceFloor } from './balance/unbalance-floor.ts';
 import { wristPin } from './pins/wrist-pin.ts';
 import { rodAngularity } from './motion/rod-angularity.ts';
 
@@ -38,6 +40,8 @@ export const calculators = {
   'part-matching': partMatching,
   'partial-balance': partialBalance,
   'bobweight-implied': bobweightImplied,
+  'residual-unbalance': residualUnbalance,
+  'unbalance-floor': unbalanceFloor,
   'bobweight-error': bobweightError,
   'reversal-load': reversalLoad,
   'crank-overlap': crankOverlap,

@@ -47,6 +47,8 @@ export const rateOfSpeed = output('angularAcceleration', 'rpm/s', 'rpm/s');
 export const speed = output('speed');
 /** Piston speed has its own inch unit in the trade. */
 export const pistonSpeed = output('speed', 'm/s', 'ft/min');
+/** The number of a balance quality grade. */
+export const gradeSpeed = output('speed', 'mm/s', 'mm/s');
 export const acceleration = output('acceleration');
 export const load = output('force');
 export const force = output('force', 'N', 'lbf');

@@ -75,8 +75,12 @@ export const heavyMass = quantity('mass', 'kg', 'lb');
 export const density = quantity('density', 'g/cm3', 'lb/in3');
 /** Density of a metal as its data sheets have it, in both systems. */
 export const metalDensity = quantity('density', 'g/cm3');
+/** Grams at a radius: the machine's inch system keeps the grams. */
+export const unbalance = quantity('unbalance', 'gmm', 'gin');
 export const inertia = quantity('inertia', 'kgm2', 'lbin2');
 export const angle = quantity('angle', 'deg');
+/** The number of a balance quality grade: millimetres a second in both systems. */
+export const gradeSpeed = quantity('speed', 'mm/s');
 export const crankSpeed = quantity('angularSpeed', 'rpm');
 export const angularAcceleration = quantity('angularAcceleration', 'rad/s2');
 /** How fast a crank gains speed, in revolutions a minute each second. */

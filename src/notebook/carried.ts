@@ -24,6 +24,8 @@ const ofWeighing = {
 } as const;
 const ofBobweight = { calculator: 'bobweight', page: 'bobweight', title: 'Bobweight' } as const;
 
+const ofResidual = { page: 'residual-unbalance', title: 'Residual unbalance' } as const;
+
 const ofLayout = {
   calculator: 'crank-layout',
   needs: ['crankLayout'],
@@ -58,6 +60,18 @@ export const sources: Readonly<Record<string, Source>> = {
     needs: ['pistonMass', 'pinMass', 'ringMass', 'smallEndMass'],
   },
   rotatingMass: { ...ofBobweight, output: 'rotating', needs: ['bigEndMass', 'shellMass'] },
+  bobweightUnbalance: {
+    calculator: 'bobweight-error',
+    output: 'planeUnbalance',
+    needs: ['bobweightError'],
+    ...ofResidual,
+  },
+  unbalanceFloor: {
+    calculator: 'unbalance-floor',
+    output: 'floor',
+    needs: ['crankMass', 'flywheelMass', 'registerClearance'],
+    ...ofResidual,
+  },
   peakPressure: { ...ofPressure, output: 'peakPressure' },
   peakAngle: { ...ofPressure, output: 'peakAngle' },
   pinMass: {

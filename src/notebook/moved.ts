@@ -12,6 +12,7 @@ export interface Moved {
 const moved: readonly Moved[] = [
   { from: 'bobweight', to: 'balance-factor', sign: 'bankAngle' },
   { from: 'bobweight', to: 'quoted-bobweight', sign: 'bobweight' },
+  { from: 'bobweight', to: 'residual-unbalance', sign: 'bobweightError' },
   { from: 'rotating-inertia', to: 'inertia-through-gears', sign: 'carMass' },
   { from: 'rotating-inertia', to: 'speed-fluctuation', sign: 'energySwing' },
   { from: 'rotating-inertia', to: 'inertia-by-swinging', sign: 'swingTime' },

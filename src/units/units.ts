@@ -130,6 +130,7 @@ group('angularAcceleration', 'both', [
 ]);
 group('speed', 'metric', [
   ['m/s', 'm/s', 1, 'm/sec'],
+  ['mm/s', 'mm/s', 1e-3, 'mm/sec'],
   ['km/h', 'km/h', 1 / 3.6, 'kmh kph kmph'],
 ]);
 group('speed', 'inch', [

@@ -40,7 +40,7 @@ function linkOfThen(
 const bobweight = linkOfThen(
   'bobweight',
   ['bobweight', 'partial-balance', 'bobweight-error', 'bobweight-implied'],
-  { pistonMass: '444 g', bankAngle: '60 deg', bobweight: '1777 g' },
+  { pistonMass: '444 g', bankAngle: '60 deg', bobweight: '1777 g', bobweightError: '7 g' },
 );
 const inertia = linkOfThen(
   'rotating-inertia',
@@ -66,6 +66,7 @@ describe('a link with numbers, made when a page had more parts', () => {
         ['bobweight-implied', 'pistonMass', '444'],
       ],
     ],
+    [bobweight, 'Residual unbalance', [['bobweight-error', 'bobweightError', '7']]],
     [inertia, 'Inertia through the gears', [['inertia-through-gears', 'carMass', '999']]],
     [inertia, 'Speed fluctuation', [['speed-ripple', 'energySwing', '77']]],
     [
@@ -87,7 +88,9 @@ describe('a link with numbers, made when a page had more parts', () => {
 
   it('says for which, as long as its numbers are shown', async () => {
     const page = await site.arrive(bobweight);
-    await expect.poll(() => lines(page)).toEqual(['Balance factor', 'A quoted bobweight']);
+    await expect
+      .poll(() => lines(page))
+      .toEqual(['Balance factor', 'A quoted bobweight', 'Residual unbalance']);
     const piston = field(page, 'bobweight', 'pistonMass', 'baseline');
     await expect.poll(() => piston.inputValue()).toBe('444');
     await page.getByRole('button', { name: 'Back to the example' }).click();
@@ -95,7 +98,7 @@ describe('a link with numbers, made when a page had more parts', () => {
   });
 
   it('of the page as it is now leads nowhere else', async () => {
-    const page = await site.arrive(linkOfThen('bobweight', ['bobweight', 'bobweight-error'], {}));
+    const page = await site.arrive(linkOfThen('bobweight', ['bobweight'], {}));
     await page.locator('.visit').waitFor();
     await page.locator('[data-calculator="bobweight"][data-alive]').waitFor();
     expect(await lines(page)).toEqual([]);
@@ -108,6 +111,12 @@ describe('a link to a place that has gone to another page', () => {
     ['bobweight/#calculator-partial-balance', 'balance-factor/'],
     ['bobweight/#checking-a-quoted-bobweight', 'quoted-bobweight/'],
     ['bobweight/#calculator-bobweight-implied', 'quoted-bobweight/'],
+    ['bobweight/#what-a-gram-does', 'residual-unbalance/'],
+    ['bobweight/#calculator-bobweight-error', 'residual-unbalance/'],
+    [
+      'bobweight/working/#working-bobweight-error',
+      'residual-unbalance/working/#working-bobweight-error',
+    ],
     [
       'bobweight/working/#working-partial-balance',
       'balance-factor/working/#working-partial-balance',

@@ -46,6 +46,7 @@ export const bobweightError = defineCalculator({
     planeUnbalance: unbalance('U_end', 'Unbalance in the worse end plane', {
       phrase: 'The unbalance that this makes at an end of the crank',
       main: true,
+      carries: 'bobweightUnbalance',
     }),
     pinUnbalance: unbalance('U_pin', 'Unbalance at one pin'),
     unbalanceA: unbalance('U_A', 'In plane A'),

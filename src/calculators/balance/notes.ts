@@ -57,6 +57,50 @@ export const notes: NotesOf<typeof quantities> = {
   cylinderSpacing: {
     measure: 'Caliper over the outer edges of two neighbouring bores, less the mean of both bores.',
   },
+  balanceGrade: {
+    measure:
+      'Chosen. ISO 21940-11 lists grades by what the rotor is in, in steps of about 2.5 times.',
+    note: 'The number is the grade: G 6.3 is 6.3 mm/s. The standard’s list is a place to begin, and no order.',
+  },
+  crankMass: { measure: 'Hanging scale, the crank clean, plugs and keys as balanced.' },
+  bobweightsMass: {
+    measure: 'Scale: all clamps complete, as they hang on the pins.',
+    note: 'Zero for a crank that is balanced without bobweights.',
+  },
+  bearingSpan: {
+    measure: 'Rule between the middles of the two main journals that the crank is borne on.',
+    note: 'On the balancing machine and in the engine alike, where both use the end mains.',
+  },
+  cgToBearingA: {
+    measure: 'Balance the crank with its bobweights on an edge; rule from bearing A.',
+    note: 'Negative where it overhangs beyond A. Half of the distance of the bearings where nothing is known.',
+  },
+  residualA: {
+    measure: 'Last spin on the balancing machine: what it reads in plane A.',
+    note: 'Grams at a radius: multiply. 2 g at 75 mm are 150 g·mm.',
+  },
+  residualB: {
+    measure: 'Last spin on the balancing machine: what it reads in plane B.',
+    note: 'Plane B is the one at the flywheel.',
+  },
+  unbalanceFloor: {
+    measure: 'Worked on the same page from mounting, register and bobweights.',
+    note: 'Or from the shop’s own test: take the crank off, put it on again, and look how far the reading moves.',
+  },
+  mountingOffset: {
+    measure:
+      'Dial gauge on a main journal, turned slowly on the machine: half of the run-out it shows.',
+    note: 'Assumed where it was not measured.',
+  },
+  flywheelMass: { measure: 'Scale, with its starter ring, without clutch and bolts.' },
+  registerClearance: {
+    measure: 'Bore of the flywheel less the register of the crank, both by micrometer.',
+    note: 'Dowels that fit closer than the register count in its place.',
+  },
+  bobweightUnbalance: {
+    measure: 'Worked on the same page from the error of every bobweight.',
+    note: 'Zero for a crank that is balanced without bobweights.',
+  },
   bankAngle: { measure: 'From the drawing, or a digital level on each deck.' },
   pistonMasses: {
     measure: 'Scale: every piston bare, clean and dry. Mark each with its place in the list.',

@@ -1,4 +1,16 @@
-import { angle, area, count, length, mass, metalDensity, percent, weighings } from '../quantity.ts';
+import {
+  angle,
+  area,
+  count,
+  gradeSpeed,
+  heavyMass,
+  length,
+  mass,
+  metalDensity,
+  percent,
+  unbalance,
+  weighings,
+} from '../quantity.ts';
 
 /* What hangs on a crankpin, and where a crank is corrected. */
 
@@ -112,6 +124,88 @@ export const cylinderSpacing = length(
   'Cylinder spacing along the crank',
   [30, 70, 115, 200],
   { origin: 'thing', demo: '100.0 mm', plusMinus: 0.05 },
+);
+export const balanceGrade = gradeSpeed(
+  'balanceGrade',
+  'G',
+  'Balance quality grade',
+  [0.1, 2.5, 40, 4000],
+  { origin: 'choice', demo: ['16 mm/s', '6.3 mm/s'] },
+);
+export const crankMass = heavyMass('crankMass', 'm_crank', 'Crank, bare', [0.4, 2.5, 38, 2000], {
+  origin: 'part',
+  demo: ['20.4 kg', '18.1 kg'],
+  plusMinus: 0.05,
+});
+export const bobweightsMass = heavyMass(
+  'bobweightsMass',
+  'm_bobs',
+  'All bobweights together',
+  [0, 0, 15, 200],
+  { origin: 'part', demo: ['6.741 kg', '4.932 kg'], plusMinus: 0.005 },
+);
+export const bearingSpan = length(
+  'bearingSpan',
+  'l_b',
+  'Bearing A to bearing B',
+  [20, 90, 560, 5000],
+  { origin: 'thing', demo: '400 mm', plusMinus: 1 },
+);
+export const cgToBearingA = length(
+  'cgToBearingA',
+  'l_A',
+  'Bearing A to the centre of mass',
+  [-1500, 25, 300, 6500],
+  { origin: 'part', demo: ['203 mm', '201 mm'], plusMinus: 2 },
+);
+export const residualA = unbalance(
+  'residualA',
+  'U_res,A',
+  'Residual read in plane A',
+  [0, 0, 300, 200000],
+  { origin: 'part', demo: ['240 g·mm', '60 g·mm'], plusMinus: 20 },
+);
+export const residualB = unbalance(
+  'residualB',
+  'U_res,B',
+  'Residual read in plane B',
+  [0, 0, 300, 200000],
+  { origin: 'part', demo: ['190 g·mm', '70 g·mm'], plusMinus: 20 },
+);
+export const unbalanceFloor = unbalance(
+  'unbalanceFloor',
+  'U_floor',
+  'Floor at the flywheel’s end',
+  [0, 10, 500, 200000],
+  { origin: 'part', demo: ['279.8 g·mm', '192.8 g·mm'] },
+);
+export const mountingOffset = length(
+  'mountingOffset',
+  'e_m',
+  'Crank’s axis off the axis it turns about on the machine',
+  [0, 0.002, 0.03, 0.5],
+  { origin: 'assumption', demo: '0.0125 mm', plusMinus: 0.005 },
+);
+export const flywheelMass = heavyMass(
+  'flywheelMass',
+  'm_fw',
+  'Flywheel with its starter ring',
+  [0, 1.5, 14, 200],
+  { origin: 'part', demo: ['9.4 kg', '4.6 kg'], plusMinus: 0.02 },
+);
+export const registerClearance = length(
+  'registerClearance',
+  'c_reg',
+  'Clearance of the flywheel on its register',
+  [0, 0.005, 0.08, 1],
+  { origin: 'part', demo: '0.040 mm', plusMinus: 0.005 },
+);
+export const bobweightUnbalance = unbalance(
+  'bobweightUnbalance',
+  'U_bob',
+  'From the bobweights’ error, in the worse end plane',
+  [0, 0, 300, 200000],
+  { origin: 'part', demo: ['119.0 g·mm', '89.2 g·mm'] },
 );
 export const bankAngle = angle('bankAngle', 'γ', 'Angle between the banks', [0, 0, 180, 180], {
   origin: 'thing',

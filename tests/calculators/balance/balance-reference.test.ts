@@ -2,6 +2,7 @@ import { describe, test } from 'vitest';
 import { routes as factorRoutes } from '../../../content/topics/balance-factor/routes.ts';
 import { routes } from '../../../content/topics/bobweight/routes.ts';
 import { routes as quotedRoutes } from '../../../content/topics/quoted-bobweight/routes.ts';
+import { routes as residualRoutes } from '../../../content/topics/residual-unbalance/routes.ts';
 import { bobweightError } from '../../../src/calculators/balance/bobweight-error.ts';
 import { bobweightImplied } from '../../../src/calculators/balance/bobweight-implied.ts';
 import { bobweight } from '../../../src/calculators/balance/bobweight.ts';
@@ -40,7 +41,7 @@ describe('against the parts laid out one by one, and cranks turned with real rod
   });
 
   // Sums of up to twelve throws may cancel to nothing: to the rounding of 1, or of 1 kg·m.
-  test(proves(routes.stiffCrank), () => {
+  test(proves(residualRoutes.stiffCrank), () => {
     const sums = ['forceAlong', 'forceAcross', 'coupleAlong', 'coupleAcross'];
     const unbalances = ['planeUnbalance', 'unbalanceA', 'unbalanceB', 'fractionUnbalance'];
     const size = {
@@ -49,6 +50,6 @@ describe('against the parts laid out one by one, and cranks turned with real rod
       ...within(1e-10, ['primaryForce', 'primaryCouple']),
     };
     const near = { share: 1e-9, size };
-    expectReference(routes.stiffCrank, bobweightError, reference['bobweight-error'], near);
+    expectReference(residualRoutes.stiffCrank, bobweightError, reference['bobweight-error'], near);
   });
 });

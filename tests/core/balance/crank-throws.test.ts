@@ -12,7 +12,7 @@ import {
   type Throw,
   throwSums,
 } from '../../../src/core/balance/crank-throws.ts';
-import { routes } from '../../../content/topics/bobweight/routes.ts';
+import { routes } from '../../../content/topics/residual-unbalance/routes.ts';
 import { proves } from '../../proves.ts';
 import { evenly } from '../../evenly.ts';
 

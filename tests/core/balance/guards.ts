@@ -5,7 +5,16 @@ import { checkParts } from '../../../src/core/balance/matching-parts.ts';
 import { matchParts } from '../../../src/core/balance/part-matching.ts';
 import { partialBalance } from '../../../src/core/balance/partial-balance.ts';
 import { pairOnPins } from '../../../src/core/balance/pin-partners.ts';
+import {
+  balancedMass,
+  bearingShares,
+  gradeOf,
+  permissible,
+  reach,
+  residualOf,
+} from '../../../src/core/balance/residual-unbalance.ts';
 import { depthOfCut, takeOff } from '../../../src/core/balance/take-off.ts';
+import { unbalanceFloor } from '../../../src/core/balance/unbalance-floor.ts';
 import { guarded, type Row, type Tables } from '../guards.ts';
 import { pinParts } from './pin-parts.ts';
 
@@ -25,6 +34,9 @@ function asLong<Q extends keyof typeof lists>(name: Q): readonly Row<Q>[] {
     [name, 'at most', 2, 'as many as the pistons, 2', [0.1, 0.1, 0.1]],
   ];
 }
+const rotor = { crankMass: 18, bobweightsMass: 5, maxSpeed: 880 };
+const bearings = { bearingSpan: 0.4, cgToBearingA: 0.2 };
+const planes = { planeA: -0.19, planeB: 0.19 };
 const single = [{ angle: 0, position: 0, banks: [0] }];
 
 export const balance: Tables = {
@@ -113,6 +125,55 @@ export const balance: Tables = {
         pairOnPins({ bigEndMasses: [...bigEndMasses, ...bigEndMasses] });
       },
       [['bigEndMasses', 'greater than', 0]],
+    ),
+  ],
+  'balance/residual-unbalance.ts': [
+    guarded(rotor, balancedMass, [
+      ['crankMass', 'greater than', 0],
+      ['bobweightsMass', 'at least', 0],
+    ]),
+    guarded({ ...rotor, balanceGrade: 0.0063 }, (given) => permissible(given, given), [
+      ['balanceGrade', 'greater than', 0],
+      ['crankMass', 'greater than', 0],
+      ['bobweightsMass', 'at least', 0],
+      ['maxSpeed', 'greater than', 0],
+    ]),
+    guarded(bearings, bearingShares, [
+      ['bearingSpan', 'greater than', 0],
+      ['cgToBearingA', 'at most', 0.52, '1.3 of the bearing span'],
+      ['cgToBearingA', 'at least', -0.12, 'minus 0.3 of the bearing span'],
+    ]),
+    guarded({ ...bearings, ...planes }, (given) => reach(given, given), [
+      ['bearingSpan', 'greater than', 0],
+      ['planeB', 'a number'],
+      ['planeA', 'less than', 0.19, 'the place of plane B'],
+    ]),
+    guarded({ residualA: 1e-4, residualB: 1e-4 }, (read) => residualOf(read, bearings, planes), [
+      ['residualA', 'at least', 0],
+      ['residualB', 'at least', 0],
+    ]),
+    guarded(rotor, (given) => gradeOf(2e-4, given), [
+      ['maxSpeed', 'greater than', 0],
+      ['crankMass', 'greater than', 0],
+      ['bobweightsMass', 'at least', 0],
+    ]),
+  ],
+  'balance/unbalance-floor.ts': [
+    guarded(
+      {
+        ...rotor,
+        mountingOffset: 1e-5,
+        flywheelMass: 5,
+        registerClearance: 4e-5,
+        bobweightUnbalance: 1e-4,
+      },
+      unbalanceFloor,
+      [
+        ['mountingOffset', 'at least', 0],
+        ['flywheelMass', 'at least', 0],
+        ['registerClearance', 'at least', 0],
+        ['bobweightUnbalance', 'at least', 0],
+      ],
     ),
   ],
   'balance/take-off.ts': [
