@@ -43,7 +43,30 @@ describe('what one page makes of the reader’s numbers', () => {
     await page.waitForURL(/rod-weighing\/#calculator-rod-weighing$/);
   });
 
-  it('follows at the next key, on the page and in another tab', async () => {
+  it('follows at the next key from part to part of a page, through a result on the way', async () => {
+    const page = await site.open('residual-unbalance/');
+    const error = field(page, 'bobweight-error', 'bobweightError', 'baseline');
+    await openFolds(error);
+    await enter(error, '8');
+    const bobweights = field(page, 'unbalance-floor', 'bobweightUnbalance', 'baseline');
+    await openFolds(bobweights);
+    // Twice the error of the example, twice what it makes at the end.
+    await expect.poll(() => bobweights.inputValue()).toMatch(/^237\.99/);
+    await enter(error, '0');
+    await expect.poll(() => bobweights.inputValue()).toBe('0');
+    const crank = field(page, 'unbalance-floor', 'crankMass', 'baseline');
+    await openFolds(crank);
+    await enter(crank, '33.259');
+    const flywheel = field(page, 'unbalance-floor', 'flywheelMass', 'baseline');
+    await enter(flywheel, '15');
+    await enter(field(page, 'unbalance-floor', 'registerClearance', 'baseline'), '0.05');
+    const floor = field(page, 'residual-unbalance', 'unbalanceFloor', 'baseline');
+    await openFolds(floor);
+    // 40 kg 0.0125 mm off: 250 g·mm at this end; 15 kg half of 0.05 mm off: 375. Together 450.7.
+    await expect.poll(() => floor.inputValue()).toMatch(/^450\.7/);
+  });
+
+  it('follows at the next key in other tabs', async () => {
     const { open } = await site.reader();
     const page = await open('bobweight/');
     for (const [name, mass] of [
@@ -53,7 +76,8 @@ describe('what one page makes of the reader’s numbers', () => {
       ['smallEndMass', '150'],
     ] as const)
       await enter(field(page, 'bobweight', name, 'baseline'), mass);
-    const reciprocating = field(page, 'bobweight-error', 'reciprocatingMass', 'baseline');
+    const residual = await open('residual-unbalance/');
+    const reciprocating = field(residual, 'bobweight-error', 'reciprocatingMass', 'baseline');
     await openFolds(reciprocating);
     await expect.poll(() => reciprocating.inputValue()).toBe('680');
     const factor = await open('balance-factor/');

@@ -83,14 +83,14 @@ describe('a number typed in a part that cannot be fetched', () => {
   });
 
   it('is told of where it is seen, though a part in a closed fold was lost first', async () => {
-    const { page } = await arriveCut('bobweight/');
+    const { page } = await arriveCut('residual-unbalance/');
     const folded = page.locator('[data-calculator="bobweight-error"]');
     await folded.dispatchEvent('pointermove');
     await page
       .locator('.stale-note:has(+ [data-calculator="bobweight-error"])')
       .waitFor({ state: 'attached' });
     expect(await page.getByRole('alert').count()).toBe(0);
-    await enter(field(page, 'bobweight', 'pistonMass', 'baseline'), '500');
+    await enter(field(page, 'residual-unbalance', 'crankMass', 'baseline'), '25');
     await says(page.getByRole('alert'), 'the connection is lost');
   });
 

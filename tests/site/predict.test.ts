@@ -108,7 +108,7 @@ it('a section that is led to does not hide the figure', async () => {
   const page = await site.arrive('bobweight/');
   await page.getByRole('link', { name: 'Work it' }).click();
   expect(await figuresUnder(page).count()).toBe(1);
-  const linked = await site.arrive('bobweight/#what-a-gram-does');
+  const linked = await site.arrive('residual-unbalance/#what-a-gram-does');
   expect(await figuresUnder(linked).count()).toBe(1);
 });
 

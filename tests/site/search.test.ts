@@ -62,12 +62,12 @@ describe('what is found', () => {
     await search(page, 'overbalance');
     await says(status(page), /entr.* and .*pages? for “overbalance”/);
     const section = found(page).getByRole('link', { name: 'What a gram does' });
-    expect(await section.getAttribute('href')).toBe('/bobweight/#what-a-gram-does');
+    expect(await section.getAttribute('href')).toBe('/residual-unbalance/#what-a-gram-does');
     const marks = await found(page).locator('mark').allTextContents();
     expect(marks.length).toBeGreaterThan(2);
     for (const mark of marks) expect(mark).toMatch(/overbalanc/i);
     await section.click();
-    await page.waitForURL('**/bobweight/#what-a-gram-does');
+    await page.waitForURL('**/residual-unbalance/#what-a-gram-does');
     await page.locator('details.section[open] #what-a-gram-does').waitFor();
   });
 

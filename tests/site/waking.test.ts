@@ -105,17 +105,18 @@ describe('a page that nobody has written on', () => {
 
   it('follows with every part once the first number is written', async () => {
     const { context } = await site.reader(desk);
-    const page = await arrive(context, 'bobweight/');
+    const page = await arrive(context, 'residual-unbalance/');
     expect(await asleep(page)).toBeGreaterThan(3);
-    await enter(field(page, 'bobweight', 'pistonMass', 'baseline'), '500');
+    await enter(field(page, 'residual-unbalance', 'balanceGrade', 'baseline'), '6.3');
     await expect.poll(() => asleep(page), { timeout: 10_000 }).toBe(0);
     // What another calculator of the page asks for as well stands there, too.
-    await enter(field(page, 'bobweight', 'rodsPerPin', 'baseline'), '1');
-    const other = field(page, 'bobweight-error', 'rodsPerPin', 'baseline');
+    await enter(field(page, 'residual-unbalance', 'crankMass', 'baseline'), '25');
+    const other = field(page, 'unbalance-floor', 'crankMass', 'baseline');
     await openFolds(other);
-    expect(await other.inputValue()).toBe('1');
-    const figure = page.locator('[data-figure="bobweight-bar"]');
-    await expect.poll(() => figure.textContent()).toMatch(/880/);
+    expect(await other.inputValue()).toBe('25');
+    // 6.3 mm/s at 6400 rpm on 25 kg of crank and 6.741 kg of bobweights.
+    const figure = page.locator('[data-figure="grade-scale"]');
+    await expect.poll(() => figure.textContent()).toMatch(/298/);
   });
 
   it('hears of numbers that are written in another tab', async () => {
