@@ -5,7 +5,7 @@ import type { DrawnTopic } from './assembly-topics.ts';
 import { crank, flywheel } from './draw-crank.ts';
 import { cylinder } from './draw-cylinder.ts';
 import { rod } from './draw-rod.ts';
-import { clamp, scales, swing } from './draw-bench.ts';
+import { clamp, rollers, scales, swing } from './draw-bench.ts';
 
 /**
  * Draws the assembly of one set.
@@ -24,6 +24,7 @@ export function drawAssembly(sizes: Sizes): {
     scales(sizes),
     clamp(sizes),
     swing(),
+    rollers(sizes),
   ];
   const targets = Object.assign({}, ...parts.map((part) => part.targets)) as Record<
     DrawnTopic,

@@ -52,6 +52,13 @@ export const partsOfDrawing = {
     side: 'right',
     line: 822,
   },
+  'residual-unbalance': {
+    part: 'main journal on two rollers',
+    out: 'permissible',
+    words: 'Permitted by the grade',
+    side: 'right',
+    line: 910,
+  },
   'balance-factor': {
     part: 'balance mass opposite the crankpin',
     calculator: 'partial-balance',

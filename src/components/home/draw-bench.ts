@@ -90,3 +90,27 @@ export function swing(): Drawn {
     },
   };
 }
+
+/** A main journal of the crank, from the end, on two rollers of the balancing machine. */
+export function rollers(sizes: Sizes): Drawn {
+  const [x, y, roller, ground] = [790, 842, 15, 916];
+  const journal = (sizes.mainDiameter / 2) * small;
+  const rim = (sizes.balanceRadius + 9) * small;
+  // Each roller carries the journal at an angle of 45°.
+  const reach = (journal + roller) * Math.SQRT1_2;
+  const discs = [-1, 1].map((side) => ring(x + side * reach, y + reach, roller)).join('');
+  const post = box(x - reach - 6, y + reach + roller, 12, ground - y - reach - roller);
+  const other = box(x + reach - 6, y + reach + roller, 12, ground - y - reach - roller);
+  const shape = ring(x, y, journal);
+  return {
+    picture: [
+      path('hidden', ring(x, y, rim)),
+      path('part', shape),
+      path('part', discs),
+      path('part', post + other),
+      path('thick', `M${round(x - rim - 10)} ${String(ground)}H${round(x + rim + 10)}`),
+      cross({ x, y }, journal + 8),
+    ].join(''),
+    targets: { 'residual-unbalance': { shape, at: { x: x + journal - 6, y: y + 4 } } },
+  };
+}
