@@ -187,7 +187,7 @@ export const benchGroups: readonly BenchGroup[] = [
     first: 'flywheelInertia',
     names: [
       'flywheelMass',
-      'registerClearance',
+      'flywheelClearance',
       'flywheelFrom',
       'flywheelInertia',
       'flywheelDiameter',

@@ -69,7 +69,7 @@ export const sources: Readonly<Record<string, Source>> = {
   unbalanceFloor: {
     calculator: 'unbalance-floor',
     output: 'floor',
-    needs: ['crankMass', 'flywheelMass', 'registerClearance'],
+    needs: ['crankMass', 'flywheelMass', 'flywheelClearance'],
     ...ofResidual,
   },
   peakPressure: { ...ofPressure, output: 'peakPressure' },

@@ -59,7 +59,7 @@ describe('what one page makes of the reader’s numbers', () => {
     await enter(crank, '33.259');
     const flywheel = field(page, 'unbalance-floor', 'flywheelMass', 'baseline');
     await enter(flywheel, '15');
-    await enter(field(page, 'unbalance-floor', 'registerClearance', 'baseline'), '0.05');
+    await enter(field(page, 'unbalance-floor', 'flywheelClearance', 'baseline'), '0.05');
     const floor = field(page, 'residual-unbalance', 'unbalanceFloor', 'baseline');
     await openFolds(floor);
     // 40 kg 0.0125 mm off: 250 g·mm at this end; 15 kg half of 0.05 mm off: 375. Together 450.7.

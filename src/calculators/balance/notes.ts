@@ -93,7 +93,7 @@ export const notes: NotesOf<typeof quantities> = {
     note: 'Assumed where it was not measured.',
   },
   flywheelMass: { measure: 'Scale, with its starter ring, without clutch and bolts.' },
-  registerClearance: {
+  flywheelClearance: {
     measure: 'Bore of the flywheel less the register of the crank, both by micrometer.',
     note: 'Dowels that fit closer than the register count in its place.',
   },

@@ -193,8 +193,8 @@ export const flywheelMass = heavyMass(
   [0, 1.5, 14, 200],
   { origin: 'part', demo: ['9.4 kg', '4.6 kg'], plusMinus: 0.02 },
 );
-export const registerClearance = length(
-  'registerClearance',
+export const flywheelClearance = length(
+  'flywheelClearance',
   'c_reg',
   'Clearance of the flywheel on its register',
   [0, 0.005, 0.08, 1],

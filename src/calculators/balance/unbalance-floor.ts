@@ -6,7 +6,7 @@ import {
   crankMass,
   flywheelMass,
   mountingOffset,
-  registerClearance,
+  flywheelClearance,
 } from '../quantities.ts';
 import { unbalance } from '../output.ts';
 import { is, millimetres } from '../step.ts';
@@ -24,7 +24,7 @@ export const unbalanceFloor = defineCalculator({
     'crankMass',
     'bobweightsMass',
     'flywheelMass',
-    'registerClearance',
+    'flywheelClearance',
     'bobweightUnbalance',
   ],
   answers: ['floor', 'mountingEnd', 'register', 'worst', 'mounting'],
@@ -33,7 +33,7 @@ export const unbalanceFloor = defineCalculator({
     crankMass,
     bobweightsMass,
     flywheelMass,
-    registerClearance,
+    flywheelClearance,
     bobweightUnbalance,
   },
   outputs: {
@@ -59,7 +59,7 @@ export const unbalanceFloor = defineCalculator({
     ),
     mountingEnd: is('mounting / 2', 'Half of it at each end.', small),
     register: is(
-      'flywheelMass * registerClearance / 2',
+      'flywheelMass * flywheelClearance / 2',
       'A flywheel can sit off the middle by half of its clearance.',
       small,
     ),
@@ -92,19 +92,19 @@ export const unbalanceFloor = defineCalculator({
   ],
   cautions: ['balancing'],
   sources: ['iso-21940-14', 'mancuso-couplings'],
-  sweep: { input: 'registerClearance', output: 'floor' },
-  solve: { input: 'registerClearance', output: 'floor' },
+  sweep: { input: 'flywheelClearance', output: 'floor' },
+  solve: { input: 'flywheelClearance', output: 'floor' },
   exercise: {
     ask: 'floor',
     tolerance: 0.01,
-    given: { mountingOffset: 0.4, flywheelMass: 0.4, registerClearance: 0.4 },
+    given: { mountingOffset: 0.4, flywheelMass: 0.4, flywheelClearance: 0.4 },
     also: [
       {
         kind: 'number',
         ask: 'mounting',
         given: { mountingOffset: 0.4, crankMass: 0.3, bobweightsMass: 0.3 },
       },
-      { kind: 'number', ask: 'register', given: { flywheelMass: 0.4, registerClearance: 0.4 } },
+      { kind: 'number', ask: 'register', given: { flywheelMass: 0.4, flywheelClearance: 0.4 } },
     ],
   },
 });

@@ -8,7 +8,7 @@ export interface FloorInput extends Pick<BalancedRotor, 'crankMass' | 'bobweight
   /** [kg] */
   readonly flywheelMass: number;
   /** [m] Diametral clearance of the flywheel on its register. */
-  readonly registerClearance: number;
+  readonly flywheelClearance: number;
   /** [kg·m] What the error of the bobweights makes in the worse end plane. */
   readonly bobweightUnbalance: number;
 }
@@ -30,7 +30,7 @@ export function unbalanceFloor(input: FloorInput): {
   readonly worst: number;
 } {
   const mounting = balancedMass(input) * atLeast(input, 'mountingOffset');
-  const register = (atLeast(input, 'flywheelMass') * atLeast(input, 'registerClearance')) / 2;
+  const register = (atLeast(input, 'flywheelMass') * atLeast(input, 'flywheelClearance')) / 2;
   const bobweights = atLeast(input, 'bobweightUnbalance');
   return {
     mounting,

@@ -11,7 +11,7 @@ const parts: FloorInput = {
   bobweightsMass: 2,
   mountingOffset: 12e-6,
   flywheelMass: 4,
-  registerClearance: 20e-6,
+  flywheelClearance: 20e-6,
   bobweightUnbalance: 120e-6,
 };
 
@@ -40,7 +40,7 @@ describe('properties', () => {
         const { mounting, register, floor, worst } = unbalanceFloor({
           ...parts,
           mountingOffset: e,
-          registerClearance: c,
+          flywheelClearance: c,
           bobweightUnbalance: u,
         });
         expect(floor).toBeGreaterThanOrEqual(Math.max(mounting / 2, register, u) * (1 - 1e-12));

@@ -80,18 +80,25 @@ export function logScale(
   };
 }
 
-/** What both scales must hold: speeds [rad/s] and distances [m], with room around the marks. */
+/**
+ * What both scales must hold: speeds [rad/s] and distances [m], with room for the words beside the marks, and for the
+ * lines of the chosen grades as far as the right edge, where they are named.
+ */
 export function rangesOf(marks: readonly GradeMarks[]): {
   readonly speeds: readonly [number, number];
   readonly distances: readonly [number, number];
 } {
   const speeds = marks.map(({ speed }) => speed);
+  const [slowest, fastest] = [Math.min(...speeds), Math.max(...speeds)];
+  // Words on the outer sides need a third of the width each: the farther apart the speeds, the more beyond them.
+  const beyond = Math.min(12, Math.max(2.2, (fastest / slowest) ** 1.6));
   const distances = marks
     .flatMap(({ permitted, read, floor }) => [permitted, read, floor])
     .filter((each): each is number => each !== undefined && each > 0);
+  const ends = marks.map(({ grade }) => grade / (fastest * beyond));
   return {
-    speeds: [Math.min(...speeds) / 2.2, Math.max(...speeds) * 2.2],
-    distances: [Math.min(...distances) / 3, Math.max(...distances) * 2.5],
+    speeds: [slowest / beyond, fastest * beyond],
+    distances: [Math.min(Math.min(...distances) / 3, ...ends) / 1.1, Math.max(...distances) * 2.5],
   };
 }
 
