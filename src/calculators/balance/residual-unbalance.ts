@@ -5,6 +5,9 @@ import {
   gradeOf,
   permissible as permissibleOf,
   residualOf,
+  type BalancedRotor,
+  type Bearings,
+  type CorrectionPlanes,
 } from '../../core/balance/residual-unbalance.ts';
 import { above, atLeast } from '../../core/refuse.ts';
 import { defineCalculator, optional, type Absent } from '../define.ts';
@@ -162,17 +165,17 @@ export const residualUnbalance = defineCalculator({
   },
 });
 
-/** What the two readings amount to, where both are there. */
-function reached(
-  input: Parameters<typeof bearingShares>[0] &
-    Parameters<typeof gradeOf>[1] &
-    Parameters<typeof residualOf>[2] & {
-      readonly balanceGrade: number;
-      readonly residualA?: number | undefined;
-      readonly residualB?: number | undefined;
-    },
-) {
-  if (input.residualA === undefined || input.residualB === undefined)
+/** A crank on its bearings, and what was read of it. */
+interface Read extends BalancedRotor, Bearings, CorrectionPlanes {
+  readonly balanceGrade: number;
+  readonly residualA?: number | undefined;
+  readonly residualB?: number | undefined;
+}
+
+/** What the two readings amount to; each without a result while one of them is missing. */
+function reached(input: Read) {
+  const { residualA: readA, residualB: readB } = input;
+  if (readA === undefined || readB === undefined)
     return {
       gradeReached: unread,
       residualForce: unread,
@@ -181,15 +184,14 @@ function reached(
       residual: unread,
       allowanceUsed: unread,
     };
-  const { residualA: atA, residualB: atB } = input;
-  const { atBearings, whole } = residualOf({ residualA: atA, residualB: atB }, input, input);
-  const gradeReached = gradeOf(whole, input);
+  const read = residualOf({ residualA: readA, residualB: readB }, input, input);
+  const gradeReached = gradeOf(read.whole, input);
   return {
     gradeReached,
-    residualForce: Math.max(atBearings.a, atBearings.b) * input.maxSpeed ** 2,
-    atBearingA: atBearings.a,
-    atBearingB: atBearings.b,
-    residual: whole,
+    residualForce: Math.max(read.atBearings.a, read.atBearings.b) * input.maxSpeed ** 2,
+    atBearingA: read.atBearings.a,
+    atBearingB: read.atBearings.b,
+    residual: read.whole,
     allowanceUsed: gradeReached / input.balanceGrade,
   };
 }

@@ -46,7 +46,7 @@ export function balancedMass(rotor: Pick<BalancedRotor, 'crankMass' | 'bobweight
  *
  * @param grade `balanceGrade` [m/s], the number of the grade being in mm/s
  * @throws OutOfDomain for a grade, a mass or a speed that is not above 0
- * Source: ISO 21940-11:2016, 6 (ISO 1940-1:2003 before).
+ * Source: ISO 21940-11:2016, the definition of the balance quality grade (ISO 1940-1:2003 before), as quoted by others.
  */
 export function permissible(
   grade: { readonly balanceGrade: number },
