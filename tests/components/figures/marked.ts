@@ -59,6 +59,14 @@ export const markedBy: Readonly<Record<string, Marked>> = {
     beside: 'drivingMass overrunMass',
     without: 'acceleration engineRise netTorque',
   },
+  'grade-scale': {
+    marks: [10, 6],
+    drawn:
+      'balanceGrade eccentricity floorGrade gradeReached maxSpeed permissible residualA residualB ' +
+      'unbalanceFloor',
+    beside: 'residual',
+    without: 'bobweightsMass correctionA correctionB crankMass residualForce',
+  },
   'groove-section': {
     marks: [30, 13],
     drawn:
