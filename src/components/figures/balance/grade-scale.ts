@@ -91,7 +91,7 @@ export function rangesOf(marks: readonly GradeMarks[]): {
   const speeds = marks.map(({ speed }) => speed);
   const [slowest, fastest] = [Math.min(...speeds), Math.max(...speeds)];
   // Words on the outer sides need a third of the width each: the farther apart the speeds, the more beyond them.
-  const beyond = Math.min(12, Math.max(2.5, (fastest / slowest) ** 2));
+  const beyond = Math.min(12, Math.max(2.8, (fastest / slowest) ** 2));
   const distances = marks
     .flatMap(({ permitted, read, floor }) => [permitted, read, floor])
     .filter((each): each is number => each !== undefined && each > 0);
