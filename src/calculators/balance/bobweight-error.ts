@@ -1,9 +1,5 @@
-import {
-  length,
-  planeUnbalance,
-  primaryParts,
-  throwSums,
-} from '../../core/balance/crank-throws.ts';
+import { planeUnbalance, primaryParts, throwSums } from '../../core/balance/crank-throws.ts';
+import { length } from '../../core/balance/vectors.ts';
 import { wholeRods } from '../../core/balance/bobweight.ts';
 import { above } from '../../core/refuse.ts';
 import { crankLayout, throwsOf } from './crank-layout.choices.ts';

@@ -1,5 +1,6 @@
 import { crankPins, factorBy, leastFactor, primaryLeft } from '../../core/balance/crank-pins.ts';
-import { length as sizeOf, throwSums } from '../../core/balance/crank-throws.ts';
+import { throwSums } from '../../core/balance/crank-throws.ts';
+import { length as sizeOf } from '../../core/balance/vectors.ts';
 import {
   displacement as displacementOf,
   meanPistonSpeed,
@@ -20,6 +21,7 @@ import { throwsOf } from './crank-layout.choices.ts';
 import { noBobweights } from './layout.words.ts';
 
 const anyFactor: Absent = { absent: 'none to choose: the pins cancel one another' };
+const banksAllRound: Absent = { absent: 'more than two banks stand all round the crank' };
 const without = (what: string): Absent => ({ absent: `enter ${what}` });
 
 /** What the layout of an engine and its main sizes settle before anything is weighed. */
@@ -72,7 +74,7 @@ export const crankLayout = defineCalculator({
     cylinders: count('N_cyl', 'Cylinders', { carries: 'cylinders' }),
     pins: count('N_pin', 'Crankpins (a split one counts once)'),
     places: count('N_pl', 'Pins, or halves of split pins'),
-    bankAngle: angle('γ', 'Angle between the outer banks', { carries: 'bankAngle' }),
+    bankAngle: maybe(angle('γ', 'Angle between the banks', { carries: 'bankAngle' })),
     forceFactor: ratio('k_F', 'Throws added up: force'),
     coupleFactor: ratio('k_M', 'Throws added up: couple, in pin spacings'),
     forceLeft: ratio('k_1F', 'Greatest primary force left with this factor, in F₁'),
@@ -86,6 +88,7 @@ export const crankLayout = defineCalculator({
     const { bore: B, stroke: S, rodLength: L, maxSpeed: red, missedShiftSpeed: over } = input;
     return {
       ...crank,
+      bankAngle: crank.bankAngle ?? banksAllRound,
       reciprocatingFraction: factorBy(throws) === 'none' ? anyFactor : leastFactor,
       displacement:
         B === undefined || S === undefined
@@ -114,7 +117,10 @@ export const crankLayout = defineCalculator({
     pins: is(tex('\\q{pins}', 'table'), 'The same with both halves of a split pin as one.'),
     rodsPerPin: is(tex('\\q{rodsPerPin}', 'table'), 'Rods on each of those places.'),
     cylinders: is('places * rodsPerPin', 'Every place with its rods.'),
-    bankAngle: is(tex('\\q{bankAngle}', 'table'), 'From the first bank to the last.'),
+    bankAngle: is(
+      tex('\\q{bankAngle}', 'table'),
+      'From the first bank to the second; none with more than two.',
+    ),
     forceFactor: is(
       tex('\\q{forceFactor} = \\left|\\textstyle\\sum e^{i\\theta}\\right|', 'sum over parts'),
       'Unit throws added as arrows, each at its own angle.',
@@ -188,6 +194,7 @@ export const crankLayout = defineCalculator({
     'All cylinders are alike, throws stand exactly at their angles, and pins are evenly spaced. Where pins carry different masses, their differences are an unbalance of their own, on every layout.',
     'A throw with two halves is a split pin: each half carries one rod, and takes a bobweight of its own.',
     'Rods side by side on one pin are taken in one plane, and so are the halves of a split pin.',
+    'The rods of a radial are taken as alike, each on the pin itself. A master rod with link rods on it departs from that by a few per cent of its force.',
     'Only what repeats once a turn is counted. Second-order forces stay on most layouts, and no counterweight reaches them.',
     'Counterweights of a crank that needs no bobweights are not idle: they relieve its main bearings.',
     'The stroke is twice the throw. An offset of bore or pin, which lengthens it a little, is left out.',

@@ -13,9 +13,20 @@ import { throwsOf, tradeFactorOf, type CrankLayout } from './crank-layout.choice
 export const noBobweights =
   'No bobweights needed: with the same mass on every pin the throws cancel, so that the balancing machine reads the same with equal bobweights or with none.';
 
-const small = ['no', 'one', 'two', 'three', 'four', 'five', 'six'] as const;
+const small = [
+  'no',
+  'one',
+  'two',
+  'three',
+  'four',
+  'five',
+  'six',
+  'seven',
+  'eight',
+  'nine',
+] as const;
 
-/** A number of things in words up to six: `three pins`. */
+/** A number of things in words up to nine: `three pins`. */
 function counted(count: number, one: string): string {
   return `${small[count] ?? String(count)} ${one}${count === 1 ? '' : 's'}`;
 }
@@ -38,10 +49,12 @@ export function needsBobweights(id: CrankLayout): boolean {
 
 /** How many bobweights the balancing machine needs, or why none. */
 export function bobweightsWords(id: CrankLayout): string {
-  const { pins, places, bobweights } = crankPins(throwsOf(id));
+  const { pins, places, bobweights, rodsPerPin } = crankPins(throwsOf(id));
   if (bobweights === 0) return noBobweights;
   const each = places > pins ? ', each clamped at the angle of its half pin' : '';
-  return `${counted(bobweights, 'bobweight').replace(/^./, (letter) => letter.toUpperCase())} to make${each}.`;
+  const master =
+    rodsPerPin > 2 ? ' A master rod with its link rods is counted as so many equal rods.' : '';
+  return `${counted(bobweights, 'bobweight').replace(/^./, (letter) => letter.toUpperCase())} to make${each}.${master}`;
 }
 
 /** What counterweights leave with one half: a force and a couple that rotate backward. */

@@ -1,5 +1,6 @@
-import type { Vector } from './crank-throws.ts';
 import { partialBalance, type PartialBalance } from './partial-balance.ts';
+import { added, vectorAt, type Vector } from './vectors.ts';
+import { turningParts } from './turning-parts.ts';
 
 /**
  * The primary forces [N] on one crankpin at one crank angle. `along` is the middle of the banks, away from the
@@ -31,25 +32,19 @@ export function counterTurning(pin: PartialBalance): CounterTurning {
   const { inertiaForce, forward, forwardLeft, backwardShare } = partialBalance(pin);
   const { crankAngle: theta, bankAngle, rodsPerPin, reciprocatingFraction } = pin;
   const banks = rodsPerPin === 1 ? [0] : [-bankAngle / 2, bankAngle / 2];
-  const pulls = banks.map((bank) => vector(inertiaForce * Math.cos(theta - bank), bank));
-  const counterweight = vector(-rodsPerPin * reciprocatingFraction * inertiaForce, theta);
+  const pulls = banks.map((bank) => vectorAt(inertiaForce * Math.cos(theta - bank), bank));
+  const counterweight = vectorAt(-rodsPerPin * reciprocatingFraction * inertiaForce, theta);
   return {
     pulls,
-    forward: vector(forward, theta),
-    backward: banks.map((bank) => vector(inertiaForce / 2, 2 * bank - theta)),
+    forward: vectorAt(forward, theta),
+    backward: banks.map(
+      (bank) => turningParts([{ angle: theta, bank, size: inertiaForce }], 1).backward,
+    ),
     counterweight,
-    left: [...pulls, counterweight].reduce(add),
+    left: added(...pulls, counterweight),
     path: {
       along: Math.abs(forwardLeft + backwardShare * inertiaForce),
       across: Math.abs(forwardLeft - backwardShare * inertiaForce),
     },
   };
-}
-
-function vector(size: number, angle: number): Vector {
-  return { along: size * Math.cos(angle), across: size * Math.sin(angle) };
-}
-
-function add(one: Vector, other: Vector): Vector {
-  return { along: one.along + other.along, across: one.across + other.across };
 }

@@ -12,8 +12,8 @@ export interface CrankPins {
   readonly places: number;
   /** Bobweights that a balancing machine needs: one at every place, or 0 where equal ones cancel. */
   readonly bobweights: number;
-  /** [rad] From the first bank to the last, 0 to π; 0 for one bank. */
-  readonly bankAngle: number;
+  /** [rad] Between the two banks, 0 to π; 0 for one bank. Undefined for more, which stand all round. */
+  readonly bankAngle: number | undefined;
 }
 
 /**
@@ -31,14 +31,14 @@ export function crankPins(throws: readonly Throw[]): CrankPins {
   const [rodsPerPin = 0] = rods;
   if (rods.size !== 1 || rodsPerPin < 1)
     throw new RangeError('Every throw of a layout carries the same number of rods, at least one.');
-  const banks = throws.flatMap((one) => one.banks);
+  const banks = [...new Set(throws.flatMap((one) => one.banks))];
   return {
     cylinders: throws.length * rodsPerPin,
     rodsPerPin,
     pins: new Set(throws.map(({ position }) => position)).size,
     places: throws.length,
     bobweights: isCancelled ? 0 : throws.length,
-    bankAngle: Math.max(...banks) - Math.min(...banks),
+    bankAngle: banks.length > 2 ? undefined : Math.max(...banks) - Math.min(...banks),
   };
 }
 

@@ -1,10 +1,7 @@
 import { above, below, finite, refusal } from '../refuse.ts';
-
-/** A vector across the crank: `along` the first throw, `across` 90° further in the sense of rotation. */
-export interface Vector {
-  readonly along: number;
-  readonly across: number;
-}
+import { turningParts } from './turning-parts.ts';
+import { inTwoPlanes } from './two-planes.ts';
+import { length, scaled, sumOf, type Vector } from './vectors.ts';
 
 /** One place where a bobweight is clamped: a pin, or half of a split pin. */
 export interface Throw {
@@ -14,11 +11,6 @@ export interface Throw {
   readonly position: number;
   /** [rad] Bank of each rod on it, from the vertical, in the sense of rotation. */
   readonly banks: readonly number[];
-}
-
-/** Length of a vector, with no unit of its own. */
-export function length(vector: Vector): number {
-  return Math.hypot(vector.along, vector.across);
 }
 
 /**
@@ -32,8 +24,8 @@ export function length(vector: Vector): number {
 export function throwSums(throws: readonly Throw[]): { force: Vector; couple: Vector } {
   atLeastOne(throws);
   return {
-    force: sum(throws, ({ angle }) => [1, angle]),
-    couple: sum(throws, ({ angle, position }) => [position, angle]),
+    force: sumOf(throws, ({ angle }) => [1, angle]),
+    couple: sumOf(throws, ({ angle, position }) => [position, angle]),
   };
 }
 
@@ -51,18 +43,19 @@ export function primaryParts(throws: readonly Throw[]): {
   readonly backward: { readonly force: number; readonly couple: number };
 } {
   atLeastOne(throws);
-  const rods = throws.flatMap(({ angle, position, banks }) =>
-    banks.map((bank) => ({ angle, position, bank })),
+  const force = turningParts(
+    throws.flatMap(({ angle, banks }) => banks.map((bank) => ({ angle, bank, size: 1 }))),
+    1,
+  );
+  const couple = turningParts(
+    throws.flatMap(({ angle, position, banks }) =>
+      banks.map((bank) => ({ angle, bank, size: position })),
+    ),
+    1,
   );
   return {
-    forward: {
-      force: length(sum(rods, ({ angle }) => [0.5, angle])),
-      couple: length(sum(rods, ({ angle, position }) => [position / 2, angle])),
-    },
-    backward: {
-      force: length(sum(rods, ({ angle, bank }) => [0.5, 2 * bank - angle])),
-      couple: length(sum(rods, ({ angle, bank, position }) => [position / 2, 2 * bank - angle])),
-    },
+    forward: { force: length(force.forward), couple: length(couple.forward) },
+    backward: { force: length(force.backward), couple: length(couple.backward) },
   };
 }
 
@@ -89,32 +82,10 @@ export function planeUnbalance(
   const a = above(crank, 'cylinderSpacing');
   const zB = finite(crank, 'planeB');
   const zA = below(crank, 'planeA', zB, 'the place of plane B');
-  const share = (z: number, sign: 1 | -1): Vector => ({
-    along: (sign * u * (z * force.along - a * couple.along)) / (zB - zA),
-    across: (sign * u * (z * force.across - a * couple.across)) / (zB - zA),
-  });
-  return { atA: share(zB, 1), atB: share(zA, -1) };
+  return inTwoPlanes({ force: scaled(force, u), couple: scaled(couple, u * a) }, { zA, zB });
 }
 
 function atLeastOne(throws: readonly Throw[]): void {
   const crank = { crankLayout: throws.length };
   if (throws.length < 1) throw refusal(crank, 'crankLayout', 'at least', 1, 'one throw');
-}
-
-function sum<T>(list: readonly T[], polar: (item: T) => readonly [number, number]): Vector {
-  let along = 0;
-  let across = 0;
-  let size = 0;
-  for (const item of list) {
-    const [radius, angle] = polar(item);
-    along += radius * Math.cos(angle);
-    across += radius * Math.sin(angle);
-    size += Math.abs(radius);
-  }
-  // Throws that cancel leave a few 1e-16 of rounding, which would show as a force that is not there.
-  const rounding = size * 1e-14;
-  return {
-    along: Math.abs(along) <= rounding ? 0 : along,
-    across: Math.abs(across) <= rounding ? 0 : across,
-  };
 }

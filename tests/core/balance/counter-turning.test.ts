@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { counterTurning } from '../../../src/core/balance/counter-turning.ts';
-import { length, type Vector } from '../../../src/core/balance/crank-throws.ts';
+import { length, type Vector } from '../../../src/core/balance/vectors.ts';
 import { partialBalance, type PartialBalance } from '../../../src/core/balance/partial-balance.ts';
 
 const degrees = Math.PI / 180;

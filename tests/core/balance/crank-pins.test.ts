@@ -13,7 +13,8 @@ import {
   leastFactor,
   primaryLeft,
 } from '../../../src/core/balance/crank-pins.ts';
-import { length, throwSums, type Throw } from '../../../src/core/balance/crank-throws.ts';
+import { throwSums, type Throw } from '../../../src/core/balance/crank-throws.ts';
+import { length } from '../../../src/core/balance/vectors.ts';
 import {
   displacement,
   meanPistonSpeed,
@@ -22,12 +23,13 @@ import {
 import { crankLayout } from '../../../src/calculators/balance/crank-layout.ts';
 import { proves } from '../../proves.ts';
 import { evenly } from '../../evenly.ts';
+import { must } from '../../calculators/must.ts';
 
 const half = { reciprocatingFraction: leastFactor };
 
 /** Pins, places for a bobweight, rods on each, bobweights needed, bank angle [degrees]; and what settles the factor. */
 const byHand: Readonly<
-  Record<CrankLayout, readonly [number, number, number, number, number, FactorBy]>
+  Record<CrankLayout, readonly [number, number, number, number, number | undefined, FactorBy]>
 > = {
   single: [1, 1, 1, 1, 0, 'choice'],
   'inline-2-360': [2, 2, 1, 2, 0, 'choice'],
@@ -40,8 +42,14 @@ const byHand: Readonly<
   'inline-5': [5, 5, 1, 5, 0, 'choice'],
   'inline-6': [6, 6, 1, 0, 0, 'none'],
   'v2-45': [1, 1, 2, 1, 45, 'choice'],
+  'v2-52': [1, 1, 2, 1, 52, 'choice'],
   'v2-60': [1, 1, 2, 1, 60, 'choice'],
+  'v2-75': [1, 1, 2, 1, 75, 'choice'],
   'v2-90': [1, 1, 2, 1, 90, 'result'],
+  'v2-45-split': [1, 2, 1, 2, 45, 'result'],
+  'v2-52-split': [1, 2, 1, 2, 52, 'result'],
+  'v2-60-split': [1, 2, 1, 2, 60, 'result'],
+  'v2-75-split': [1, 2, 1, 2, 75, 'result'],
   'v4-90': [2, 2, 2, 2, 90, 'result'],
   'v6-90-common': [3, 3, 2, 3, 90, 'result'],
   'v6-90-split': [3, 6, 1, 6, 90, 'choice'],
@@ -55,6 +63,11 @@ const byHand: Readonly<
   'flat-2': [2, 2, 1, 2, 180, 'choice'],
   'flat-4': [4, 4, 1, 0, 180, 'none'],
   'flat-6': [6, 6, 1, 0, 180, 'none'],
+  // More than two banks have no angle between them.
+  'radial-3': [1, 1, 3, 1, undefined, 'result'],
+  'radial-5': [1, 1, 5, 1, undefined, 'result'],
+  'radial-7': [1, 1, 7, 1, undefined, 'result'],
+  'radial-9': [1, 1, 9, 1, undefined, 'result'],
 };
 
 describe('closed forms', () => {
@@ -64,9 +77,10 @@ describe('closed forms', () => {
     expect(found).toMatchObject({ pins, places, rodsPerPin, bobweights });
     expect(found.cylinders).toBe(places * rodsPerPin);
     // Its name says how many: V8 is eight, an in-line three three.
-    const named = /^(?:inline|v|flat)-?(\d+)/.exec(id)?.[1] ?? '1';
+    const named = /^(?:inline|v|flat|radial)-?(\d+)/.exec(id)?.[1] ?? '1';
     expect(found.cylinders).toBe(Number(named));
-    expect((found.bankAngle * 180) / Math.PI).toBeCloseTo(bank, 12);
+    if (bank === undefined) expect(found.bankAngle).toBeUndefined();
+    else expect((must(found.bankAngle) * 180) / Math.PI).toBeCloseTo(bank, 12);
     expect(factorBy(throwsOf(id))).toBe(by);
   });
 
@@ -149,7 +163,8 @@ describe('properties', () => {
         }));
         const { bankAngle, ...counts } = crankPins(throwsOf(id));
         expect(crankPins(turned)).toMatchObject(counts);
-        expect(crankPins(turned).bankAngle).toBeCloseTo(bankAngle, 12);
+        if (bankAngle === undefined) expect(crankPins(turned).bankAngle).toBeUndefined();
+        else expect(crankPins(turned).bankAngle).toBeCloseTo(bankAngle, 12);
       }),
     );
   });

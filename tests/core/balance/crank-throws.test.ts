@@ -6,12 +6,12 @@ import {
   throwsOf,
 } from '../../../src/calculators/balance/crank-layout.choices.ts';
 import {
-  length,
   planeUnbalance,
   primaryParts,
   type Throw,
   throwSums,
 } from '../../../src/core/balance/crank-throws.ts';
+import { length } from '../../../src/core/balance/vectors.ts';
 import { routes } from '../../../content/topics/residual-unbalance/routes.ts';
 import { proves } from '../../proves.ts';
 import { evenly } from '../../evenly.ts';

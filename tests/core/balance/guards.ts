@@ -1,6 +1,10 @@
+import { balanceShafts } from '../../../src/core/balance/balance-shafts.ts';
 import { impliedEnds, pinBobweight, wholeRods } from '../../../src/core/balance/bobweight.ts';
+import { crankBobweights } from '../../../src/core/balance/crank-bobweights.ts';
 import { primaryLeft } from '../../../src/core/balance/crank-pins.ts';
 import { planeUnbalance, primaryParts, throwSums } from '../../../src/core/balance/crank-throws.ts';
+import { carriedWeights, perfectWeights } from '../../../src/core/balance/crank-weights.ts';
+import { cylindersOf, mostCylinders } from '../../../src/core/balance/cylinders.ts';
 import { checkParts } from '../../../src/core/balance/matching-parts.ts';
 import { matchParts } from '../../../src/core/balance/part-matching.ts';
 import { partialBalance } from '../../../src/core/balance/partial-balance.ts';
@@ -13,6 +17,7 @@ import {
   reach,
   residualOf,
 } from '../../../src/core/balance/residual-unbalance.ts';
+import { shakingAt, shakingForces } from '../../../src/core/balance/shaking-forces.ts';
 import { depthOfCut, takeOff } from '../../../src/core/balance/take-off.ts';
 import { unbalanceFloor } from '../../../src/core/balance/unbalance-floor.ts';
 import { guarded, type Row, type Tables } from '../guards.ts';
@@ -38,8 +43,17 @@ const rotor = { crankMass: 18, bobweightsMass: 5, maxSpeed: 880 };
 const bearings = { bearingSpan: 0.4, cgToBearingA: 0.2 };
 const planes = { planeA: -0.19, planeB: 0.19 };
 const single = [{ angle: 0, position: 0, banks: [0] }];
+const cylinder = { angle: 0, bank: 0, position: 0 };
+const sizes = { reciprocatingMass: 0.7, stroke: 0.08, rodLength: 0.15 };
+const engine = [{ ...cylinder, ...sizes }];
+const shaking = shakingForces(engine, { maxSpeed: 600 });
 
 export const balance: Tables = {
+  'balance/balance-shafts.ts': [
+    guarded({ maxSpeed: 600 }, (run) => balanceShafts(shaking, run, 2), [
+      ['maxSpeed', 'greater than', 0],
+    ]),
+  ],
   'balance/bobweight.ts': [
     guarded({ rodsPerPin: 2 }, (pin) => wholeRods(pin, 3), [
       ['rodsPerPin', 'at least', 1],
@@ -78,6 +92,33 @@ export const balance: Tables = {
       ['shellMass', 'at least', 0],
     ]),
   ],
+  'balance/crank-bobweights.ts': [
+    guarded(
+      { rotatingMass: 0.9, reciprocatingMass: 0.7, stroke: 0.08, reciprocatingFraction: 0.5 },
+      ({ reciprocatingMass, reciprocatingFraction, ...pin }) =>
+        crankBobweights(
+          [{ ...pin, angle: 0, position: 0, reciprocatingMasses: [reciprocatingMass] }],
+          { reciprocatingFraction },
+        ),
+      [
+        ['rotatingMass', 'at least', 0],
+        ['reciprocatingMass', 'greater than', 0],
+        ['stroke', 'greater than', 0],
+        ['reciprocatingFraction', 'at least', 0],
+        ['reciprocatingFraction', 'at most', 1],
+      ],
+    ),
+  ],
+  'balance/crank-weights.ts': [
+    guarded({ reciprocatingFraction: 0.5 }, (given) => carriedWeights(engine, given), [
+      ['reciprocatingFraction', 'at least', 0],
+      ['reciprocatingFraction', 'at most', 1],
+    ]),
+    guarded({ planeA: -0.2, planeB: 0.2 }, (planes) => perfectWeights(engine, planes), [
+      ['planeA', 'a number'],
+      ['planeB', 'greater than', -0.2, 'the place of plane A'],
+    ]),
+  ],
   'balance/crank-pins.ts': [
     guarded({ reciprocatingFraction: 0.4 }, (balance) => primaryLeft(single, balance), [
       ['reciprocatingFraction', 'at least', 0],
@@ -101,6 +142,40 @@ export const balance: Tables = {
         ['planeB', 'a number'],
       ],
     ),
+  ],
+  'balance/cylinders.ts': [
+    guarded(
+      { ...sizes, cylinderSpacing: 0.1 },
+      (alike) => shakingForces(cylindersOf(single, alike), { maxSpeed: 600 }),
+      [['cylinderSpacing', 'greater than', 0]],
+    ),
+    guarded(
+      { cylinders: 1 },
+      ({ cylinders }) =>
+        shakingForces(
+          Array.from({ length: cylinders }, (_, position) => ({ ...cylinder, ...sizes, position })),
+          { maxSpeed: 600 },
+        ),
+      [
+        ['cylinders', 'at least', 1, 'one cylinder', 0],
+        ['cylinders', 'at most', mostCylinders, undefined, mostCylinders + 1],
+      ],
+    ),
+  ],
+  'balance/shaking-forces.ts': [
+    guarded(
+      { ...sizes, maxSpeed: 600 },
+      ({ maxSpeed, ...own }) => shakingForces([{ ...cylinder, ...own }], { maxSpeed }),
+      [
+        ['reciprocatingMass', 'greater than', 0],
+        ['stroke', 'greater than', 0],
+        ['rodLength', 'greater than', 0.04, 'half the stroke'],
+        ['maxSpeed', 'at least', 0],
+      ],
+    ),
+    guarded({ crankAngle: 0.3 }, (crank) => shakingAt(shaking, crank), [
+      ['crankAngle', 'a number'],
+    ]),
   ],
   'balance/matching-parts.ts': [
     guarded(lists, checkParts, [

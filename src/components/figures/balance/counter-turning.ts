@@ -1,5 +1,5 @@
 import { counterTurning, type CounterTurning } from '../../../core/balance/counter-turning.ts';
-import { length, type Vector } from '../../../core/balance/crank-throws.ts';
+import { length, type Vector } from '../../../core/balance/vectors.ts';
 import { numberOf } from '../read.ts';
 import type { FigureSet } from '../types.ts';
 

@@ -10,7 +10,7 @@ import {
   spreadRound,
 } from '../../../../src/components/figures/balance/counter-turning.ts';
 import { demoWork } from '../../../../src/components/calculator/demo-work.ts';
-import { length, type Vector } from '../../../../src/core/balance/crank-throws.ts';
+import { length, type Vector } from '../../../../src/core/balance/vectors.ts';
 
 const { input, output } = demoWork(partialBalance).sets.baseline;
 
