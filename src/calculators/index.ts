@@ -26,6 +26,7 @@ import { rodMaterials } from './rods/rod-materials.ts';
 import { rodShank } from './rods/rod-shank.ts';
 import { rodWeighing } from './rods/rod-weighing.ts';
 import { rotatingInertia } from './inertia/rotating-inertia.ts';
+import { shakingForces } from './balance/shaking-forces.ts';
 import { speedRipple } from './inertia/speed-ripple.ts';
 import { unbalanceFloor } from './balance/unbalance-floor.ts';
 import { wristPin } from './pins/wrist-pin.ts';
@@ -39,6 +40,7 @@ export const calculators = {
   bobweight,
   'part-matching': partMatching,
   'partial-balance': partialBalance,
+  'shaking-forces': shakingForces,
   'bobweight-implied': bobweightImplied,
   'residual-unbalance': residualUnbalance,
   'unbalance-floor': unbalanceFloor,

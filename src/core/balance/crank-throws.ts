@@ -1,5 +1,5 @@
 import { above, below, finite, refusal } from '../refuse.ts';
-import { turningParts } from './turning-parts.ts';
+import { turningParts, type Order, type TurningParts } from './turning-parts.ts';
 import { inTwoPlanes } from './two-planes.ts';
 import { length, scaled, sumOf, type Vector } from './vectors.ts';
 
@@ -30,29 +30,34 @@ export function throwSums(throws: readonly Throw[]): { force: Vector; couple: Ve
 }
 
 /**
- * The primary shaking of equal cylinders, in F₁ = m_rec r ω² and F₁ times the pin spacing. Each rod's
- * straight-line force is ½ rotating with the crank and ½ rotating against it; the forward parts add at the
- * throw's own angle θ, the backward ones at 2β − θ, β being the rod's bank.
+ * The shaking of equal cylinders in one order, as turning parts: force in F₁ = m_rec r ω² (or F₂ = λF₁), couple in that
+ * times the pin spacing, about the crank’s middle.
  *
  * Rods on one pin are taken in one plane. Counterweights are absent.
  * @throws OutOfDomain when there is no throw
- * Source: own derivation after T. Bevan, The Theory of Machines, ch. 14 (direct and reverse cranks).
+ * Source: as {@link turningParts}.
  */
+export function layoutParts(
+  throws: readonly Throw[],
+  order: Order,
+): { readonly force: TurningParts; readonly couple: TurningParts } {
+  atLeastOne(throws);
+  const parts = (size: (one: Throw) => number): TurningParts =>
+    turningParts(
+      throws.flatMap((one) =>
+        one.banks.map((bank) => ({ angle: one.angle, bank, size: size(one) })),
+      ),
+      order,
+    );
+  return { force: parts(() => 1), couple: parts(({ position }) => position) };
+}
+
+/** The sizes of the primary {@link layoutParts}. Throws as they do. */
 export function primaryParts(throws: readonly Throw[]): {
   readonly forward: { readonly force: number; readonly couple: number };
   readonly backward: { readonly force: number; readonly couple: number };
 } {
-  atLeastOne(throws);
-  const force = turningParts(
-    throws.flatMap(({ angle, banks }) => banks.map((bank) => ({ angle, bank, size: 1 }))),
-    1,
-  );
-  const couple = turningParts(
-    throws.flatMap(({ angle, position, banks }) =>
-      banks.map((bank) => ({ angle, bank, size: position })),
-    ),
-    1,
-  );
+  const { force, couple } = layoutParts(throws, 1);
   return {
     forward: { force: length(force.forward), couple: length(couple.forward) },
     backward: { force: length(force.backward), couple: length(couple.backward) },

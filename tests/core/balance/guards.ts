@@ -2,7 +2,7 @@ import { balanceShafts } from '../../../src/core/balance/balance-shafts.ts';
 import { impliedEnds, pinBobweight, wholeRods } from '../../../src/core/balance/bobweight.ts';
 import { crankBobweights } from '../../../src/core/balance/crank-bobweights.ts';
 import { primaryLeft } from '../../../src/core/balance/crank-pins.ts';
-import { planeUnbalance, primaryParts, throwSums } from '../../../src/core/balance/crank-throws.ts';
+import { layoutParts, planeUnbalance, throwSums } from '../../../src/core/balance/crank-throws.ts';
 import { carriedWeights, perfectWeights } from '../../../src/core/balance/crank-weights.ts';
 import { cylindersOf, mostCylinders } from '../../../src/core/balance/cylinders.ts';
 import { checkParts } from '../../../src/core/balance/matching-parts.ts';
@@ -126,7 +126,7 @@ export const balance: Tables = {
     ]),
   ],
   'balance/crank-throws.ts': [
-    ...[throwSums, primaryParts].map((sums) =>
+    ...[throwSums, (throws: typeof single) => layoutParts(throws, 2)].map((sums) =>
       guarded({ crankLayout: single }, ({ crankLayout }) => sums(crankLayout), [
         ['crankLayout', 'at least', 1, 'one throw', []],
       ]),

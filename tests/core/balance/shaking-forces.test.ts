@@ -20,7 +20,9 @@ import {
 import { pathOf, type TurningParts } from '../../../src/core/balance/turning-parts.ts';
 import { length, type Vector } from '../../../src/core/balance/vectors.ts';
 import { pistonMotion } from '../../../src/core/motion/piston-motion.ts';
+import { routes } from '../../../content/topics/shaking-forces/routes.ts';
 import { evenly } from '../../evenly.ts';
+import { proves } from '../../proves.ts';
 
 const degrees = Math.PI / 180;
 
@@ -290,22 +292,25 @@ const engines = fc.uniqueArray(cylinder, {
 const fast = { maxSpeed: 3 };
 
 describe('properties', () => {
-  test('turning the whole engine turns all vectors and changes no size', () => {
-    fc.assert(
-      fc.property(engines, evenly(-7, 7), evenly(-7, 7), (engine, turn, theta) => {
-        const moved = engine.map((one) => ({
-          ...one,
-          angle: one.angle + turn,
-          bank: one.bank + turn,
-        }));
-        const before = shakingAt(shakingForces(engine, fast), { crankAngle: theta });
-        const after = shakingAt(shakingForces(moved, fast), { crankAngle: theta });
-        for (const what of ['force', 'couple'] as const)
-          for (const order of ['primary', 'secondary', 'together'] as const)
-            expect(length(after[what][order])).toBeCloseTo(length(before[what][order]), 9);
-      }),
-    );
-  });
+  test(
+    proves(routes.mirrored, 'turning the whole engine turns all vectors and changes no size'),
+    () => {
+      fc.assert(
+        fc.property(engines, evenly(-7, 7), evenly(-7, 7), (engine, turn, theta) => {
+          const moved = engine.map((one) => ({
+            ...one,
+            angle: one.angle + turn,
+            bank: one.bank + turn,
+          }));
+          const before = shakingAt(shakingForces(engine, fast), { crankAngle: theta });
+          const after = shakingAt(shakingForces(moved, fast), { crankAngle: theta });
+          for (const what of ['force', 'couple'] as const)
+            for (const order of ['primary', 'secondary', 'together'] as const)
+              expect(length(after[what][order])).toBeCloseTo(length(before[what][order]), 9);
+        }),
+      );
+    },
+  );
 
   test('turning the crank alone by θ is the same as the crank angle θ', () => {
     fc.assert(
@@ -319,7 +324,7 @@ describe('properties', () => {
     );
   });
 
-  test('a mirror image has mirrored vectors', () => {
+  test(proves(routes.mirrored, 'a mirror image has mirrored vectors'), () => {
     fc.assert(
       fc.property(engines, (engine) => {
         const image = engine.map((one) => ({ ...one, angle: -one.angle, bank: -one.bank }));
@@ -340,7 +345,7 @@ describe('properties', () => {
     );
   });
 
-  test('an engine shakes as its parts do together', () => {
+  test(proves(routes.mirrored, 'an engine shakes as its parts do together'), () => {
     fc.assert(
       fc.property(engines, fc.integer({ min: 0, max: 8 }), evenly(-7, 7), (engine, at, theta) => {
         const parts = [engine.slice(0, at), engine.slice(at)].filter((part) => part.length > 0);
@@ -360,7 +365,7 @@ describe('properties', () => {
     );
   });
 
-  test('moving the plane of reference takes the force times the distance off the couple', () => {
+  test(proves(routes.planeMoved), () => {
     fc.assert(
       fc.property(engines, evenly(-1, 1), evenly(-7, 7), (engine, referencePlane, theta) => {
         const here = shakingAt(shakingForces(engine, fast), { crankAngle: theta });
@@ -383,7 +388,7 @@ describe('properties', () => {
     );
   });
 
-  test('with the two perfect counterweights nothing rotates forward; the rest stays as it was', () => {
+  test(proves(routes.perfectWeights), () => {
     fc.assert(
       fc.property(engines, evenly(-0.6, -0.1), evenly(0.1, 0.6), (engine, planeA, planeB) => {
         const bare = shakingForces(engine, fast);

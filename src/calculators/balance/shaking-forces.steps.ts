@@ -1,0 +1,129 @@
+import { grams, is, tex } from '../step.ts';
+
+const newtons = { force: 'N' } as const;
+
+/** The working of shaking forces: one cylinder, then what the layout makes of it, then what counterweights leave. */
+export const steps = {
+  inertiaForce: is(
+    'reciprocatingMass * stroke / 2 * maxSpeed^2',
+    'Mass times throw times the square of the speed: the greatest primary force of one cylinder.',
+    { units: { force: 'N', mass: 'kg', length: 'm' }, source: 'khurmi-gupta-2009' },
+  ),
+  secondaryOne: is(
+    'inertiaForce * stroke / (2 * rodLength)',
+    'Times throw over rod length: the greatest secondary force of one cylinder.',
+    { units: { force: 'N', length: 'm' }, source: 'khurmi-gupta-2009' },
+  ),
+  forwardForce: is(
+    tex(
+      '\\q{forwardForce} = \\left|\\textstyle\\sum \\tfrac12 e^{i\\alpha}\\right|',
+      'sum over parts',
+    ),
+    'Half of each cylinder’s pull rotates with the crank, at the angle α of its throw.',
+    { source: 'bevan-2005' },
+  ),
+  backwardForce: is(
+    tex(
+      '\\q{backwardForce} = \\left|\\textstyle\\sum \\tfrac12 e^{i(2\\beta-\\alpha)}\\right|',
+      'sum over parts',
+    ),
+    'The other half rotates against it, mirrored in the line of its bank β.',
+    { source: 'bevan-2005' },
+  ),
+  forwardCouple: is(
+    tex(
+      '\\q{forwardCouple} = \\left|\\textstyle\\sum \\tfrac12 z\\,e^{i\\alpha}\\right|',
+      'sum over parts',
+    ),
+    'The same, each weighted by its place z along the crank, in pin spacings from the middle.',
+    { source: 'bosch-handbook' },
+  ),
+  backwardCouple: is(
+    tex(
+      '\\q{backwardCouple} = \\left|\\textstyle\\sum \\tfrac12 z\\,e^{i(2\\beta-\\alpha)}\\right|',
+      'sum over parts',
+    ),
+    'And what rotates against the crank.',
+    { source: 'bosch-handbook' },
+  ),
+  secondForce: is(
+    tex(
+      '\\q{secondForce} = \\left|\\textstyle\\sum \\tfrac12 e^{i(2\\alpha-\\beta)}\\right| + \\left|\\textstyle\\sum \\tfrac12 e^{i(3\\beta-2\\alpha)}\\right|',
+      'sum over parts',
+    ),
+    'Twice a turn: both halves of every cylinder turn at twice crank speed, and their sums meet.',
+    { source: 'bosch-handbook' },
+  ),
+  secondCouple: is(
+    tex(
+      '\\q{secondCouple} = \\left|\\textstyle\\sum \\tfrac12 z\\,e^{i(2\\alpha-\\beta)}\\right| + \\left|\\textstyle\\sum \\tfrac12 z\\,e^{i(3\\beta-2\\alpha)}\\right|',
+      'sum over parts',
+    ),
+    'And their couple.',
+    { source: 'bosch-handbook' },
+  ),
+  primaryForce: is(
+    '(abs(1 - 2 * reciprocatingFraction) * forwardForce + backwardForce) * inertiaForce',
+    'Counterweights with the factor f leave |1 − 2f| of the forward part. It meets the backward one twice in a turn.',
+    { units: newtons },
+  ),
+  primaryForceLeast: is(
+    'abs(abs(1 - 2 * reciprocatingFraction) * forwardForce - backwardForce) * inertiaForce',
+    'And stands opposite to it twice.',
+    { units: newtons },
+  ),
+  primaryCouple: is(
+    '(abs(1 - 2 * reciprocatingFraction) * forwardCouple + backwardCouple) * inertiaForce * cylinderSpacing',
+    'The same for the couple, about the middle of the crank.',
+    { units: { force: 'N', length: 'm', torque: 'Nm' } },
+  ),
+  primaryCoupleLeast: is(
+    'abs(abs(1 - 2 * reciprocatingFraction) * forwardCouple - backwardCouple) * inertiaForce * cylinderSpacing',
+    'And at its least.',
+    { units: { force: 'N', length: 'm', torque: 'Nm' } },
+  ),
+  secondaryForce: is(
+    'secondForce * secondaryOne',
+    'No counterweight changes what comes twice a turn.',
+    { units: newtons },
+  ),
+  secondaryCouple: is(
+    'secondCouple * secondaryOne * cylinderSpacing',
+    'And its couple, about the middle of the crank.',
+    { units: { force: 'N', length: 'm', torque: 'Nm' } },
+  ),
+  heldForce: is(
+    '2 * reciprocatingFraction * forwardForce * inertiaForce',
+    'What the counterweights take of the forward part: with 50 per cent all of it.',
+    { units: newtons },
+  ),
+  heldCouple: is(
+    '2 * reciprocatingFraction * forwardCouple * inertiaForce * cylinderSpacing',
+    'And of the forward couple.',
+    { units: { force: 'N', length: 'm', torque: 'Nm' } },
+  ),
+  forceNow: is(
+    tex(
+      '\\q{forceNow} = \\left|\\textstyle\\sum \\left(F_1\\cos\\psi + F_2\\cos 2\\psi\\right)e^{i\\beta} - f F_1 e^{i(\\alpha+\\theta)}\\right|,\\; \\psi = \\theta+\\alpha-\\beta',
+      'sum over parts',
+    ),
+    'Every pull along its own bore, less the counterweight opposite its throw, as arrows at this crank angle.',
+  ),
+  coupleNow: is(
+    tex(
+      '\\q{coupleNow} = \\left|\\textstyle\\sum z\\left[\\left(F_1\\cos\\psi + F_2\\cos 2\\psi\\right)e^{i\\beta} - f F_1 e^{i(\\alpha+\\theta)}\\right]\\right|',
+      'sum over parts',
+    ),
+    'The same, each at its distance z from the middle of the crank.',
+  ),
+  rods: is(tex('\\q{rods}', 'table'), 'Counted from the layout.'),
+  pinBobweight: is(
+    'rotatingMass + reciprocatingFraction * rods * reciprocatingMass',
+    'What rotates with the pin, and the factor’s share of what reciprocates on it.',
+    { units: grams, source: 'bevan-2005' },
+  ),
+  bobweights: is(
+    tex('\\q{bobweights}', 'table'),
+    'One for each pin or half of a pin, unless the throws cancel with equal ones.',
+  ),
+};
