@@ -8,7 +8,7 @@ import {
   type Pull,
   type TurningParts,
 } from './turning-parts.ts';
-import { added, sumOf, type Vector } from './vectors.ts';
+import { added, type Vector } from './vectors.ts';
 
 /** Crank speed [rad/s], and the place [m] about which couples are taken: the crank’s middle where none is given. */
 export interface Running {
@@ -56,17 +56,18 @@ export function shakingForces(
         return { angle, bank, size: arm(position) * size };
       }),
       order,
+      order === 1
+        ? weights.map(({ angle, position, unbalance }) => ({
+            angle,
+            size: arm(position) * unbalance * omega ** 2,
+          }))
+        : [],
     );
-  const distance = (position: number): number => position - plane;
-  const weight = turningWeights(weights, omega, distance);
-  const [force, couple] = [of(1, () => 1), of(1, distance)];
-  return {
-    primary: {
-      force: { ...force, forward: added(force.forward, weight.force) },
-      couple: { ...couple, forward: added(couple.forward, weight.couple) },
-    },
-    secondary: { force: of(2, () => 1), couple: of(2, distance) },
-  };
+  const all = (order: Order): OrderOfShaking => ({
+    force: of(order, () => 1),
+    couple: of(order, (position) => position - plane),
+  });
+  return { primary: all(1), secondary: all(2) };
 }
 
 function pullsOf(cylinder: Cylinder, omega: number) {
@@ -74,18 +75,6 @@ function pullsOf(cylinder: Cylinder, omega: number) {
   const L = above(cylinder, 'rodLength', r, 'half the stroke');
   const primary = above(cylinder, 'reciprocatingMass') * r * omega ** 2;
   return { ...cylinder, primary, secondary: (primary * r) / L };
-}
-
-function turningWeights(
-  weights: readonly CrankWeight[],
-  omega: number,
-  distance: (position: number) => number,
-): { readonly force: Vector; readonly couple: Vector } {
-  const pull = ({ unbalance }: CrankWeight): number => unbalance * omega ** 2;
-  return {
-    force: sumOf(weights, (weight) => [pull(weight), weight.angle]),
-    couple: sumOf(weights, (weight) => [distance(weight.position) * pull(weight), weight.angle]),
-  };
 }
 
 /** Primary and secondary of one thing, and both together. */

@@ -24,14 +24,20 @@ export interface TurningParts {
  * Straight-line pulls of one order as their two turning parts. With the crank at θ, throw at α and bank at β the piston
  * pulls with P cos n(θ + α − β) along β. That is ½P at the angle nθ + nα − (n − 1)β and ½P at (n + 1)β − nα − nθ.
  *
+ * @param weights what turns with the forward part besides, each whole: of order 1 the weights on the crank
  * Source: T. Bevan, The Theory of Machines (2005), ch. 14 (direct and reverse cranks); own derivation for n = 2.
  */
-export function turningParts(pulls: readonly Pull[], order: Order): TurningParts {
+export function turningParts(
+  pulls: readonly Pull[],
+  order: Order,
+  weights: readonly { readonly size: number; readonly angle: number }[] = [],
+): TurningParts {
+  const halves = pulls.map(({ angle, bank, size }) => ({
+    size: size / 2,
+    angle: order * angle - (order - 1) * bank,
+  }));
   return {
-    forward: sumOf(pulls, ({ angle, bank, size }) => [
-      size / 2,
-      order * angle - (order - 1) * bank,
-    ]),
+    forward: sumOf([...halves, ...weights], ({ size, angle }) => [size, angle]),
     backward: sumOf(pulls, ({ angle, bank, size }) => [
       size / 2,
       (order + 1) * bank - order * angle,
