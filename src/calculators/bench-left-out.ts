@@ -99,6 +99,7 @@ export const leftOut: Readonly<Record<keyof typeof leftOutWords, readonly Quanti
   ],
   question: [
     'areaFrom',
+    'balanceShafts',
     'commonSpeed',
     'coldStartTemperature',
     'crankAcceleration',

@@ -55,7 +55,7 @@ describe('what shakes an engine', () => {
     );
     await says(page.locator('[data-calculator="shaking-forces"]'), 'What comes twice a turn stays');
     await choose(page, 'baseline', 'radial-7');
-    await says(caption, 'turning with the crank');
+    await says(caption, 'rotating with the crank');
     expect(await figure.locator('.piston').count()).toBe(14);
   });
 
@@ -67,6 +67,7 @@ describe('what shakes an engine', () => {
     await says(figure.locator('table').first(), /At 41°/);
     await enter(figure.getByRole('textbox', { name: 'Crank angle' }), '90');
     await says(figure.locator('table').first(), /At 90°/);
+    await figure.locator('.grip').evaluate((node) => node.scrollIntoView({ block: 'center' }));
     const grip = await figure.locator('.grip').boundingBox();
     const axis = await figure.locator('.pin').last().boundingBox();
     if (grip === null || axis === null) throw new Error('Nothing is drawn.');
@@ -108,11 +109,15 @@ describe('a layout that has more than two banks', () => {
       'A master rod with its link rods is counted as so many equal rods.',
     );
     await page.goto('bobweight/');
+    await page.locator('[data-calculator="bobweight"]').hover();
+    await page.locator('[data-calculator="bobweight"][data-alive]').waitFor();
     const rods = field(page, 'bobweight', 'rodsPerPin', 'baseline');
     await openFolds(rods);
     await expect.poll(() => rods.inputValue()).toBe('7');
     // The page on one pin of a V knows two rods at most, and says so.
     await page.goto('balance-factor/');
+    await page.locator('[data-calculator="partial-balance"]').hover();
+    await page.locator('[data-calculator="partial-balance"][data-alive]').waitFor();
     await says(page.locator('[data-calculator="partial-balance"]'), /at most 2/);
   });
 });

@@ -4,7 +4,7 @@ import { defineRoutes } from '../../../src/checks/route.ts';
 export const routes = defineRoutes({
   exactPistons: {
     kind: 'second route',
-    say: 'Every ready layout from the exact motion of its pistons: their pulls and the counterweights added up at 360 angles of a turn, and split by a Fourier sum into what turns with and against the crank, once and twice a turn.',
+    say: 'Every ready layout from the exact motion of its pistons: their pulls and the counterweights added up at 360 angles of a turn, and split by a Fourier sum into what rotates with and against the crank, once and twice a turn.',
     legs: [
       'shaking-forces.primaryForce',
       'shaking-forces.primaryForceLeast',
@@ -31,7 +31,7 @@ export const routes = defineRoutes({
   },
   classical: {
     kind: 'closed form',
-    say: 'The classical results to the last digits of a double: nothing from an in-line six or a V12, 4 m r ω² λ of an in-line four, F₁ |cos γ| backward on a V-twin, a turning couple of √10 on a cross-plane V8, a sideways 4√2 F₂ on a flat-plane one, 1½ F₂ turning backward on a radial of three.',
+    say: 'The classical results to the last digits of a double: nothing from an in-line six or a V12, 4 m r ω² λ of an in-line four, F₁ |cos γ| backward on a V-twin, a couple of √10 on a cross-plane V8 that rotates with the crank, a sideways 4√2 F₂ on a flat-plane one, 1½ F₂ rotating backward on a radial of three.',
     legs: [
       'shaking-forces.forwardForce',
       'shaking-forces.backwardForce',
@@ -45,6 +45,16 @@ export const routes = defineRoutes({
     kind: 'closed form',
     say: 'An evenly firing V6 at 90°: (√3 − 1)/2 in the counterweights brings the couple into one plane, one half makes it a circle of half that size.',
     legs: ['shaking-forces.primaryCouple', 'shaking-forces.primaryCoupleLeast'],
+  },
+  shaftsByHand: {
+    kind: 'closed form',
+    say: 'Balance shafts by hand: ½ m r of a single, √3/2 m r of an in-line three, m r λ/2 on each shaft of an in-line four; and what is left with them is the rest alone.',
+    legs: [
+      'shaking-forces.shaftForce',
+      'shaking-forces.shaftCouple',
+      'shaking-forces.pairForce',
+      'shaking-forces.pairCouple',
+    ],
   },
   weighedByHand: {
     kind: 'closed form',

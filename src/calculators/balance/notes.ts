@@ -139,6 +139,11 @@ export const notes: NotesOf<typeof quantities> = {
       'Chosen, from the parts: offset pins, valve reliefs or a chamfer on one side tell left from right.',
     note: 'Pins and rings fit either bank.',
   },
+  balanceShafts: {
+    measure:
+      'Look for a geared shaft beside the crank: how many, how fast, and which way each turns.',
+    note: 'Each is taken to carry just what it is for.',
+  },
   crankLayout: {
     measure:
       'Count the cylinders, look at the crank from its front end, and take the row whose throws stand as these do.',

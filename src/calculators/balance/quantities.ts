@@ -287,5 +287,6 @@ export const cutDensity = metalDensity(
   [1.5, 2.6, 7.9, 20],
   { origin: 'thing', demo: ['2.70', '2.76'], plusMinus: 0.02 },
 );
+export { balanceShafts } from './balance-shafts.choices.ts';
 export { partBanks } from './part-banks.choices.ts';
 export { crankLayout } from './crank-layout.choices.ts';

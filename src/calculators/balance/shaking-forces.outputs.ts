@@ -1,4 +1,4 @@
-import { count, load, mass, ratio, torque } from '../output.ts';
+import { count, load, mass, maybe, ratio, torque, unbalance } from '../output.ts';
 
 /** What the page of shaking forces works out: first what is left, then what is held, then what both are made of. */
 export const outputs = {
@@ -33,6 +33,17 @@ export const outputs = {
   backwardCouple: ratio('k_M,bwd', 'Couple rotating against the crank, in F₁ times spacing'),
   secondForce: ratio('k_2F', 'Greatest secondary force, in F₂'),
   secondCouple: ratio('k_2M', 'Greatest secondary couple, in F₂ times spacing'),
+  shaftForce: maybe(unbalance('U_1', 'Shaft against the crank: its unbalance')),
+  shaftCouple: maybe(
+    unbalance('U_1M', 'Shaft against the crank: two weights opposite, one pin spacing apart, each'),
+  ),
+  pairForce: maybe(unbalance('U_2', 'Pair at twice crank speed: unbalance of the greater shaft')),
+  pairCouple: maybe(
+    unbalance(
+      'U_2M',
+      'Pair at twice crank speed: two weights opposite, one pin spacing apart, each',
+    ),
+  ),
   rods: count('n_r', 'Rods on each pin or half of a pin'),
   pinBobweight: mass('m_bob', 'Bobweight of one pin, or of half a split pin'),
   bobweights: count('N_bob', 'Bobweights that the balancing machine needs'),

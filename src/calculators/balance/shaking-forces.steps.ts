@@ -1,4 +1,4 @@
-import { grams, is, tex } from '../step.ts';
+import { grams, is, ratio, tex } from '../step.ts';
 
 const newtons = { force: 'N' } as const;
 
@@ -62,33 +62,43 @@ export const steps = {
     'And their couple.',
     { source: 'bosch-handbook' },
   ),
+  stays: ratio(
+    'j_1',
+    'when(balanceShafts == "one", 0, when(balanceShafts == "both", 0, 1))',
+    'A shaft against the crank takes all that rotates backward; without one all of it stays.',
+  ),
+  staysTwice: ratio(
+    'j_2',
+    'when(balanceShafts == "pair", 0, when(balanceShafts == "both", 0, 1))',
+    'A pair at twice crank speed takes all that comes twice a turn; without one all of it stays.',
+  ),
   primaryForce: is(
-    '(abs(1 - 2 * reciprocatingFraction) * forwardForce + backwardForce) * inertiaForce',
+    '(abs(1 - 2 * reciprocatingFraction) * forwardForce + stays * backwardForce) * inertiaForce',
     'Counterweights with the factor f leave |1 − 2f| of the forward part. It meets the backward one twice in a turn.',
     { units: newtons },
   ),
   primaryForceLeast: is(
-    'abs(abs(1 - 2 * reciprocatingFraction) * forwardForce - backwardForce) * inertiaForce',
+    'abs(abs(1 - 2 * reciprocatingFraction) * forwardForce - stays * backwardForce) * inertiaForce',
     'And stands opposite to it twice.',
     { units: newtons },
   ),
   primaryCouple: is(
-    '(abs(1 - 2 * reciprocatingFraction) * forwardCouple + backwardCouple) * inertiaForce * cylinderSpacing',
+    '(abs(1 - 2 * reciprocatingFraction) * forwardCouple + stays * backwardCouple) * inertiaForce * cylinderSpacing',
     'The same for the couple, about the middle of the crank.',
     { units: { force: 'N', length: 'm', torque: 'Nm' } },
   ),
   primaryCoupleLeast: is(
-    'abs(abs(1 - 2 * reciprocatingFraction) * forwardCouple - backwardCouple) * inertiaForce * cylinderSpacing',
+    'abs(abs(1 - 2 * reciprocatingFraction) * forwardCouple - stays * backwardCouple) * inertiaForce * cylinderSpacing',
     'And at its least.',
     { units: { force: 'N', length: 'm', torque: 'Nm' } },
   ),
   secondaryForce: is(
-    'secondForce * secondaryOne',
+    'staysTwice * secondForce * secondaryOne',
     'No counterweight changes what comes twice a turn.',
     { units: newtons },
   ),
   secondaryCouple: is(
-    'secondCouple * secondaryOne * cylinderSpacing',
+    'staysTwice * secondCouple * secondaryOne * cylinderSpacing',
     'And its couple, about the middle of the crank.',
     { units: { force: 'N', length: 'm', torque: 'Nm' } },
   ),
@@ -107,7 +117,7 @@ export const steps = {
       '\\q{forceNow} = \\left|\\textstyle\\sum \\left(F_1\\cos\\psi + F_2\\cos 2\\psi\\right)e^{i\\beta} - f F_1 e^{i(\\alpha+\\theta)}\\right|,\\; \\psi = \\theta+\\alpha-\\beta',
       'sum over parts',
     ),
-    'Every pull along its own bore, less the counterweight opposite its throw, as arrows at this crank angle.',
+    'Every pull along its own bore, less the counterweight opposite its throw, as arrows at this crank angle; balance shafts take their part off.',
   ),
   coupleNow: is(
     tex(
@@ -115,6 +125,30 @@ export const steps = {
       'sum over parts',
     ),
     'The same, each at its distance z from the middle of the crank.',
+  ),
+  shaftForce: is(
+    'backwardForce * reciprocatingMass * stroke / 2',
+    'Mass times radius that makes the backward part, turning against the crank.',
+    { units: { unbalance: 'gmm', mass: 'g', length: 'mm' } },
+  ),
+  shaftCouple: is(
+    'backwardCouple * reciprocatingMass * stroke / 2',
+    'The same for the couple: a weight at each end of one pin spacing; further apart they are lighter.',
+    { units: { unbalance: 'gmm', mass: 'g', length: 'mm' } },
+  ),
+  pairForce: is(
+    tex(
+      '\\q{pairForce} = \\tfrac14\\lambda\\,m r \\max\\left(\\left|\\textstyle\\sum \\tfrac12 e^{i(2\\alpha-\\beta)}\\right|, \\left|\\textstyle\\sum \\tfrac12 e^{i(3\\beta-2\\alpha)}\\right|\\right)',
+      'sum over parts',
+    ),
+    'At twice the speed a quarter of the mass times radius does; the forward and the backward shaft each carry their sum.',
+  ),
+  pairCouple: is(
+    tex(
+      '\\q{pairCouple} = \\tfrac14\\lambda\\,m r \\max\\left(\\left|\\textstyle\\sum \\tfrac12 z\\,e^{i(2\\alpha-\\beta)}\\right|, \\left|\\textstyle\\sum \\tfrac12 z\\,e^{i(3\\beta-2\\alpha)}\\right|\\right)',
+      'sum over parts',
+    ),
+    'And for the couple.',
   ),
   rods: is(tex('\\q{rods}', 'table'), 'Counted from the layout.'),
   pinBobweight: is(

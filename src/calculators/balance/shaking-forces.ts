@@ -1,12 +1,14 @@
+import { behindShafts } from '../../core/balance/balance-shafts.ts';
 import { crankBobweights } from '../../core/balance/crank-bobweights.ts';
-import { layoutParts } from '../../core/balance/crank-throws.ts';
+import { layoutParts, type Throw } from '../../core/balance/crank-throws.ts';
 import { carriedWeights } from '../../core/balance/crank-weights.ts';
 import { cylindersOf } from '../../core/balance/cylinders.ts';
 import { shakingAt, shakingForces as shakingOf } from '../../core/balance/shaking-forces.ts';
-import { pathOf } from '../../core/balance/turning-parts.ts';
+import { pathOf, type TurningParts } from '../../core/balance/turning-parts.ts';
 import { length as sizeOf } from '../../core/balance/vectors.ts';
-import { defineCalculator } from '../define.ts';
+import { defineCalculator, type Absent } from '../define.ts';
 import {
+  balanceShafts,
   crankAngle,
   crankLayout,
   cylinderSpacing,
@@ -17,10 +19,30 @@ import {
   rotatingMass,
   stroke,
 } from '../quantities.ts';
+import { shaftsOf } from './balance-shafts.choices.ts';
 import { throwsOf } from './crank-layout.choices.ts';
 import { noBobweights } from './layout.words.ts';
 import { outputs } from './shaking-forces.outputs.ts';
 import { steps } from './shaking-forces.steps.ts';
+
+/** What a layout makes of one cylinder’s force, in it and in it times the pin spacing. */
+function sharesOf(throws: readonly Throw[]) {
+  const [first, second] = [layoutParts(throws, 1), layoutParts(throws, 2)];
+  const greater = ({ forward, backward }: TurningParts): number =>
+    Math.max(sizeOf(forward), sizeOf(backward));
+  return {
+    forwardForce: sizeOf(first.force.forward),
+    backwardForce: sizeOf(first.force.backward),
+    forwardCouple: sizeOf(first.couple.forward),
+    backwardCouple: sizeOf(first.couple.backward),
+    secondForce: pathOf(second.force).most,
+    secondCouple: pathOf(second.couple).most,
+    greaterForce: greater(second.force),
+    greaterCouple: greater(second.couple),
+  };
+}
+
+const noShaft: Absent = { absent: 'no such shaft is chosen' };
 
 /** What shakes an engine of any layout once and twice a turn, and what counterweights leave of it. */
 export const shakingForces = defineCalculator({
@@ -53,20 +75,27 @@ export const shakingForces = defineCalculator({
     maxSpeed,
     cylinderSpacing,
     rotatingMass,
+    balanceShafts,
     crankAngle,
   },
   outputs,
   compute(input) {
-    const { stroke: S, reciprocatingMass: m, rodLength: L, maxSpeed: omega } = input;
+    const { stroke: S, reciprocatingMass: m, rodLength: L, cylinderSpacing: a } = input;
     const throws = throwsOf(input.crankLayout);
+    const shafts = shaftsOf(input.balanceShafts);
     const engine = cylindersOf(throws, input);
-    const left = shakingOf(engine, input, carriedWeights(engine, input));
-    const bare = shakingOf(engine, input);
-    const [force, couple] = [pathOf(left.primary.force), pathOf(left.primary.couple)];
-    const { force: forceNow, couple: coupleNow } = shakingAt(left, input);
-    const [first, second] = [layoutParts(throws, 1), layoutParts(throws, 2)];
-    const inertiaForce = (m * S * omega ** 2) / 2;
+    const fitted = shakingOf(engine, input, carriedWeights(engine, input));
+    const now = shakingAt(behindShafts(fitted, input, shafts), input);
+    const { greaterForce, greaterCouple, ...shares } = sharesOf(throws);
+    const inertiaForce = (m * S * input.maxSpeed ** 2) / 2;
+    const secondaryOne = (inertiaForce * S) / (2 * L);
+    // From the shares, and not from the sum of pulls and counterweights, in which little is left of two large numbers.
     const taken = 2 * input.reciprocatingFraction;
+    const rest = Math.abs(1 - taken);
+    const [forward, backward] = [rest * shares.forwardForce, shares.backwardForce];
+    const [forwardM, backwardM] = [rest * shares.forwardCouple, shares.backwardCouple];
+    const stays = shafts.one ? 0 : 1;
+    const staysTwice = shafts.pair ? 0 : 1;
     const { bobweights, areNeeded } = crankBobweights(
       throws.map(({ angle, position, banks }) => ({
         angle,
@@ -78,24 +107,24 @@ export const shakingForces = defineCalculator({
       input,
     );
     return {
-      primaryForce: force.most,
-      primaryForceLeast: force.least,
-      primaryCouple: couple.most,
-      primaryCoupleLeast: couple.least,
-      secondaryForce: pathOf(left.secondary.force).most,
-      secondaryCouple: pathOf(left.secondary.couple).most,
-      heldForce: taken * sizeOf(bare.primary.force.forward),
-      heldCouple: taken * sizeOf(bare.primary.couple.forward),
-      forceNow: sizeOf(forceNow.together),
-      coupleNow: sizeOf(coupleNow.together),
+      primaryForce: (forward + stays * backward) * inertiaForce,
+      primaryForceLeast: Math.abs(forward - stays * backward) * inertiaForce,
+      primaryCouple: (forwardM + stays * backwardM) * inertiaForce * a,
+      primaryCoupleLeast: Math.abs(forwardM - stays * backwardM) * inertiaForce * a,
+      secondaryForce: staysTwice * shares.secondForce * secondaryOne,
+      secondaryCouple: staysTwice * shares.secondCouple * secondaryOne * a,
+      heldForce: taken * shares.forwardForce * inertiaForce,
+      heldCouple: taken * shares.forwardCouple * inertiaForce * a,
+      forceNow: sizeOf(now.force.together),
+      coupleNow: sizeOf(now.couple.together),
       inertiaForce,
-      secondaryOne: (inertiaForce * S) / (2 * L),
-      forwardForce: sizeOf(first.force.forward),
-      backwardForce: sizeOf(first.force.backward),
-      forwardCouple: sizeOf(first.couple.forward),
-      backwardCouple: sizeOf(first.couple.backward),
-      secondForce: pathOf(second.force).most,
-      secondCouple: pathOf(second.couple).most,
+      secondaryOne,
+      ...shares,
+      shaftForce: shafts.one ? (shares.backwardForce * m * S) / 2 : noShaft,
+      shaftCouple: shafts.one ? (shares.backwardCouple * m * S) / 2 : noShaft,
+      // At twice the speed a quarter of the unbalance pulls as hard.
+      pairForce: shafts.pair ? (greaterForce * m * S ** 2) / (16 * L) : noShaft,
+      pairCouple: shafts.pair ? (greaterCouple * m * S ** 2) / (16 * L) : noShaft,
       rods: throws[0]?.banks.length ?? 0,
       pinBobweight: bobweights[0] ?? 0,
       bobweights: areNeeded ? bobweights.length : 0,
@@ -117,12 +146,14 @@ export const shakingForces = defineCalculator({
     },
     {
       id: 'backward',
-      holds: (_input, { backwardForce, backwardCouple }) => backwardForce + backwardCouple <= 0,
+      holds: ({ balanceShafts: choice }, { backwardForce, backwardCouple }) =>
+        backwardForce + backwardCouple <= 0 || shaftsOf(choice).one,
       say: 'Part of the primary rotates against the crank. No counterweight reaches it; a factor other than 50 per cent makes it smaller one way and larger the other.',
     },
     {
       id: 'secondary',
-      holds: (_input, { secondForce, secondCouple }) => secondForce + secondCouple <= 0,
+      holds: ({ balanceShafts: choice }, { secondForce, secondCouple }) =>
+        secondForce + secondCouple <= 0 || shaftsOf(choice).pair,
       say: 'What comes twice a turn stays whatever the counterweights are. Lighter parts, a longer rod or balance shafts at twice crank speed make it smaller.',
     },
     {
@@ -147,6 +178,7 @@ export const shakingForces = defineCalculator({
     'The second order is taken as λ times the first, as textbooks do. The exact motion gives λ + λ³/4 + …, 2 per cent more at λ = 0.29. Orders four and six are about a fiftieth of the second and less.',
     'Rods on one pin, and the halves of a split pin, are taken in one plane. Side by side they add small couples, which cancel on a cross-plane V8 and on a V6 with common pins.',
     'The rods of a radial are taken as alike, each on the pin itself; a master rod with link rods departs from that by a few per cent of its force.',
+    'A balance shaft is taken to carry just what it is for, in the right place. A real one is set off to the side, and its weight is rounded.',
     'The spacing is that of neighbouring crankpins. On a flat engine that is half the spacing of the bores of one bank.',
     'The crank is stiff, turns at a steady speed, and bores and pins have no offset. Couples are about the middle of the crank.',
     'The crank angle counts from where the first throw, or the middle of the first split pin, stands in the middle of the banks.',

@@ -19,8 +19,9 @@ const parts = {
   maxSpeed: 670,
   cylinderSpacing: 0.1,
   rotatingMass: 0.9284,
+  balanceShafts: 'none',
   crankAngle: 0.7,
-};
+} as const;
 const r = parts.stroke / 2;
 const lambda = r / parts.rodLength;
 const omega = parts.maxSpeed;
@@ -183,6 +184,34 @@ describe('closed forms', () => {
     expect(half.primaryCoupleLeast / per).toBeCloseTo(one, 12);
   });
 
+  test(proves(routes.shaftsByHand), () => {
+    const of = (id: CrankLayout) =>
+      shakingForces.compute({ ...parts, crankLayout: id, balanceShafts: 'both' });
+    const mr = parts.reciprocatingMass * r;
+    const single = of('single');
+    expect(single.shaftForce).toBeCloseTo(mr / 2, 14);
+    expect(single.pairForce).toBeCloseTo((mr * lambda) / 8, 14);
+    // The counterweights’ factor is 40 per cent: a fifth of the forward half is left, and nothing else.
+    expect(single.primaryForce / single.inertiaForce).toBeCloseTo(0.1, 12);
+    expect(single.primaryForceLeast).toBe(single.primaryForce);
+    expect(single.secondaryForce).toBe(0);
+    const three = of('inline-3');
+    expect(three.shaftCouple).toBeCloseTo((mr * Math.sqrt(3)) / 2, 14);
+    expect(three.shaftForce).toBe(0);
+    // √3 F₂ of couple, half on each shaft, at four times the square of the speed.
+    expect(three.pairCouple).toBeCloseTo((mr * lambda * Math.sqrt(3)) / 8, 14);
+    const four = of('inline-4-flat');
+    expect(four.pairForce).toBeCloseTo((mr * lambda) / 2, 14);
+    expect([four.secondaryForce, four.pairCouple, four.forceNow]).toEqual([0, 0, 0]);
+    // Shafts that are not chosen are none, and leave all as it is.
+    const bare = shakingForces.compute({ ...parts, crankLayout: 'single', balanceShafts: 'pair' });
+    expect(bare.shaftForce).toHaveProperty('absent');
+    expect(bare.primaryForce / bare.inertiaForce).toBeCloseTo(0.6, 12);
+    const one = shakingForces.compute({ ...parts, crankLayout: 'single', balanceShafts: 'one' });
+    expect(one.pairForce).toHaveProperty('absent');
+    expect(one.secondaryForce).toBe(one.secondaryOne);
+  });
+
   test(proves(routes.weighedByHand), () => {
     for (const id of crankLayouts) {
       const { rods, pinBobweight, bobweights } = shakingForces.compute({
@@ -198,8 +227,11 @@ describe('closed forms', () => {
 });
 
 test('what is said of a layout is said of the right ones', () => {
-  const broken = (id: CrankLayout): readonly string[] => {
-    const input = { ...parts, crankLayout: id };
+  const broken = (
+    id: CrankLayout,
+    balanceShafts: 'none' | 'one' | 'pair' | 'both' = 'none',
+  ): readonly string[] => {
+    const input = { ...parts, crankLayout: id, balanceShafts };
     const output = shakingForces.compute(input);
     return shakingForces.limits.filter(({ holds }) => !holds(input, output)).map((one) => one.id);
   };
@@ -210,4 +242,7 @@ test('what is said of a layout is said of the right ones', () => {
   expect(broken('single')).toEqual(['backward', 'secondary']);
   expect(broken('inline-3')).toEqual(['backward', 'secondary']);
   expect(broken('radial-5')).toEqual(['all-forward']);
+  expect(broken('single', 'one')).toEqual(['secondary']);
+  expect(broken('single', 'pair')).toEqual(['backward']);
+  expect(broken('single', 'both')).toEqual([]);
 });

@@ -1,4 +1,4 @@
-import { balanceShafts } from '../../../src/core/balance/balance-shafts.ts';
+import { pairAtTwiceSpeed, shaftAgainstCrank } from '../../../src/core/balance/balance-shafts.ts';
 import { impliedEnds, pinBobweight, wholeRods } from '../../../src/core/balance/bobweight.ts';
 import { crankBobweights } from '../../../src/core/balance/crank-bobweights.ts';
 import { primaryLeft } from '../../../src/core/balance/crank-pins.ts';
@@ -50,9 +50,9 @@ const shaking = shakingForces(engine, { maxSpeed: 600 });
 
 export const balance: Tables = {
   'balance/balance-shafts.ts': [
-    guarded({ maxSpeed: 600 }, (run) => balanceShafts(shaking, run, 2), [
-      ['maxSpeed', 'greater than', 0],
-    ]),
+    ...[shaftAgainstCrank, pairAtTwiceSpeed].map((shafts) =>
+      guarded({ maxSpeed: 600 }, (run) => shafts(shaking, run), [['maxSpeed', 'greater than', 0]]),
+    ),
   ],
   'balance/bobweight.ts': [
     guarded({ rodsPerPin: 2 }, (pin) => wholeRods(pin, 3), [

@@ -5,7 +5,7 @@ import {
   crankLayouts,
   throwsOf,
 } from '../../../src/calculators/balance/crank-layout.choices.ts';
-import { balanceShafts } from '../../../src/core/balance/balance-shafts.ts';
+import { pairAtTwiceSpeed, shaftAgainstCrank } from '../../../src/core/balance/balance-shafts.ts';
 import { crankBobweights } from '../../../src/core/balance/crank-bobweights.ts';
 import { crankPins, primaryLeft } from '../../../src/core/balance/crank-pins.ts';
 import { carriedWeights, perfectWeights } from '../../../src/core/balance/crank-weights.ts';
@@ -17,7 +17,7 @@ import {
   shakingAt,
   shakingForces,
 } from '../../../src/core/balance/shaking-forces.ts';
-import { pathOf, type TurningParts } from '../../../src/core/balance/turning-parts.ts';
+import { partsAt, pathOf, type TurningParts } from '../../../src/core/balance/turning-parts.ts';
 import { length, type Vector } from '../../../src/core/balance/vectors.ts';
 import { pistonMotion } from '../../../src/core/motion/piston-motion.ts';
 import { routes } from '../../../content/topics/shaking-forces/routes.ts';
@@ -262,20 +262,37 @@ describe('closed forms, to the last digits of a double', () => {
   });
 
   test('two shafts at twice crank speed take all of an in-line four, each with m r λ/2', () => {
-    const { forward, backward, left } = balanceShafts(shakingOf('inline-4-flat'), running, 2);
+    const { forward, backward, left } = pairAtTwiceSpeed(shakingOf('inline-4-flat'), running);
     near(length(forward.unbalance), 1 / 8);
     near(length(backward.unbalance), 1 / 8);
     expect(length(forward.coupleUnbalance)).toBe(0);
     expect(pathOf(left.secondary.force).most).toBe(0);
   });
 
-  test('one shaft against the crank takes what counterweights leave of a single', () => {
-    const { forward, backward, left } = balanceShafts(balanced('single', 0.5), running, 1);
-    expect(length(forward.unbalance)).toBe(0);
-    near(length(backward.unbalance), 0.5);
-    expect(pathOf(left.primary.force).most).toBe(0);
+  test('one shaft against the crank takes what counterweights leave of a single, and of an in-line three', () => {
+    const single = shaftAgainstCrank(balanced('single', 0.5), running);
+    near(length(single.shaft.unbalance), 0.5);
+    expect(pathOf(single.left.primary.force).most).toBe(0);
     // What comes twice a turn is not its business.
-    expect(pathOf(left.secondary.force).most).toBe(0.25);
+    expect(pathOf(single.left.secondary.force).most).toBe(0.25);
+    const three = shaftAgainstCrank(balanced('inline-3', 0.5), running);
+    near(length(three.shaft.coupleUnbalance), sqrt(3) / 2);
+    expect(length(three.shaft.unbalance)).toBe(0);
+    expect(pathOf(three.left.primary.couple).most).toBe(0);
+  });
+
+  test('shafts pull opposite to what they take, at every angle', () => {
+    for (const id of crankLayouts) {
+      const bare = shakingOf(id);
+      const { forward, backward } = pairAtTwiceSpeed(bare, running);
+      for (const crankAngle of [0, 1, 2.5]) {
+        const taken = shakingAt(bare, { crankAngle }).couple.secondary;
+        // Each shaft stands at 2θ, with the crank or against it, and pulls with U (2ω)².
+        const parts = { forward: forward.coupleUnbalance, backward: backward.coupleUnbalance };
+        const pull = partsAt(parts, 2, crankAngle);
+        expectSame({ along: -4 * pull.along, across: -4 * pull.across }, taken);
+      }
+    }
   });
 });
 

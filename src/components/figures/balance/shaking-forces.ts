@@ -1,9 +1,15 @@
 import {
+  balanceShafts,
+  shaftsOf,
+  type BalanceShafts,
+} from '../../../calculators/balance/balance-shafts.choices.ts';
+import {
   crankLayout,
   isCrankLayout,
   throwsOf,
   type CrankLayout,
 } from '../../../calculators/balance/crank-layout.choices.ts';
+import { behindShafts, type ShaftsFitted } from '../../../core/balance/balance-shafts.ts';
 import type { Throw } from '../../../core/balance/crank-throws.ts';
 import { carriedWeights } from '../../../core/balance/crank-weights.ts';
 import { cylindersOf, type Cylinder } from '../../../core/balance/cylinders.ts';
@@ -40,6 +46,8 @@ export interface ShakenCrank {
   readonly rodLength: number;
   readonly spacing: number;
   readonly factor: number;
+  /** The balance shafts that `left` has, beside the counterweights. */
+  readonly shafts: ShaftsFitted;
   readonly bare: Shaking;
   readonly left: Shaking;
 }
@@ -55,6 +63,7 @@ export function crankOf(input: FigureSet['input']): ShakenCrank | undefined {
     sizes[name] = value;
   }
   const own = sizes as Record<(typeof names)[number], number>;
+  const shafts = shaftsIn(input?.[balanceShafts.name]);
   const throws = throwsOf(layout);
   const cylinders = cylindersOf(throws, own);
   return {
@@ -67,8 +76,14 @@ export function crankOf(input: FigureSet['input']): ShakenCrank | undefined {
     spacing: own.cylinderSpacing,
     factor: own.reciprocatingFraction,
     bare: shakingForces(cylinders, own),
-    left: shakingForces(cylinders, own, carriedWeights(cylinders, own)),
+    shafts,
+    left: behindShafts(shakingForces(cylinders, own, carriedWeights(cylinders, own)), own, shafts),
   };
+}
+
+function shaftsIn(choice: unknown): ShaftsFitted {
+  const options = Object.keys(balanceShafts.options) as readonly BalanceShafts[];
+  return shaftsOf(options.find((one) => one === choice) ?? 'none');
 }
 
 /** Of what a path is drawn. */
@@ -168,8 +183,8 @@ function motionWords(parts: TurningParts, show: (value: number) => string): stri
   const { most, least } = pathOf(parts);
   const [ahead, against] = [length(parts.forward), length(parts.backward)];
   const none = 1e-9 * most;
-  if (against <= none) return `of ${show(most)}, turning with the crank`;
-  if (ahead <= none) return `of ${show(most)}, turning against the crank`;
+  if (against <= none) return `of ${show(most)}, rotating with the crank`;
+  if (ahead <= none) return `of ${show(most)}, rotating against the crank`;
   if (least <= none) return `of up to ${show(most)}, along one line`;
   return `between ${show(least)} and ${show(most)}`;
 }
