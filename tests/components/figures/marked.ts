@@ -177,6 +177,14 @@ export const markedBy: Readonly<Record<string, Marked>> = {
     beside: 'flangeThickness lowSpeedStress webThickness whipPlace whipStress',
     without: 'amplitude bucklingMargin clearanceLeft maxSpeed peakPressure',
   },
+  'shaking-forces': {
+    marks: [50, 6],
+    drawn:
+      'crankLayout cylinderSpacing heldCouple inertiaForce primaryCouple reciprocatingMass ' +
+      'rodLength secondaryCouple secondaryOne stroke',
+    beside: 'crankAngle heldForce primaryForce reciprocatingFraction secondaryForce',
+    without: 'maxSpeed',
+  },
   'speed-cycle': {
     marks: [13, 4],
     drawn: 'coefficient energySwing engineInertia highest lowest meanSpeed spread',
