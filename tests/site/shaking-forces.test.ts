@@ -86,11 +86,35 @@ describe('what shakes an engine', () => {
   });
 
   it('travels in the link: whose crank is drawn, and that it has its counterweights', async () => {
-    const { page, figure } = await open();
-    await figure.getByRole('radio', { name: 'candidate' }).check();
-    await figure.getByRole('checkbox', { name: 'with its counterweights' }).check();
+    const there = await site.open(
+      'shaking-forces/#view=shaking-forces/set/candidate/counterweights/with&v=1',
+    );
+    const figure = there.locator('[data-figure="shaking-forces"]');
+    await expect
+      .poll(() => figure.getByRole('radio', { name: 'candidate' }).isChecked())
+      .toBe(true);
+    await says(figure.locator('figcaption').first(), 'with counterweights');
     expect(await figure.locator('g.candidate .throw').count()).toBeGreaterThan(0);
-    expect(await page.locator('.figure-wide:visible').count()).toBe(0);
+    const box = there.getByLabel('Link to these numbers').last();
+    if (!(await box.isVisible())) await there.getByRole('button', { name: 'QR code' }).click();
+    await expect
+      .poll(() => box.inputValue())
+      .toContain('view=shaking-forces/set/candidate/counterweights/with');
+  });
+
+  it('loses what balance shafts take, and says what they carry', async () => {
+    const { page, caption, figure } = await open();
+    await choose(page, 'baseline', 'inline-4-flat');
+    const shafts = field(page, 'shaking-forces', 'balanceShafts', 'baseline');
+    await openFolds(shafts);
+    await shafts.selectOption('pair');
+    await figure.getByRole('checkbox', { name: 'with its counterweights and shafts' }).check();
+    await says(caption, 'Baseline, In-line four, flat-plane: nothing shakes it');
+    const carried = result(page, 'shaking-forces', 'pairForce', 'baseline');
+    await openFolds(carried);
+    // m r λ/2 in g·mm, by hand; the rod of the example is 142 mm.
+    const { value, half } = printed(await seen(carried));
+    expect(Math.abs(value - (756.8 * 36.5 * (36.5 / 142)) / 2)).toBeLessThan(half * 1.01);
   });
 });
 

@@ -194,7 +194,7 @@ export const crankLayout = defineCalculator({
     'All cylinders are alike, throws stand exactly at their angles, and pins are evenly spaced. Where pins carry different masses, their differences are an unbalance of their own, on every layout.',
     'A throw with two halves is a split pin: each half carries one rod, and takes a bobweight of its own.',
     'Rods side by side on one pin are taken in one plane, and so are the halves of a split pin.',
-    'The rods of a radial are taken as alike, each on the pin itself. A master rod with link rods on it departs from that by a few per cent of its force.',
+    'The rods of a radial are taken as alike, each on the pin itself. What a master rod with link rods on it does otherwise is left out.',
     'Only what repeats once a turn is counted. Second-order forces stay on most layouts, and no counterweight reaches them.',
     'Counterweights of a crank that needs no bobweights are not idle: they relieve its main bearings.',
     'The stroke is twice the throw. An offset of bore or pin, which lengthens it a little, is left out.',

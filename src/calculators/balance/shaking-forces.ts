@@ -177,7 +177,7 @@ export const shakingForces = defineCalculator({
     'All cylinders are alike, and what rotates with each pin is balanced whole by the counterweights.',
     'The second order is taken as λ times the first, as textbooks do. The exact motion gives λ + λ³/4 + …, 2 per cent more at λ = 0.29. Orders four and six are about a fiftieth of the second and less.',
     'Rods on one pin, and the halves of a split pin, are taken in one plane. Side by side they add small couples, which cancel on a cross-plane V8 and on a V6 with common pins.',
-    'The rods of a radial are taken as alike, each on the pin itself; a master rod with link rods departs from that by a few per cent of its force.',
+    'The rods of a radial are taken as alike, each on the pin itself; what a master rod with link rods on it does otherwise is left out.',
     'A balance shaft is taken to carry just what it is for, in the right place. A real one is set off to the side, and its weight is rounded.',
     'The spacing is that of neighbouring crankpins. On a flat engine that is half the spacing of the bores of one bank.',
     'The crank is stiff, turns at a steady speed, and bores and pins have no offset. Couples are about the middle of the crank.',
