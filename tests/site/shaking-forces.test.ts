@@ -86,20 +86,21 @@ describe('what shakes an engine', () => {
   });
 
   it('travels in the link: whose crank is drawn, and that it has its counterweights', async () => {
-    const there = await site.open(
-      'shaking-forces/#view=shaking-forces/set/candidate/counterweights/with&v=1',
-    );
-    const figure = there.locator('[data-figure="shaking-forces"]');
-    await expect
-      .poll(() => figure.getByRole('radio', { name: 'candidate' }).isChecked())
-      .toBe(true);
-    await says(figure.locator('figcaption').first(), 'with counterweights');
-    expect(await figure.locator('g.candidate .throw').count()).toBeGreaterThan(0);
-    const box = there.getByLabel('Link to these numbers').last();
-    if (!(await box.isVisible())) await there.getByRole('button', { name: 'QR code' }).click();
+    const { page, figure } = await open();
+    await figure.getByRole('radio', { name: 'candidate' }).check();
+    await figure.getByRole('checkbox', { name: 'with its counterweights' }).check();
+    const box = page.getByLabel('Link to these numbers').last();
+    if (!(await box.isVisible())) await page.getByRole('button', { name: 'QR code' }).click();
     await expect
       .poll(() => box.inputValue())
       .toContain('view=shaking-forces/set/candidate/counterweights/with');
+    const there = await site.open(`shaking-forces/${new URL(await box.inputValue()).hash}`);
+    const opened = there.locator('[data-figure="shaking-forces"]');
+    await expect
+      .poll(() => opened.getByRole('radio', { name: 'candidate' }).isChecked())
+      .toBe(true);
+    await says(opened.locator('figcaption').first(), 'with counterweights');
+    expect(await opened.locator('g.candidate .throw').count()).toBeGreaterThan(0);
   });
 
   it('loses what balance shafts take, and says what they carry', async () => {
