@@ -6,6 +6,7 @@ import { bobweightImplied } from './balance/bobweight-implied.ts';
 import { bobweight } from './balance/bobweight.ts';
 import { columnBuckling } from './rods/column-buckling.ts';
 import { crankLayout } from './balance/crank-layout.ts';
+import { counterweightDrilling } from './balance/counterweight-drilling.ts';
 import { crankOverlap } from './bearings/crank-overlap.ts';
 import { cylinderPressure } from './loads/cylinder-pressure.ts';
 import { gasPort } from './rings/gas-port.ts';
@@ -27,8 +28,10 @@ import { rodShank } from './rods/rod-shank.ts';
 import { rodWeighing } from './rods/rod-weighing.ts';
 import { rotatingInertia } from './inertia/rotating-inertia.ts';
 import { shakingForces } from './balance/shaking-forces.ts';
+import { secondSpin } from './balance/second-spin.ts';
 import { speedRipple } from './inertia/speed-ripple.ts';
 import { unbalanceFloor } from './balance/unbalance-floor.ts';
+import { unbalanceReading } from './balance/unbalance-reading.ts';
 import { wristPin } from './pins/wrist-pin.ts';
 import { rodAngularity } from './motion/rod-angularity.ts';
 
@@ -45,6 +48,9 @@ export const calculators = {
   'residual-unbalance': residualUnbalance,
   'unbalance-floor': unbalanceFloor,
   'bobweight-error': bobweightError,
+  'unbalance-reading': unbalanceReading,
+  'counterweight-drilling': counterweightDrilling,
+  'second-spin': secondSpin,
   'reversal-load': reversalLoad,
   'crank-overlap': crankOverlap,
   'cylinder-pressure': cylinderPressure,

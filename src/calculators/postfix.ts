@@ -41,6 +41,7 @@ const one: Readonly<Record<string, (value: number) => number>> = {
   atan: Math.atan,
   sqrt: Math.sqrt,
   abs: Math.abs,
+  floor: Math.floor,
   exp: Math.exp,
   ln: Math.log,
   given: (value) => Number(!Number.isNaN(value)),

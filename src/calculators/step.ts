@@ -73,6 +73,7 @@ export const area = onTheWay('area');
 export const volume = onTheWay('volume');
 export const secondMoment = onTheWay('secondMoment');
 export const mass = onTheWay('mass');
+export const unbalance = onTheWay('unbalance');
 export const angle = onTheWay('angle');
 export const speed = onTheWay('speed');
 export const acceleration = onTheWay('acceleration');

@@ -72,6 +72,13 @@ export const sources: Readonly<Record<string, Source>> = {
     needs: ['crankMass', 'flywheelMass', 'flywheelClearance'],
     ...ofResidual,
   },
+  heavyAngle: {
+    calculator: 'unbalance-reading',
+    output: 'heavySpot',
+    needs: ['unbalanceAngle'],
+    page: 'counterweight-drilling',
+    title: 'Drilling for balance',
+  },
   peakPressure: { ...ofPressure, output: 'peakPressure' },
   peakAngle: { ...ofPressure, output: 'peakAngle' },
   pinMass: {

@@ -1,4 +1,5 @@
 import layouts from '../../../content/tables/crank-layouts.json' with { type: 'json' };
+import drills from '../../../content/tables/drill-sizes.json' with { type: 'json' };
 import fits from '../../../content/tables/iso-286.json' with { type: 'json' };
 import journals from '../../../content/tables/journal-sizes.json' with { type: 'json' };
 import ringWidths from '../../../content/tables/ring-sizes.json' with { type: 'json' };
@@ -57,6 +58,19 @@ const ringSizes: DataSet = {
     source,
   ],
   rows: withId(ringWidths),
+};
+
+const drillSizes: DataSet = {
+  path: 'tables/drill-sizes',
+  title: 'Drills by number and letter',
+  means: 'Diameters of twist drills that are called by a number or a letter.',
+  columns: [
+    id,
+    { name: 'called', type: 'text', means: 'What it is called.' },
+    { name: 'size', type: 'text', means: 'Its diameter in inches, as the list has it.' },
+    source,
+  ],
+  rows: withId(drills),
 };
 
 const tolerances: DataSet = {
@@ -208,4 +222,5 @@ export const tablesData: readonly DataSet[] = [
   hotYield,
   tolerances,
   crankThrows,
+  drillSizes,
 ];

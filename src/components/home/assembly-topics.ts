@@ -42,7 +42,7 @@ export const partsOfDrawing = {
     out: 'bobweight',
     words: 'Bobweight of one crankpin',
     side: 'left',
-    line: 734,
+    line: 822,
   },
   'quoted-bobweight': {
     part: 'bobweight that is clamped on a crankpin',
@@ -66,6 +66,13 @@ export const partsOfDrawing = {
     words: 'Balance mass',
     side: 'right',
     line: 646,
+  },
+  'counterweight-drilling': {
+    part: 'hole in the counterweight',
+    out: 'depth',
+    words: 'Depth of each hole',
+    side: 'left',
+    line: 734,
   },
   'reversal-load': {
     part: 'rod bolts',
@@ -160,7 +167,7 @@ export const partsOfDrawing = {
     out: 'partInertia',
     words: 'Inertia of the part',
     side: 'left',
-    line: 822,
+    line: 910,
   },
   'wrist-pin': {
     part: 'wrist pin',

@@ -81,10 +81,14 @@ export function crank(sizes: Sizes): Drawn {
   return {
     picture,
     targets: {
-      bobweight: { shape: web, at: place({ x: -8, y: -66 }) },
+      bobweight: { shape: web, at: place({ x: -8, y: -36 }) },
       'balance-factor': {
         shape: circle(balance, 8),
         at: place({ x: balance.x + 4, y: balance.y }),
+      },
+      'counterweight-drilling': {
+        shape: holes.map((hole) => circle(hole, 5.5)).join(''),
+        at: place(holes[0] ?? balance),
       },
       'crank-overlap': { shape: over, at: place(turn({ x: 0, y: middle })) },
       // The pin without what it shares with the main journal.

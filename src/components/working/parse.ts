@@ -13,6 +13,8 @@ export const functions: Readonly<Record<string, { readonly tex: string; readonly
     abs: { tex: '\\operatorname{abs}', text: 'abs' },
     max: { tex: '\\max', text: 'max' },
     min: { tex: '\\min', text: 'min' },
+    // The whole number below: of turns, say.
+    floor: { tex: '\\operatorname{floor}', text: 'floor' },
     exp: { tex: '\\exp', text: 'exp' },
     ln: { tex: '\\ln', text: 'ln' },
     mean: { tex: '\\operatorname{mean}', text: 'mean' },

@@ -38,6 +38,14 @@ export const markedBy: Readonly<Record<string, Marked>> = {
     beside: 'reciprocatingFraction residual',
     without: 'forwardLeft inertiaForce reciprocatingMass rodsPerPin rotatingMass',
   },
+  'counterweight-holes': {
+    marks: [38, 7],
+    drawn:
+      'counterweightAngle counterweightRadius counterweightWidth depth drill heavyAngle ' +
+      'holeAngleLimit holeCount holeDiameter holeKind holeSpacing keepOutRadius middle tipDepth',
+    beside: 'left unbalanceRead',
+    without: 'most',
+  },
   'crank-layout': {
     marks: [29, 3],
     drawn: 'bankAngle bobweights crankLayout pins places rodsPerPin',
@@ -75,6 +83,12 @@ export const markedBy: Readonly<Record<string, Marked>> = {
       'ring1Radial ringSideClearance shortfallUnported shutShortfall shutShortfallUnported',
     beside: 'tensionPressure',
     without: 'compressionRatio lag leak maxSpeed ringSeat shortfall',
+  },
+  'heavy-spot': {
+    marks: [16, 5],
+    drawn: 'angleOrigin angleSense crankTurns heavySpot lightSpot readingNames unbalanceAngle',
+    beside: 'unbalanceRead',
+    without: 'wrongSense wrongSide',
   },
   'inertia-shares': {
     marks: [7, 6],

@@ -20,6 +20,19 @@ import {
 import { shakingAt, shakingForces } from '../../../src/core/balance/shaking-forces.ts';
 import { depthOfCut, takeOff } from '../../../src/core/balance/take-off.ts';
 import { unbalanceFloor } from '../../../src/core/balance/unbalance-floor.ts';
+import { counterweightDrilling } from '../../../src/core/balance/counterweight-drilling.ts';
+import {
+  axialDepth,
+  axialHole,
+  fullDiameterFrom,
+  pointLength,
+  radialDepth,
+  radialHole,
+} from '../../../src/core/balance/drilled-hole.ts';
+import { nearestDrill } from '../../../src/core/balance/drill-sizes.ts';
+import { placeFan, radialSpacing, spreadFactor } from '../../../src/core/balance/hole-fan.ts';
+import { checkSpins } from '../../../src/core/balance/second-spin.ts';
+import { settleReading } from '../../../src/core/balance/unbalance-reading.ts';
 import { guarded, type Row, type Tables } from '../guards.ts';
 import { pinParts } from './pin-parts.ts';
 
@@ -42,6 +55,25 @@ function asLong<Q extends keyof typeof lists>(name: Q): readonly Row<Q>[] {
 const rotor = { crankMass: 18, bobweightsMass: 5, maxSpeed: 880 };
 const bearings = { bearingSpan: 0.4, cgToBearingA: 0.2 };
 const planes = { planeA: -0.19, planeB: 0.19 };
+const drill = { holeDiameter: 0.014, pointAngle: 2 };
+const fan = { holeCount: 3, holeSpacing: 0.4, counterweightAngle: 3.1, holeAngleLimit: 0.9 };
+const drilling = {
+  ...drill,
+  ...fan,
+  holeKind: 'radial' as 'radial' | 'axial',
+  unbalanceRead: 4e-3,
+  heavyAngle: 3.2,
+  counterweightRadius: 0.074,
+  counterweightWidth: 0.02,
+  steelDensity: 7850,
+  depthLimit: 0.025,
+  keepOutRadius: 0.04,
+  holeWall: 0.002,
+  axialHoleRadius: 0.062,
+};
+const drillPoint = pointLength(drill);
+/** What just fits is taken. */
+const hair = 1e-9;
 const single = [{ angle: 0, position: 0, banks: [0] }];
 const cylinder = { angle: 0, bank: 0, position: 0 };
 const sizes = { reciprocatingMass: 0.7, stroke: 0.08, rodLength: 0.15 };
@@ -284,6 +316,167 @@ export const balance: Tables = {
         ['bankAngle', 'a number'],
         ['rotatingMass', 'at least', 0],
         ['balanceRadius', 'greater than', 0],
+      ],
+    ),
+  ],
+  'balance/drill-sizes.ts': [
+    guarded({ holeDiameter: 0.01 }, (wanted) => nearestDrill([{ name: '', diameter: 1 }], wanted), [
+      ['holeDiameter', 'greater than', 0],
+    ]),
+  ],
+  'balance/drilled-hole.ts': [
+    guarded(drill, pointLength, [
+      ['pointAngle', 'greater than', 0],
+      ['pointAngle', 'at most', Math.PI],
+      ['holeDiameter', 'greater than', 0],
+    ]),
+    guarded(
+      { ...drill, counterweightRadius: 0.07 },
+      (all) => fullDiameterFrom(all, { ...all, steelDensity: 1 }),
+      [
+        ['counterweightRadius', 'greater than', 0],
+        ['holeDiameter', 'less than', 0.14, 'the diameter of the rim'],
+      ],
+    ),
+    guarded(
+      { ...drill, counterweightRadius: 0.07, steelDensity: 7850 },
+      (all) => radialDepth(all, all, 1e-3),
+      [
+        ['counterweightRadius', 'greater than', 0],
+        ['steelDensity', 'greater than', 0],
+      ],
+    ),
+    ...[axialHole, axialDepth].map((work) =>
+      guarded(
+        { ...drill, axialHoleRadius: 0.06, steelDensity: 7850 },
+        (all) => work(all, all, 0.01),
+        [['axialHoleRadius', 'greater than', 0]],
+      ),
+    ),
+  ],
+  'balance/hole-fan.ts': [
+    guarded({ holeCount: 3, holeSpacing: 0.4 }, spreadFactor, [
+      ['holeCount', 'at least', 1],
+      ['holeCount', 'at most', 12],
+      ['holeCount', 'at most', 2, 'a whole number of holes', 2.5],
+      ['holeSpacing', 'greater than', 0],
+    ]),
+    guarded({ ...fan, heavyAngle: 3.2 }, (all) => placeFan(all, all), [
+      ['holeAngleLimit', 'at least', 0],
+      ['holeSpacing', 'at most', 0.9, 'what the allowed angle has room for'],
+      ['heavyAngle', 'a number'],
+      ['counterweightAngle', 'a number'],
+      [
+        'heavyAngle',
+        'greater than',
+        3.1 - Math.PI / 2,
+        'the middle of the counterweight less a quarter turn',
+      ],
+      [
+        'heavyAngle',
+        'less than',
+        3.1 + Math.PI / 2,
+        'the middle of the counterweight and a quarter turn',
+      ],
+    ]),
+  ],
+  'balance/counterweight-drilling.ts': [
+    guarded(drilling, counterweightDrilling, [
+      ['counterweightRadius', 'greater than', 0],
+      ['counterweightWidth', 'greater than', 0.004, 'the metal to be left on both sides'],
+      ['holeWall', 'at least', 0],
+      ['keepOutRadius', 'at least', 0],
+      ['unbalanceRead', 'greater than', 0],
+      [
+        'unbalanceRead',
+        'at least',
+        3 *
+          spreadFactor(fan) *
+          radialHole(drill, drilling, fullDiameterFrom(drill, drilling)).unbalance,
+        'what these holes take as soon as they are round',
+      ],
+      [
+        'holeDiameter',
+        'at most',
+        0.016 + hair,
+        'the width of the counterweight less the metal to be left on both sides',
+      ],
+      [
+        'depthLimit',
+        'at least',
+        fullDiameterFrom(drill, drilling),
+        'the depth at which the hole is round',
+      ],
+      [
+        'depthLimit',
+        'at most',
+        0.074 - drillPoint - 0.04 + hair,
+        'the depth at which the point reaches the radius that no hole may reach',
+      ],
+    ]),
+    // So much that the holes go to the limit, whatever their spacing.
+    guarded({ ...drilling, unbalanceRead: 9e-3 }, counterweightDrilling, [
+      [
+        'holeSpacing',
+        'at least',
+        radialSpacing({ shoulder: 0.049, tip: 0.049 - drillPoint, half: 0.007 }, 0.002),
+        'the spacing that leaves the metal wanted between holes of this depth',
+      ],
+    ]),
+    guarded({ ...drilling, holeKind: 'axial' as const }, counterweightDrilling, [
+      ['holeWall', 'at least', 0],
+      ['keepOutRadius', 'at least', 0],
+      ['depthLimit', 'at least', 0],
+      ['counterweightRadius', 'greater than', 0],
+      [
+        'axialHoleRadius',
+        'at least',
+        0.047 - hair,
+        'the radius that no hole may reach, and half the drill',
+      ],
+      [
+        'axialHoleRadius',
+        'at most',
+        0.065 + hair,
+        'the rim’s radius less half the drill and the metal to be left',
+      ],
+      ['counterweightWidth', 'greater than', drillPoint, 'the length of the drill’s point'],
+    ]),
+  ],
+  'balance/second-spin.ts': [
+    guarded(
+      {
+        unbalanceRead: 4e-3,
+        secondUnbalance: 1e-3,
+        secondAngle: 1,
+        askedUnbalance: 3e-3,
+        askedAngle: 2,
+      },
+      checkSpins,
+      [
+        ['unbalanceRead', 'greater than', 0],
+        ['secondUnbalance', 'at least', 0],
+        ['secondAngle', 'a number'],
+        ['askedUnbalance', 'greater than', 0],
+        ['askedAngle', 'a number'],
+      ],
+    ),
+  ],
+  'balance/unbalance-reading.ts': [
+    guarded(
+      {
+        unbalanceRead: 4e-3,
+        unbalanceAngle: 1,
+        angleOrigin: 0.5,
+        readingNames: 'heavy' as const,
+        angleSense: 'with' as const,
+        crankTurns: 'clockwise' as const,
+      },
+      settleReading,
+      [
+        ['unbalanceRead', 'at least', 0],
+        ['unbalanceAngle', 'a number'],
+        ['angleOrigin', 'a number'],
       ],
     ),
   ],

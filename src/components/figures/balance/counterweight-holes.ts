@@ -1,0 +1,138 @@
+import { drillLists, type DrillList } from '../../../calculators/balance/drill-sizes.choices.ts';
+import { nearestDrill } from '../../../core/balance/drill-sizes.ts';
+import { numberOf } from '../read.ts';
+import type { FigureSet } from '../types.ts';
+import { spotAt } from './counter-turning.ts';
+
+/** Holes in a counterweight as the drawing needs them: [m] and [rad], angles from throw 1, clockwise seen from the nose. */
+export interface DrawnHoles {
+  readonly isRadial: boolean;
+  /** What the drill is called. */
+  readonly drill: string;
+  readonly diameter: number;
+  readonly depth: number;
+  readonly tipDepth: number;
+  readonly angles: readonly number[];
+  readonly radius: number;
+  readonly width: number;
+  readonly middle: number;
+  readonly limit: number;
+  readonly keepOut: number;
+  /** Of holes parallel to the shaft. */
+  readonly at: number;
+  readonly heavy: number;
+  /** [kg·m] */
+  readonly read: number;
+  readonly left: number;
+}
+
+const inputs = [
+  'unbalanceRead',
+  'heavyAngle',
+  'holeCount',
+  'holeDiameter',
+  'holeSpacing',
+  'counterweightRadius',
+  'counterweightWidth',
+  'counterweightAngle',
+  'holeAngleLimit',
+  'keepOutRadius',
+  'axialHoleRadius',
+] as const;
+const outputs = ['drill', 'depth', 'tipDepth', 'firstHole', 'left'] as const;
+
+function numbersOf<const N extends string>(
+  from: Parameters<typeof numberOf>[0],
+  names: readonly N[],
+): Record<N, number> | undefined {
+  const found: Partial<Record<N, number>> = {};
+  for (const name of names) {
+    const value = numberOf(from, name);
+    if (value === undefined) return undefined;
+    found[name] = value;
+  }
+  return found as Record<N, number>;
+}
+
+function isDrillList(value: unknown): value is DrillList {
+  return typeof value === 'string' && Object.hasOwn(drillLists, value);
+}
+
+/** The holes of a set, or `undefined` while it has none. */
+export function drawnHoles({ input, output }: FigureSet): DrawnHoles | undefined {
+  const given = numbersOf(input, inputs);
+  const made = numbersOf(output, outputs);
+  const list = input?.['drillList'];
+  if (given === undefined || made === undefined || !isDrillList(list)) return undefined;
+  return {
+    isRadial: input?.['holeKind'] !== 'axial',
+    drill: nearestDrill(drillLists[list], given).name,
+    diameter: made.drill,
+    depth: made.depth,
+    tipDepth: made.tipDepth,
+    angles: Array.from(
+      { length: given.holeCount },
+      (_, i) => made.firstHole + i * given.holeSpacing,
+    ),
+    radius: given.counterweightRadius,
+    width: given.counterweightWidth,
+    middle: given.counterweightAngle,
+    limit: given.holeAngleLimit,
+    keepOut: given.keepOutRadius,
+    at: given.axialHoleRadius,
+    heavy: given.heavyAngle,
+    read: given.unbalanceRead,
+    left: made.left,
+  };
+}
+
+function short(value: number): number {
+  return Math.round(value * 100) / 100 + 0;
+}
+
+function place(radius: number, angle: number): string {
+  const { x, y } = spotAt(radius, angle);
+  return `${short(x)} ${short(y)}`;
+}
+
+/** Half the angle [rad] that the counterweight is drawn with: the allowed one, half a hole, and something for form. */
+export function halfAngle({ limit, diameter, radius }: DrawnHoles): number {
+  return Math.min(2.2, limit + Math.asin(Math.min(1, diameter / 2 / radius)) + 0.1);
+}
+
+/** The counterweight from the nose, about the axis; drawing units. Its hub is drawn for form. */
+export function outlinePath(holes: DrawnHoles, scale: number): string {
+  const half = halfAngle(holes);
+  const [rim, hub] = [holes.radius * scale, 0.62 * holes.keepOut * scale];
+  const [from, to] = [holes.middle - half, holes.middle + half];
+  const wide = half > Math.PI / 2 ? 1 : 0;
+  return (
+    `M${place(rim, from)}A${short(rim)} ${short(rim)} 0 ${wide} 1 ${place(rim, to)}` +
+    `L${place(hub, holes.middle + Math.PI / 2)}` +
+    `A${short(hub)} ${short(hub)} 0 0 1 ${place(hub, holes.middle - Math.PI / 2)}z`
+  );
+}
+
+/** One hole from the rim as it lies in the plane of the drawing, its axis upwards from the shaft; drawing units. */
+export function holePath(holes: DrawnHoles, scale: number): string {
+  const half = (holes.diameter / 2) * scale;
+  const rim = Math.sqrt(Math.max(0, holes.radius ** 2 - (holes.diameter / 2) ** 2)) * scale;
+  const shoulder = (holes.radius - holes.depth) * scale;
+  const tip = (holes.radius - holes.tipDepth) * scale;
+  return `M${short(-half)} ${short(-rim)}V${short(-shoulder)}L0 ${short(-tip)}L${short(half)} ${short(-shoulder)}V${short(-rim)}M${short(-half)} ${short(-shoulder)}H${short(half)}`;
+}
+
+/** How far the drawing from the nose reaches up and down from the axis, words about the rim included; drawing units. */
+export function reachOf(
+  holes: DrawnHoles,
+  scale: number,
+  words: number,
+): { readonly up: number; readonly down: number } {
+  const half = halfAngle(holes);
+  const around = [
+    holes.heavy,
+    ...Array.from({ length: 25 }, (_, i) => holes.middle + (i / 12 - 1) * half),
+  ].map((angle) => spotAt(holes.radius * scale + words, angle).y);
+  const least = holes.keepOut * scale + 34;
+  return { up: Math.max(least, ...around.map((y) => -y)), down: Math.max(least, ...around) };
+}
