@@ -181,6 +181,7 @@ export const benchGroups: readonly BenchGroup[] = [
       'counterweightWidth',
       'counterweightAngle',
       'steelDensity',
+      'counterweightModulus',
       'crankInertia',
       'crankExpansion',
     ],

@@ -10,6 +10,7 @@ import { counterweightDrilling } from './balance/counterweight-drilling.ts';
 import { crankOverlap } from './bearings/crank-overlap.ts';
 import { cylinderPressure } from './loads/cylinder-pressure.ts';
 import { gasPort } from './rings/gas-port.ts';
+import { heavyMetal } from './balance/heavy-metal.ts';
 import { inertiaThroughGears } from './inertia/inertia-through-gears.ts';
 import { isoFit } from './bearings/iso-fit.ts';
 import { journalSizes } from './bearings/journal-sizes.ts';
@@ -51,6 +52,7 @@ export const calculators = {
   'unbalance-reading': unbalanceReading,
   'counterweight-drilling': counterweightDrilling,
   'second-spin': secondSpin,
+  'heavy-metal': heavyMetal,
   'reversal-load': reversalLoad,
   'crank-overlap': crankOverlap,
   'cylinder-pressure': cylinderPressure,

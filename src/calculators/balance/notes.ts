@@ -219,4 +219,42 @@ export const notes: NotesOf<typeof quantities> = {
   },
   drillList: { measure: 'What is in the drawer.' },
   holeKind: { measure: 'As the counterweight can be reached, and as its maker allows.' },
+  addedUnbalance: {
+    measure:
+      'The balancing machine, or what a heavier bobweight asks of this plane. Added at the light spot, opposite the heavy one.',
+    note: 'Write the unit beside the number: 1 oz·in is 720 g·mm, 1 g·in is 25.4.',
+  },
+  slugClass: {
+    measure: 'The alloy’s certificate names the class.',
+    note: 'Without one the density is not known: weigh the slug, and divide by its volume.',
+  },
+  slugDensity: {
+    measure: 'Certificate; or the slug’s mass over its volume.',
+    note: 'Left empty, the middle of the class’s range is taken.',
+  },
+  slugDiameter: { measure: 'Micrometer.' },
+  slugLength: {
+    measure: 'Caliper, as it sits in the hole: a seat or a gap under the slug is not part of it.',
+  },
+  slugRadius: {
+    measure: 'Rule from the main journal to the slug’s middle, plus half the journal.',
+  },
+  slugCount: { measure: 'Chosen, for one counterweight.' },
+  slugSpacing: {
+    measure:
+      'Chosen. The distance of two centres is twice the radius times the sine of half of it.',
+  },
+  slugInterference: {
+    measure:
+      'Micrometer over the slug less bore gauge in the reamed or honed hole, both at one temperature.',
+    note: 'Each in three places and two directions; the least difference counts.',
+  },
+  slugModulus: {
+    measure: 'Data sheet of the alloy: about 270 GPa for class 1, 340 to 365 for classes 3 and 4.',
+  },
+  slugExpansion: { measure: 'Data sheet of the alloy: 4.5 to 5.6 ppm/K; steel has 11 to 12.5.' },
+  counterweightModulus: {
+    measure: 'Data sheet: about 207 GPa for steel, 165 to 175 for cast iron with nodular graphite.',
+  },
+  counterweightTemperature: { measure: 'Assumed. The oil that is thrown about it is as warm.' },
 };

@@ -4,10 +4,13 @@ import {
   count,
   gradeSpeed,
   heavyMass,
+  expansion,
   length,
   mass,
   metalDensity,
+  metalModulus,
   percent,
+  temperature,
   unbalance,
   weighings,
 } from '../quantity.ts';
@@ -435,3 +438,82 @@ export const steelDensity = metalDensity(
 export { angleSense, crankTurns, readingNames } from './unbalance-reading.choices.ts';
 export { drillList } from './drill-sizes.choices.ts';
 export { holeKind } from './counterweight-drilling.choices.ts';
+
+/* Slugs of heavy metal in a counterweight. */
+
+export const addedUnbalance = unbalance(
+  'addedUnbalance',
+  'U_add',
+  'Unbalance to add',
+  [0.01, 100, 20000, 200000],
+  { origin: 'part', demo: '5600 g·mm', plusMinus: 20 },
+);
+export const slugDensity = metalDensity(
+  'slugDensity',
+  'ρ_cert',
+  'Density of the alloy by its certificate, if there is one',
+  [15, 16.85, 18.85, 19.3],
+  { origin: 'part', demo: '', optional: true },
+);
+export const slugDiameter = length('slugDiameter', 'd_W', 'Slug diameter', [4, 12, 32, 60], {
+  origin: 'choice',
+  demo: '19.000 mm',
+});
+export const slugLength = length('slugLength', 'l_W', 'Slug length', [3, 10, 30, 150], {
+  origin: 'choice',
+  demo: ['18.0 mm', '16.0 mm'],
+});
+export const slugRadius = length(
+  'slugRadius',
+  'R_W',
+  'Radius of the slug’s centre',
+  [5, 45, 82, 230],
+  { origin: 'choice', demo: '60.0 mm' },
+);
+export const slugCount = count('slugCount', 'n_W', 'Slugs', [1, 1, 4, 12], {
+  origin: 'choice',
+  demo: '2',
+});
+export const slugSpacing = angle(
+  'slugSpacing',
+  'β_W',
+  'Angle between neighbouring slugs',
+  [1, 20, 40, 180],
+  { origin: 'choice', demo: '24 deg' },
+);
+export const slugInterference = length(
+  'slugInterference',
+  'δ_W',
+  'Interference of slug and hole, on the diameter',
+  [0, 0.03, 0.1, 0.3],
+  { origin: 'part', demo: ['0.045 mm', '0.050 mm'], plusMinus: 0.003 },
+);
+export const slugModulus = metalModulus(
+  'slugModulus',
+  'E_W',
+  'Young’s modulus of the alloy',
+  [150, 270, 370, 420],
+  { origin: 'thing', demo: ['280 GPa', '340 GPa'], plusMinus: 30 },
+);
+export const slugExpansion = expansion(
+  'slugExpansion',
+  'α_W',
+  'Thermal expansion of the alloy',
+  [3, 4.5, 5.6, 14],
+  { origin: 'thing', demo: '5.0 ppm/K', plusMinus: 0.4 },
+);
+export const counterweightModulus = metalModulus(
+  'counterweightModulus',
+  'E_cw',
+  'Young’s modulus of the counterweight’s metal',
+  [80, 165, 212, 250],
+  { origin: 'thing', demo: '207 GPa', plusMinus: 3 },
+);
+export const counterweightTemperature = temperature(
+  'counterweightTemperature',
+  'T_cw',
+  'Counterweight and slug, running',
+  [-50, 80, 140, 250],
+  { origin: 'assumption', demo: '110 °C', plusMinus: 15 },
+);
+export { slugClass } from './heavy-metal.choices.ts';

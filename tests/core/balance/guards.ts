@@ -30,7 +30,15 @@ import {
   radialHole,
 } from '../../../src/core/balance/drilled-hole.ts';
 import { nearestDrill } from '../../../src/core/balance/drill-sizes.ts';
+import {
+  ligamentStress,
+  slugGain,
+  slugPull,
+  slugSum,
+  slugWalls,
+} from '../../../src/core/balance/heavy-metal.ts';
 import { placeFan, radialSpacing, spreadFactor } from '../../../src/core/balance/hole-fan.ts';
+import { fitPressure, interferenceLost, looseAt } from '../../../src/core/balance/press-fit.ts';
 import { checkSpins } from '../../../src/core/balance/second-spin.ts';
 import { settleReading } from '../../../src/core/balance/unbalance-reading.ts';
 import { guarded, type Row, type Tables } from '../guards.ts';
@@ -70,6 +78,30 @@ const drilling = {
   keepOutRadius: 0.04,
   holeWall: 0.002,
   axialHoleRadius: 0.062,
+};
+const slugs = {
+  slugDiameter: 0.019,
+  slugLength: 0.018,
+  slugRadius: 0.06,
+  slugDensity: 17e3,
+  steelDensity: 7850,
+  slugCount: 2,
+  slugSpacing: 0.42,
+  counterweightRadius: 0.074,
+  counterweightWidth: 0.019,
+  keepOutRadius: 0.036,
+  addedUnbalance: 5e-3,
+  maxSpeed: 800,
+  missedShiftSpeed: 850,
+};
+const pressed = {
+  slugDiameter: 0.019,
+  slugInterference: 45e-6,
+  slugModulus: 280e9,
+  counterweightModulus: 207e9,
+  slugExpansion: 5e-6,
+  crankExpansion: 12e-6,
+  assemblyTemperature: 293,
 };
 const drillPoint = pointLength(drill);
 /** What just fits is taken. */
@@ -479,5 +511,78 @@ export const balance: Tables = {
         ['angleOrigin', 'a number'],
       ],
     ),
+  ],
+  'balance/heavy-metal.ts': [
+    guarded(slugs, (all) => slugGain(all, all), [
+      ['slugDiameter', 'greater than', 0],
+      ['slugLength', 'greater than', 0],
+      ['steelDensity', 'greater than', 0],
+      ['slugDensity', 'greater than', 7850, 'the density of the steel it replaces'],
+      ['slugRadius', 'greater than', 0],
+    ]),
+    guarded(slugs, (all) => slugPull(all, 0.08, all, 'maxSpeed'), [
+      ['slugRadius', 'greater than', 0],
+      ['maxSpeed', 'greater than', 0],
+    ]),
+    guarded(slugs, (all) => slugPull(all, 0.08, all, 'missedShiftSpeed'), [
+      ['missedShiftSpeed', 'greater than', 0],
+    ]),
+    guarded(slugs, (all) => slugWalls(all, all, all), [
+      ['slugDiameter', 'greater than', 0],
+      ['keepOutRadius', 'at least', 0],
+      ['counterweightRadius', 'greater than', 0],
+      ['counterweightWidth', 'greater than', 0],
+      [
+        'slugRadius',
+        'at least',
+        0.0455 - hair,
+        'the radius that none may reach, and half the slug',
+      ],
+      [
+        'slugRadius',
+        'less than',
+        0.0645,
+        'the rim’s radius less half the slug: no metal would be left outside it',
+      ],
+      ['slugLength', 'at most', 0.019 + hair, 'the width of the counterweight'],
+      [
+        'slugSpacing',
+        'greater than',
+        2 * Math.asin(0.0095 / 0.06),
+        'the spacing at which slugs of this size meet',
+      ],
+    ]),
+    guarded({ ...slugs, keepOutRadius: 0 }, (all) => slugWalls(all, all, all), [
+      ['slugRadius', 'greater than', 0.0095, 'half the slug, which would reach the axis', 0.0095],
+    ]),
+    guarded(slugs, (all) => slugSum(all, 2.8e-3, all), [
+      ['addedUnbalance', 'greater than', 0],
+      ['slugCount', 'at least', 1],
+      ['slugCount', 'at most', 12, undefined, 13],
+      ['slugCount', 'at most', 2, 'a whole number of slugs', 2.5],
+      ['slugSpacing', 'greater than', 0],
+      ['slugSpacing', 'at most', Math.PI, 'the spacing at which they stand over half a turn'],
+    ]),
+    guarded(slugs, (all) => ligamentStress(all, 3e3, 4e-3), [['slugLength', 'greater than', 0]]),
+  ],
+  'balance/press-fit.ts': [
+    guarded(pressed, (all) => fitPressure(all, 0.03, 40e-6), [
+      ['slugDiameter', 'greater than', 0, undefined, 0],
+      ['counterweightModulus', 'greater than', 0],
+      ['slugModulus', 'greater than', 0],
+    ]),
+    guarded(pressed, (all) => interferenceLost(all, 380), [
+      ['slugDiameter', 'greater than', 0],
+      ['crankExpansion', 'a number'],
+      ['slugExpansion', 'a number'],
+      ['assemblyTemperature', 'a number'],
+    ]),
+    guarded(pressed, looseAt, [
+      ['slugDiameter', 'greater than', 0],
+      ['slugInterference', 'at least', 0],
+      ['crankExpansion', 'a number'],
+      ['slugExpansion', 'a number'],
+      ['assemblyTemperature', 'a number'],
+    ]),
   ],
 };
