@@ -54,6 +54,7 @@ export const routes = defineRoutes({
       'heavy-metal.rimStress',
       'heavy-metal.besideStress',
       'heavy-metal.classSwing',
+      'heavy-metal.density',
     ],
   },
   slugsScale: {

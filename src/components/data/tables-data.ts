@@ -3,6 +3,7 @@ import drills from '../../../content/tables/drill-sizes.json' with { type: 'json
 import fits from '../../../content/tables/iso-286.json' with { type: 'json' };
 import journals from '../../../content/tables/journal-sizes.json' with { type: 'json' };
 import ringWidths from '../../../content/tables/ring-sizes.json' with { type: 'json' };
+import tungsten from '../../../content/tables/tungsten-classes.json' with { type: 'json' };
 import {
   materialOf,
   properties,
@@ -71,6 +72,21 @@ const drillSizes: DataSet = {
     source,
   ],
   rows: withId(drills),
+};
+
+const tungstenClasses: DataSet = {
+  path: 'tables/tungsten-classes',
+  title: 'Classes of tungsten heavy alloy',
+  means: 'Tungsten and density of the four classes of ASTM B777.',
+  columns: [
+    id,
+    { name: 'class', type: 'text', means: 'What the standard calls it.' },
+    { name: 'tungsten', type: 'text', means: 'Nominal tungsten in per cent of the weight.' },
+    { name: 'least', type: 'text', means: 'Least density in g/cm³.' },
+    { name: 'most', type: 'text', means: 'Greatest density in g/cm³.' },
+    source,
+  ],
+  rows: withId(tungsten),
 };
 
 const tolerances: DataSet = {
@@ -223,4 +239,5 @@ export const tablesData: readonly DataSet[] = [
   tolerances,
   crankThrows,
   drillSizes,
+  tungstenClasses,
 ];

@@ -74,6 +74,13 @@ export const partsOfDrawing = {
     side: 'left',
     line: 734,
   },
+  'heavy-metal': {
+    part: 'slug in the counterweight',
+    out: 'perSlug',
+    words: 'One slug gains',
+    side: 'right',
+    line: 910,
+  },
   'reversal-load': {
     part: 'rod bolts',
     out: 'partingPull',

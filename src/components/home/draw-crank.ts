@@ -69,12 +69,19 @@ export function crank(sizes: Sizes): Drawn {
       y: -sizes.balanceRadius * Math.cos(angle),
     });
   });
+  const besideHoles = (46 * Math.PI) / 180;
+  const slug = turn({
+    x: sizes.balanceRadius * Math.sin(besideHoles),
+    y: -sizes.balanceRadius * Math.cos(besideHoles),
+  });
   const over = lens(main, pin, r, to);
   const middle = (main + r - pin) / 2;
   const balance = turn({ x: 0, y: -sizes.balanceRadius });
   const picture = [
     path('part', web),
     ...holes.map((hole) => path('part', circle(hole, 5.5)) + cross(place(hole), 19)),
+    path('part', circle(slug, 6)),
+    path('cut', circle(slug, 6)),
     centreOfMass(balance, 5),
     path('hidden', circle({ x: 0, y: 0 }, main)),
   ].join('');
@@ -90,6 +97,7 @@ export function crank(sizes: Sizes): Drawn {
         shape: holes.map((hole) => circle(hole, 5.5)).join(''),
         at: place(holes[0] ?? balance),
       },
+      'heavy-metal': { shape: circle(slug, 6), at: place(slug) },
       'crank-overlap': { shape: over, at: place(turn({ x: 0, y: middle })) },
       // The pin without what it shares with the main journal.
       'journal-sizes': {
