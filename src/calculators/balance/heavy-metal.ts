@@ -12,7 +12,7 @@ import {
   interferenceLost,
   looseAt,
 } from '../../core/balance/press-fit.ts';
-import { defineCalculator, type Absent } from '../define.ts';
+import { defineCalculator, optional, type Absent } from '../define.ts';
 import {
   addedUnbalance,
   assemblyTemperature,
@@ -59,7 +59,7 @@ export const heavyMetal = defineCalculator({
     slugRadius,
     slugCount,
     slugSpacing,
-    slugDensity,
+    slugDensity: optional(slugDensity),
     steelDensity,
     counterweightRadius,
     counterweightWidth,
