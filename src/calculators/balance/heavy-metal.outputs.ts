@@ -1,5 +1,4 @@
 import {
-  contactPressure,
   count,
   density,
   fineLength,
@@ -41,10 +40,10 @@ export const heavyMetalOutputs = {
   besideWall: maybe(length('t_side', 'Metal between two slugs')),
   rimStress: stress('σ_rim', 'Nominal stress outside the slug, at over-rev'),
   besideStress: maybe(stress('σ_side', 'Nominal stress between slugs, at over-rev')),
-  pressure: contactPressure('p_fit', 'Contact pressure of the fit, as pressed'),
+  pressure: stress('p_fit', 'Contact pressure of the fit, as pressed'),
   boreHoop: stress('σ_bore', 'Hoop stress of the fit at the hole, as pressed'),
   lost: fineLength('δ_lost', 'Interference lost at running temperature'),
   warmInterference: fineLength('δ_warm', 'Interference left there (negative: a gap)'),
-  warmPressure: contactPressure('p_warm', 'Contact pressure left there'),
+  warmPressure: stress('p_warm', 'Contact pressure left there'),
   looseTemperature: maybe(temperature('T_loose', 'Nothing is left of the fit at')),
 } as const;
