@@ -79,7 +79,7 @@ export const partsOfDrawing = {
     out: 'perSlug',
     words: 'One slug gains',
     side: 'right',
-    line: 910,
+    line: 998,
   },
   'reversal-load': {
     part: 'rod bolts',

@@ -46,6 +46,14 @@ export const markedBy: Readonly<Record<string, Marked>> = {
     beside: 'left unbalanceRead',
     without: 'most',
   },
+  'counterweight-slugs': {
+    marks: [0, 0],
+    drawn:
+      'besideWall counterweightRadius counterweightWidth keepOutRadius massGain pull rimWall ' +
+      'slugCount slugDiameter slugLength slugMass slugRadius',
+    beside: 'left overPull perSlug rimStress slugInterference warmInterference',
+    without: 'addedUnbalance slugClass slugsNeeded',
+  },
   'crank-layout': {
     marks: [29, 3],
     drawn: 'bankAngle bobweights crankLayout pins places rodsPerPin',
