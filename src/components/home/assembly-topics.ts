@@ -78,8 +78,8 @@ export const partsOfDrawing = {
     part: 'slug in the counterweight',
     out: 'perSlug',
     words: 'One slug gains',
-    side: 'right',
-    line: 998,
+    side: 'left',
+    line: 910,
   },
   'reversal-load': {
     part: 'rod bolts',
@@ -174,7 +174,7 @@ export const partsOfDrawing = {
     out: 'partInertia',
     words: 'Inertia of the part',
     side: 'left',
-    line: 910,
+    line: 998,
   },
   'wrist-pin': {
     part: 'wrist pin',

@@ -75,7 +75,7 @@ export function clamp(sizes: Sizes): Drawn {
 
 /** A part with its axis upright on two wires. No number of the example is its size: it is drawn for form. */
 export function swing(): Drawn {
-  const [x, top, y] = [390, 776, 852];
+  const [x, top, y] = [390, 880, 956];
   const disc = box(x - 44, y, 88, 12) + box(x - 12, y - 10, 24, 10) + box(x - 12, y + 12, 24, 8);
   const wires = [-36, 36].map((off) => `M${String(x + off)} ${String(top)}V${String(y)}`).join('');
   return {

@@ -69,7 +69,7 @@ export function crank(sizes: Sizes): Drawn {
       y: -sizes.balanceRadius * Math.cos(angle),
     });
   });
-  const besideHoles = (46 * Math.PI) / 180;
+  const besideHoles = (-46 * Math.PI) / 180;
   const slug = turn({
     x: sizes.balanceRadius * Math.sin(besideHoles),
     y: -sizes.balanceRadius * Math.cos(besideHoles),
