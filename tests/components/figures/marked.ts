@@ -47,7 +47,7 @@ export const markedBy: Readonly<Record<string, Marked>> = {
     without: 'most',
   },
   'counterweight-slugs': {
-    marks: [0, 0],
+    marks: [40, 8],
     drawn:
       'besideWall counterweightRadius counterweightWidth keepOutRadius massGain pull rimWall ' +
       'slugCount slugDiameter slugLength slugMass slugRadius',
