@@ -17,6 +17,20 @@ export function numberOf(
   return typeof value === 'number' && Number.isFinite(value) ? value : undefined;
 }
 
+/** The numbers behind several names, or `undefined` where one of them is missing. */
+export function numbersOf<Name extends string>(
+  from: Parameters<typeof numberOf>[0],
+  names: readonly Name[],
+): Readonly<Record<Name, number>> | undefined {
+  const found: Partial<Record<Name, number>> = {};
+  for (const name of names) {
+    const value = numberOf(from, name);
+    if (value === undefined) return undefined;
+    found[name] = value;
+  }
+  return found as Record<Name, number>;
+}
+
 /** A curve of the results, brought from SI into the units shown; empty when there is none. */
 export function pointsOf(
   from: Readonly<Record<string, Result>> | undefined,

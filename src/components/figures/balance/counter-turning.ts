@@ -1,6 +1,6 @@
 import { counterTurning, type CounterTurning } from '../../../core/balance/counter-turning.ts';
 import { length, type Vector } from '../../../core/balance/vectors.ts';
-import { numberOf } from '../read.ts';
+import { numbersOf } from '../read.ts';
 import type { FigureSet } from '../types.ts';
 
 const names = [
@@ -18,13 +18,8 @@ type Values = FigureSet['input'];
 
 /** The forces of a set's numbers at the crank angle [rad]; `undefined` while one is missing. */
 export function forcesOf(input: Values, crankAngle: number): CounterTurning | undefined {
-  const pin: Partial<Record<(typeof names)[number], number>> = {};
-  for (const name of names) {
-    const value = numberOf(input, name);
-    if (value === undefined) return undefined;
-    pin[name] = value;
-  }
-  return counterTurning({ ...(pin as Record<(typeof names)[number], number>), crankAngle });
+  const pin = numbersOf(input, names);
+  return pin && counterTurning({ ...pin, crankAngle });
 }
 
 /**

@@ -1,8 +1,9 @@
 import { drillLists, type DrillList } from '../../../calculators/balance/drill-sizes.choices.ts';
 import { nearestDrill } from '../../../core/balance/drill-sizes.ts';
-import { numberOf } from '../read.ts';
+import { numbersOf } from '../read.ts';
 import type { FigureSet } from '../types.ts';
 import { spotAt } from './counter-turning.ts';
+import { counterweightPath, short } from './counterweight.ts';
 
 /** Holes in a counterweight as the drawing needs them: [m] and [rad], angles from throw 1, clockwise seen from the nose. */
 export interface DrawnHoles {
@@ -41,19 +42,6 @@ const inputs = [
 ] as const;
 const outputs = ['drill', 'depth', 'tipDepth', 'firstHole', 'left'] as const;
 
-function numbersOf<const N extends string>(
-  from: Parameters<typeof numberOf>[0],
-  names: readonly N[],
-): Record<N, number> | undefined {
-  const found: Partial<Record<N, number>> = {};
-  for (const name of names) {
-    const value = numberOf(from, name);
-    if (value === undefined) return undefined;
-    found[name] = value;
-  }
-  return found as Record<N, number>;
-}
-
 function isDrillList(value: unknown): value is DrillList {
   return typeof value === 'string' && Object.hasOwn(drillLists, value);
 }
@@ -86,31 +74,19 @@ export function drawnHoles({ input, output }: FigureSet): DrawnHoles | undefined
   };
 }
 
-function short(value: number): number {
-  return Math.round(value * 100) / 100 + 0;
-}
-
-function place(radius: number, angle: number): string {
-  const { x, y } = spotAt(radius, angle);
-  return `${short(x)} ${short(y)}`;
-}
-
 /** Half the angle [rad] that the counterweight is drawn with: the allowed one, half a hole, and something for form. */
 export function halfAngle({ limit, diameter, radius }: DrawnHoles): number {
   return Math.min(2.2, limit + Math.asin(Math.min(1, diameter / 2 / radius)) + 0.1);
 }
 
-/** The counterweight from the nose, about the axis; drawing units. Its hub is drawn for form. */
+/** The counterweight from the nose, about the axis; drawing units. */
 export function outlinePath(holes: DrawnHoles, scale: number): string {
-  const half = halfAngle(holes);
-  const [rim, hub] = [holes.radius * scale, 0.62 * holes.keepOut * scale];
-  const [from, to] = [holes.middle - half, holes.middle + half];
-  const wide = half > Math.PI / 2 ? 1 : 0;
-  return (
-    `M${place(rim, from)}A${short(rim)} ${short(rim)} 0 ${wide} 1 ${place(rim, to)}` +
-    `L${place(hub, holes.middle + Math.PI / 2)}` +
-    `A${short(hub)} ${short(hub)} 0 0 1 ${place(hub, holes.middle - Math.PI / 2)}z`
-  );
+  return counterweightPath({
+    middle: holes.middle,
+    half: halfAngle(holes),
+    rim: holes.radius * scale,
+    keepOut: holes.keepOut * scale,
+  });
 }
 
 /** One hole from the rim as it lies in the plane of the drawing, its axis upwards from the shaft; drawing units. */

@@ -1,6 +1,7 @@
-import { numberOf } from '../read.ts';
+import { numberOf, numbersOf } from '../read.ts';
 import type { FigureSet } from '../types.ts';
 import { spotAt } from './counter-turning.ts';
+import { counterweightPath, short } from './counterweight.ts';
 
 const inputs = [
   'slugDiameter',
@@ -40,20 +41,13 @@ export const middle = Math.PI;
 
 /** The slugs of a set, or `undefined` while it has none. */
 export function drawnSlugs({ input, output }: FigureSet): DrawnSlugs | undefined {
-  const found: Partial<Record<string, number>> = {};
-  for (const [from, names] of [
-    [input, inputs],
-    [output, outputs],
-  ] as const)
-    for (const name of names) {
-      const value = numberOf(from, name);
-      if (value === undefined) return undefined;
-      found[name] = value;
-    }
-  const numbers = found as Record<(typeof inputs)[number] | (typeof outputs)[number], number>;
-  const { slugCount, slugSpacing } = numbers;
+  const given = numbersOf(input, inputs);
+  const made = numbersOf(output, outputs);
+  if (given === undefined || made === undefined) return undefined;
+  const { slugCount, slugSpacing } = given;
   return {
-    ...numbers,
+    ...given,
+    ...made,
     besideWall: numberOf(output, 'besideWall'),
     // From left to right below the shaft, where angles run the other way.
     angles: Array.from(
@@ -63,29 +57,20 @@ export function drawnSlugs({ input, output }: FigureSet): DrawnSlugs | undefined
   };
 }
 
-function short(value: number): number {
-  return Math.round(value * 100) / 100 + 0;
-}
-
 /** Half the angle [rad] that the counterweight is drawn with: all slugs, and something for form. */
 export function halfAngle({ angles, slugDiameter, slugRadius }: DrawnSlugs): number {
   const spread = (angles[0] ?? middle) - middle;
   return Math.min(2.2, Math.max(0.75, spread + Math.asin(slugDiameter / 2 / slugRadius) + 0.2));
 }
 
-/** The counterweight from the nose, about the axis; drawing units. Its sides and its hub are drawn for form. */
+/** The counterweight from the nose, about the axis; drawing units. Its sides are drawn for form. */
 export function outlinePath(slugs: DrawnSlugs, scale: number): string {
-  const half = halfAngle(slugs);
-  const [rim, hub] = [slugs.counterweightRadius * scale, 0.62 * slugs.keepOutRadius * scale];
-  const at = (radius: number, angle: number): string => {
-    const { x, y } = spotAt(radius, angle);
-    return `${short(x)} ${short(y)}`;
-  };
-  const wide = half > Math.PI / 2 ? 1 : 0;
-  return (
-    `M${at(rim, middle - half)}A${short(rim)} ${short(rim)} 0 ${wide} 1 ${at(rim, middle + half)}` +
-    `L${at(hub, middle + Math.PI / 2)}A${short(hub)} ${short(hub)} 0 0 1 ${at(hub, middle - Math.PI / 2)}z`
-  );
+  return counterweightPath({
+    middle,
+    half: halfAngle(slugs),
+    rim: slugs.counterweightRadius * scale,
+    keepOut: slugs.keepOutRadius * scale,
+  });
 }
 
 /** A stroke along a radius from one distance to another; drawing units. */

@@ -23,7 +23,7 @@ import { pathOf, type TurningParts } from '../../../core/balance/turning-parts.t
 import { length, vectorAt, type Vector } from '../../../core/balance/vectors.ts';
 import { twoTermMotion } from '../../../core/motion/two-term-motion.ts';
 import { pistonMotion } from '../../../core/motion/piston-motion.ts';
-import { numberOf } from '../read.ts';
+import { numbersOf } from '../read.ts';
 import type { FigureSet } from '../types.ts';
 
 const names = [
@@ -56,13 +56,8 @@ export interface ShakenCrank {
 export function crankOf(input: FigureSet['input']): ShakenCrank | undefined {
   const layout = input?.[crankLayout.name];
   if (typeof layout !== 'string' || !isCrankLayout(layout)) return undefined;
-  const sizes: Partial<Record<(typeof names)[number], number>> = {};
-  for (const name of names) {
-    const value = numberOf(input, name);
-    if (value === undefined) return undefined;
-    sizes[name] = value;
-  }
-  const own = sizes as Record<(typeof names)[number], number>;
+  const own = numbersOf(input, names);
+  if (own === undefined) return undefined;
   const shafts = shaftsIn(input?.[balanceShafts.name]);
   const throws = throwsOf(layout);
   const cylinders = cylindersOf(throws, own);

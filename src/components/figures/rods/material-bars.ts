@@ -12,7 +12,7 @@ import {
   type RodDuty,
   type RodTargets,
 } from '../../../core/rods/rod-materials.ts';
-import { numberOf } from '../read.ts';
+import { numberOf, numbersOf } from '../read.ts';
 
 /** One metal on the baseline's duty: shank masses [kg] at three ways of being equal. */
 export interface MetalBar {
@@ -42,27 +42,14 @@ const targetNames = [
   'shankLength',
 ] as const satisfies readonly (keyof RodTargets)[];
 
-function pick<K extends string>(
-  input: Readonly<Record<string, Value>>,
-  names: readonly K[],
-): Record<K, number> | undefined {
-  const picked: Partial<Record<K, number>> = {};
-  for (const name of names) {
-    const value = numberOf(input, name);
-    if (value === undefined) return undefined;
-    picked[name] = value;
-  }
-  return picked as Record<K, number>;
-}
-
 /**
  * Every metal of the table on one duty, in the order of the table; empty while a number is missing or has no
  * meaning.
  */
 export function metalBars(input: Readonly<Record<string, Value>> | undefined): readonly MetalBar[] {
   if (input === undefined) return [];
-  const duty = pick(input, dutyNames);
-  const targets = pick(input, targetNames);
+  const duty = numbersOf(input, dutyNames);
+  const targets = numbersOf(input, targetNames);
   const area = numberOf(input, 'shankArea');
   if (duty === undefined || targets === undefined || area === undefined) return [];
   try {
