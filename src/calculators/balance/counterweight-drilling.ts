@@ -119,8 +119,8 @@ export const counterweightDrilling = defineCalculator({
     },
     {
       id: 'list',
-      holds: (input, { drill }) => Math.abs(drill - input.holeDiameter) < 0.51e-3,
-      say: 'The list has no drill within half a millimetre of this one. The nearest is taken.',
+      holds: (input, { drill }) => Math.abs(drill - input.holeDiameter) < 0.01e-3,
+      say: 'The drills at hand have none of this size. The nearest of them is worked, “Drill of the list”; choose another list where you have this one.',
     },
   ],
   validity: [

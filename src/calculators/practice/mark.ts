@@ -17,7 +17,7 @@ import { readAnswer, type Answer } from './read-answer.ts';
 import { answerWords } from './words.ts';
 import { slipsOf, type Slip } from './slips.ts';
 import { nearBy, unitOfResult } from './words.ts';
-import { toSI } from '../../units/units.ts';
+import { toSI, unitOf } from '../../units/units.ts';
 
 /** What comes of an answer: it could not be read, it is right, or it is not yet. */
 export interface Mark {
@@ -77,7 +77,7 @@ export function markNumber(
   const read = readAnswer(typed, question);
   if (!read.ok) return unread(read.say, read.suggestions);
   const { answer, plan } = question;
-  const share = (read.si - answer) / Math.abs(answer);
+  const share = (nearestTurn(read.si, question) - answer) / Math.abs(answer);
   const told = readings(read);
   const within = nearBy(plan.tolerance);
   // Rounded to the last figure of a double, an answer just inside must not fall out.
@@ -101,6 +101,12 @@ export function markNumber(
     say: 'It fits none of the slips known here. Go through the working step by step to find where it differs.',
     ...told,
   };
+}
+
+/** The same direction within half a turn of the answer: 216° is −144° as well. Other quantities stay as they are. */
+function nearestTurn(si: number, { answer, unit }: NumberQuestion): number {
+  if (unitOf(unit).kind !== 'angle') return si;
+  return si - 2 * Math.PI * Math.round((si - answer) / (2 * Math.PI));
 }
 
 /** Marks a height read off a curve. */

@@ -142,6 +142,17 @@ describe('a number', () => {
     );
   });
 
+  it('takes a direction that is named the other way round the circle', () => {
+    const lean = question<NumberQuestion>(rodAngularity, 'rod-angularity.rodAngle');
+    for (const turns of [-2, -1, 1])
+      expect(
+        markNumber(rodAngularity, lean, typed(lean.answer + turns * 2 * Math.PI, lean, 9)).outcome,
+      ).toBe('right');
+    expect(markNumber(rodAngularity, lean, typed(lean.answer + Math.PI, lean, 9)).outcome).toBe(
+      'not yet',
+    );
+  });
+
   it('claims no slip where none fits', () => {
     const made = mark(pull.answer * 1.3779, 8);
     expect(made).not.toHaveProperty('slip');
