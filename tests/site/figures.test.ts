@@ -570,6 +570,9 @@ describe('the throw of a crank', () => {
     const box = field(page, 'crank-overlap', 'crankpinDiameter', 'candidate');
     const before = Number(await box.inputValue());
     const knob = figure.locator('.knob').nth(1);
+    // The drawing fits itself to the page when it comes to life; then its edge stays where it is.
+    await figure.hover();
+    await page.locator('[data-figure="crank-throw"][data-alive]').waitFor();
     await knob.scrollIntoViewIfNeeded();
     const place = await knob.boundingBox();
     if (place === null) throw new Error('The pin has no edge to take.');

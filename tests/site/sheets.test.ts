@@ -116,10 +116,15 @@ describe('exercise sheets', () => {
     const key = await printedSides(page);
     await page.getByLabel('The sheets alone').check();
     const sheets = await printedSides(page);
+    // A variant with longer givens may run over to a second side; the next begins a side of its own all the same.
     expect(sheets).toBeGreaterThanOrEqual(3);
-    expect(sheets % 3).toBe(0);
+    expect(sheets).toBeLessThanOrEqual(6);
     expect(both).toBe(sheets + key);
     await page.emulateMedia({ media: 'print' });
+    const breaks = await page
+      .locator('.paper-sheet + .paper-sheet')
+      .evaluateAll((all) => all.map((sheet) => getComputedStyle(sheet).breakBefore));
+    expect(breaks).toEqual(['page', 'page']);
     expect(await page.locator('.site-header, .site-footer, h1, form').first().isVisible()).toBe(
       false,
     );

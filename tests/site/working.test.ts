@@ -139,9 +139,9 @@ describe('the working', () => {
 });
 
 test('the Checks page leads to the checks of each topic, also from its old places', async () => {
-  const page = await site.open('checks/#bobweight', { javaScriptEnabled: false });
+  const page = await site.open('checks/#piston-motion', { javaScriptEnabled: false });
   await page.locator('tr:target a').click();
-  await page.waitForURL('**/checks/bobweight/');
+  await page.waitForURL('**/checks/piston-motion/');
   expect(await page.locator('.checks tbody tr').count()).toBeGreaterThan(10);
 });
 
