@@ -3,6 +3,7 @@ import { unitFor } from '../../calculators/output-unit.ts';
 import type { WorkView } from '../../notebook/work.svelte.ts';
 import type { System } from '../../units/kinds.ts';
 import { formatQuantity } from '../../units/format.ts';
+import { withoutFalseZeros } from '../../units/result.ts';
 import { isShown, present } from '../results/present.ts';
 
 /** Lines that the balancing shop writes by hand, and that a job may have settled already. */
@@ -67,6 +68,8 @@ export function recordOf(
 
 /** A number as the card has it. A grade is named by its number alone. */
 function inWords(entry: NumberEntry, value: number, system: System): string {
-  const words = formatQuantity(value, unitFor(entry, system), { significant: 4 });
+  const words = withoutFalseZeros(
+    formatQuantity(value, unitFor(entry, system), { significant: 4 }),
+  );
   return entry.name === 'balanceGrade' ? words.replace(/\s*mm\/s$/u, '') : words;
 }
