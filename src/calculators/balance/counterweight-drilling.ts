@@ -119,7 +119,7 @@ export const counterweightDrilling = defineCalculator({
     },
     {
       id: 'list',
-      holds: (input, { drill }) => Math.abs(drill - input.holeDiameter) < 0.01e-3,
+      holds: (input, { drill }) => Math.abs(drill - input.holeDiameter) < 0.05e-3,
       say: 'The drills at hand have none of this size. The nearest of them is worked, “Drill of the list”; choose another list where you have this one.',
     },
   ],
@@ -149,6 +149,8 @@ export const counterweightDrilling = defineCalculator({
     ask: 'perHole',
     tolerance: 0.01,
     given: { unbalanceRead: 0.15, counterweightRadius: 0.04 },
+    // A metric drill that is stated in inches is no drill of its list.
+    beside: ['list'],
     also: [
       { kind: 'number', ask: 'tipDepth', given: { unbalanceRead: 0.15 } },
       { kind: 'number', ask: 'rimMass', given: { unbalanceRead: 0.15, counterweightRadius: 0.04 } },
