@@ -56,7 +56,7 @@ describe('what shakes an engine', () => {
     await says(page.locator('[data-calculator="shaking-forces"]'), 'What comes twice a turn stays');
     await choose(page, 'baseline', 'radial-7');
     await says(caption, 'rotating with the crank');
-    expect(await figure.locator('.piston').count()).toBe(14);
+    await expect.poll(() => figure.locator('.piston').count()).toBe(14);
   });
 
   it('is turned by keys, field, button and a drag of the first throw, and the page follows', async () => {

@@ -15,6 +15,7 @@ import {
   axialSpacing,
   axialWall,
   type Fan,
+  hair,
   placeFan,
   radialSpacing,
   radialWall,
@@ -64,9 +65,6 @@ export interface DrillingPlan {
   /** [m] Least metal between two holes; undefined for one hole. */
   readonly wall: number | undefined;
 }
-
-/** [m] What just fits is taken: a sum of numbers as they were typed may miss its limit by rounding. */
-const hair = 1e-9;
 
 /** A hole of one kind with this drill in this counterweight. */
 interface Way {

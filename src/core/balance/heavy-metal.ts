@@ -1,5 +1,5 @@
 import { above, atLeast, atMost, below, refusal } from '../refuse.ts';
-import { spreadFactor } from './hole-fan.ts';
+import { axialSpacing, axialWall, hair, spreadFactor } from './hole-fan.ts';
 
 /** A slug parallel to the shaft that fills its hole, seat included. Lengths in m. */
 export interface Slug {
@@ -53,9 +53,6 @@ export interface SlugWalls {
 
 /** More slugs than this in one counterweight nobody sets. */
 const mostSlugs = 12;
-
-/** [m] What just fits is taken: a sum of numbers as they were typed may miss its limit by rounding. */
-const hair = 1e-9;
 
 /**
  * What one slug brings: (ρ_W − ρ_steel)·V at its own centre, whose radius is less than that of the rim. The slug is
@@ -141,10 +138,10 @@ export function slugWalls(slug: Slug, row: SlugRow, place: SlugPlace): SlugWalls
   above(
     row,
     'slugSpacing',
-    2 * Math.asin(half / radius),
+    axialSpacing(radius, half, 0),
     'the spacing at which slugs of this size meet',
   );
-  const beside = 2 * (radius * Math.sin(row.slugSpacing / 2) - half);
+  const beside = axialWall(radius, half, row.slugSpacing);
   return { rim, beside, least: Math.min(rim, beside) };
 }
 

@@ -19,6 +19,9 @@ export interface FanPlace {
   readonly aside: number;
 }
 
+/** [m] What just fits is taken: a sum of numbers as they were typed may miss its limit by rounding. */
+export const hair = 1e-9;
+
 /** More holes than this in one counterweight nobody drills. */
 const mostHoles = 12;
 

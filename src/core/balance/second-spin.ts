@@ -1,5 +1,6 @@
 import { above, atLeast, finite } from '../refuse.ts';
 import { withinTurn } from './unbalance-reading.ts';
+import { added, direction, length, scaled, vectorAt } from './vectors.ts';
 
 /** An unbalance [kg·m] with the angle [rad] of its heavy spot, from throw 1, clockwise seen from the nose. */
 export interface HeavySpot {
@@ -36,23 +37,22 @@ export interface SpinResult {
  * Source: own derivation.
  */
 export function secondSpin({ first, second, asked }: TwoSpins): SpinResult {
-  const [one, two, wanted] = [arrow(first), arrow(second), arrow(asked)];
-  const removed = { x: one.x - two.x, y: one.y - two.y };
-  const size = Math.hypot(removed.x, removed.y);
-  const along = (removed.x * wanted.x + removed.y * wanted.y) / asked.size;
-  const across = (removed.y * wanted.x - removed.x * wanted.y) / asked.size;
+  const wanted = vectorAt(asked.size, asked.angle);
+  const removed = added(
+    vectorAt(first.size, first.angle),
+    scaled(vectorAt(second.size, second.angle), -1),
+  );
+  const size = length(removed);
+  const along = (removed.along * wanted.along + removed.across * wanted.across) / asked.size;
+  const across = (removed.across * wanted.along - removed.along * wanted.across) / asked.size;
   return {
     removed: size,
-    removedAngle: size > 0 ? withinTurn(Math.atan2(removed.y, removed.x)) : undefined,
+    removedAngle: size > 0 ? withinTurn(direction(removed)) : undefined,
     amountError: size / asked.size - 1,
     angleError: size > 0 ? Math.atan2(across, along) : undefined,
     missed: asked.size - along,
     astray: across,
   };
-}
-
-function arrow({ size, angle }: HeavySpot): { readonly x: number; readonly y: number } {
-  return { x: size * Math.cos(angle), y: size * Math.sin(angle) };
 }
 
 /**

@@ -1,5 +1,6 @@
 import { counterTurning, type CounterTurning } from '../../../core/balance/counter-turning.ts';
 import { length, type Vector } from '../../../core/balance/vectors.ts';
+import { short } from '../parts/short.ts';
 import { numbersOf } from '../read.ts';
 import type { FigureSet } from '../types.ts';
 
@@ -65,8 +66,6 @@ export function arrow(
   const tip = spotAt(size, angle);
   const foot = spotAt(size - long, angle);
   const side = spotAt(long / 2.8, angle + Math.PI / 2);
-  // Nothing added to nothing, so that a zero has no sign.
-  const short = (value: number): string => String(Math.round(value * 100) / 100 + 0);
   const at = ({ x, y }: Spot): string => `${short(x)} ${short(y)}`;
   return {
     line: `M0 0L${at(foot)}`,

@@ -1,9 +1,11 @@
 import { drillLists, type DrillList } from '../../../calculators/balance/drill-sizes.choices.ts';
 import { nearestDrill } from '../../../core/balance/drill-sizes.ts';
+import { short } from '../parts/short.ts';
+import { formatNumber } from '../../../units/format.ts';
 import { numbersOf } from '../read.ts';
 import type { FigureSet } from '../types.ts';
 import { spotAt } from './counter-turning.ts';
-import { counterweightPath, short } from './counterweight.ts';
+import { counterweightPath } from './counterweight.ts';
 
 /** Holes in a counterweight as the drawing needs them: [m] and [rad], angles from throw 1, clockwise seen from the nose. */
 export interface DrawnHoles {
@@ -72,6 +74,12 @@ export function drawnHoles({ input, output }: FigureSet): DrawnHoles | undefined
     read: given.unbalanceRead,
     left: made.left,
   };
+}
+
+/** A direction as it is written: from 0 to less than 360°. */
+export function directionWords(angle: number): string {
+  const degrees = (((angle * 180) / Math.PI) % 360) + 360;
+  return `${formatNumber((Math.round(degrees * 10) / 10) % 360)}°`;
 }
 
 /** Half the angle [rad] that the counterweight is drawn with: the allowed one, half a hole, and something for form. */

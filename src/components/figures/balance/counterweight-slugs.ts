@@ -1,7 +1,8 @@
+import { short } from '../parts/short.ts';
 import { numberOf, numbersOf } from '../read.ts';
 import type { FigureSet } from '../types.ts';
 import { spotAt } from './counter-turning.ts';
-import { counterweightPath, short } from './counterweight.ts';
+import { counterweightPath } from './counterweight.ts';
 
 const inputs = [
   'slugDiameter',

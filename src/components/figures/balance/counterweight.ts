@@ -1,9 +1,5 @@
+import { short } from '../parts/short.ts';
 import { spotAt } from './counter-turning.ts';
-
-/** A coordinate as it stands in a path: hundredths are finer than a stroke. */
-export function short(value: number): number {
-  return Math.round(value * 100) / 100 + 0;
-}
 
 /** A place at a distance from the axis, in the direction of an angle [rad] from throw 1. */
 function place(radius: number, angle: number): string {

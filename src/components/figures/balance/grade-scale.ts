@@ -1,4 +1,4 @@
-import { numberOf } from '../read.ts';
+import { numberOf, numbersOf } from '../read.ts';
 import type { FigureSet } from '../types.ts';
 
 /** The grades of the standard [m/s], in its steps. */
@@ -20,20 +20,18 @@ export interface GradeMarks {
 
 /** The marks of a set; `undefined` while a number is missing. */
 export function gradeMarks({ input, output }: FigureSet): GradeMarks | undefined {
-  const speed = numberOf(input, 'maxSpeed');
-  const grade = numberOf(input, 'balanceGrade');
-  const mass = numberOf(output, 'rotorMass');
-  const permitted = numberOf(output, 'eccentricity');
-  if (speed === undefined || grade === undefined || mass === undefined || permitted === undefined)
-    return undefined;
+  const given = numbersOf(input, ['maxSpeed', 'balanceGrade']);
+  const made = numbersOf(output, ['rotorMass', 'eccentricity']);
+  if (given === undefined || made === undefined) return undefined;
+  const { maxSpeed: speed, balanceGrade: grade } = given;
   const reached = numberOf(output, 'gradeReached');
   const floor = numberOf(output, 'floorGrade');
   return {
     speed,
-    mass,
+    mass: made.rotorMass,
     grade,
     reached,
-    permitted,
+    permitted: made.eccentricity,
     read: reached === undefined ? undefined : reached / speed,
     floor: floor === undefined ? undefined : floor / speed,
   };

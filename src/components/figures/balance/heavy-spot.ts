@@ -5,7 +5,8 @@ import {
   type ReadingNames,
 } from '../../../core/balance/unbalance-reading.ts';
 import type { SetId } from '../../../calculators/define.ts';
-import { numberOf, setIds } from '../read.ts';
+import { short } from '../parts/short.ts';
+import { numbersOf, setIds } from '../read.ts';
 import type { FigureSet } from '../types.ts';
 import { spotAt, spreadRound } from './counter-turning.ts';
 
@@ -30,19 +31,11 @@ export type End = 'nose' | 'flywheel';
 export const ends: readonly End[] = ['nose', 'flywheel'];
 
 function readingOf({ input, output }: FigureSet): Omit<DrawnReading, 'sets'> | undefined {
-  const size = numberOf(input, 'unbalanceRead');
-  const read = numberOf(input, 'unbalanceAngle');
-  const zero = numberOf(input, 'angleOrigin');
-  const heavy = numberOf(output, 'heavySpot');
-  const light = numberOf(output, 'lightSpot');
-  if (
-    size === undefined ||
-    read === undefined ||
-    zero === undefined ||
-    heavy === undefined ||
-    light === undefined
-  )
-    return undefined;
+  const given = numbersOf(input, ['unbalanceRead', 'unbalanceAngle', 'angleOrigin']);
+  const made = numbersOf(output, ['heavySpot', 'lightSpot']);
+  if (given === undefined || made === undefined) return undefined;
+  const { unbalanceRead: size, unbalanceAngle: read, angleOrigin: zero } = given;
+  const { heavySpot: heavy, lightSpot: light } = made;
   const names = input?.['readingNames'] === 'light' ? 'light' : 'heavy';
   const sense = input?.['angleSense'] === 'against' ? 'against' : 'with';
   const turns = input?.['crankTurns'] === 'anticlockwise' ? 'anticlockwise' : 'clockwise';
@@ -72,10 +65,6 @@ export function wordsRound(angles: readonly number[], radius: number) {
     ...spotAt(radius, angle),
     anchor: Math.sin(angle) < 0 ? ('end' as const) : ('start' as const),
   }));
-}
-
-function short(value: number): number {
-  return Math.round(value * 100) / 100 + 0;
 }
 
 /** The path of an arc about the origin from one angle by another, clockwise from straight up. */

@@ -5,7 +5,7 @@ import {
   type RunningFit,
 } from '../../../core/bearings/bearing-clearance.ts';
 import { looseTemperature } from '../../../core/bearings/bearing-fit.ts';
-import { numberOf } from '../read.ts';
+import { numberOf, numbersOf } from '../read.ts';
 import type { FigureSet } from '../types.ts';
 
 const names = [
@@ -40,10 +40,8 @@ export interface WarmBearing {
 /** The bearing of one set; `undefined` while a number is missing. */
 export function bearingOf({ input, output }: FigureSet): WarmBearing | undefined {
   const clearance = numberOf(output, 'clearance');
-  const given = Object.fromEntries(
-    names.map((name) => [name, numberOf(input, name) ?? Number.NaN]),
-  ) as Record<(typeof names)[number], number>;
-  if (clearance === undefined || Object.values(given).some(Number.isNaN)) return undefined;
+  const given = numbersOf(input, names);
+  if (clearance === undefined || given === undefined) return undefined;
   return {
     fit: given,
     clearance,

@@ -1,3 +1,4 @@
+import { short } from '../parts/short.ts';
 import { numberOf } from '../read.ts';
 import type { FigureSet } from '../types.ts';
 
@@ -20,11 +21,6 @@ export function throwOf({ input, output }: FigureSet): ThrowDrawing | undefined 
   return { main: main / 2, pin: pin / 2, reach: stroke / 2, overlap };
 }
 
-/** Rounded, so that server and browser write the same path. */
-function n(value: number): string {
-  return String(Math.round(value * 100) / 100);
-}
-
 /**
  * The area two circles share, as a path; y runs downward, the main journal of radius `R` about the origin,
  * the pin of radius `r` about (0, −e). Empty where they do not meet.
@@ -33,14 +29,14 @@ export function lens(R: number, r: number, e: number): string {
   if (e >= R + r) return '';
   if (e <= Math.abs(R - r)) {
     const [radius, y] = R < r ? [R, 0] : [r, -e];
-    return `M${n(-radius)} ${n(y)}a${n(radius)} ${n(radius)} 0 1 0 ${n(2 * radius)} 0a${n(radius)} ${n(radius)} 0 1 0 ${n(-2 * radius)} 0z`;
+    return `M${short(-radius)} ${short(y)}a${short(radius)} ${short(radius)} 0 1 0 ${short(2 * radius)} 0a${short(radius)} ${short(radius)} 0 1 0 ${short(-2 * radius)} 0z`;
   }
   const y = (e * e + R * R - r * r) / (2 * e);
   const x = Math.sqrt(R * R - y * y);
   // Which arc of each circle bounds the lens: the long one where the chord lies beyond its centre.
   const longMain = y < 0 ? 1 : 0;
   const longPin = y > e ? 1 : 0;
-  return `M${n(-x)} ${n(-y)}A${n(R)} ${n(R)} 0 ${longMain} 1 ${n(x)} ${n(-y)}A${n(r)} ${n(r)} 0 ${longPin} 1 ${n(-x)} ${n(-y)}z`;
+  return `M${short(-x)} ${short(-y)}A${short(R)} ${short(R)} 0 ${longMain} 1 ${short(x)} ${short(-y)}A${short(r)} ${short(r)} 0 ${longPin} 1 ${short(-x)} ${short(-y)}z`;
 }
 
 /** The web for form: the outline round both circles, each grown by `more`. */
@@ -48,13 +44,13 @@ export function web(R: number, r: number, e: number, more: number): string {
   const [A, a] = [R + more, r + more];
   if (e <= Math.abs(A - a)) {
     const [radius, y] = A > a ? [A, 0] : [a, -e];
-    return `M${n(-radius)} ${n(y)}a${n(radius)} ${n(radius)} 0 1 0 ${n(2 * radius)} 0a${n(radius)} ${n(radius)} 0 1 0 ${n(-2 * radius)} 0z`;
+    return `M${short(-radius)} ${short(y)}a${short(radius)} ${short(radius)} 0 1 0 ${short(2 * radius)} 0a${short(radius)} ${short(radius)} 0 1 0 ${short(-2 * radius)} 0z`;
   }
   // Outer tangents touch both circles in the direction whose height is (A − a)/e below the level.
   const down = (A - a) / e;
   const out = Math.sqrt(1 - down * down);
   const long = down > 0 ? 1 : 0;
   const at = (radius: number, side: number, centre: number): string =>
-    `${n(side * radius * out)} ${n(centre - radius * down)}`;
-  return `M${at(A, 1, 0)}A${n(A)} ${n(A)} 0 ${long} 1 ${at(A, -1, 0)}L${at(a, -1, -e)}A${n(a)} ${n(a)} 0 ${1 - long} 1 ${at(a, 1, -e)}z`;
+    `${short(side * radius * out)} ${short(centre - radius * down)}`;
+  return `M${at(A, 1, 0)}A${short(A)} ${short(A)} 0 ${long} 1 ${at(A, -1, 0)}L${at(a, -1, -e)}A${short(a)} ${short(a)} 0 ${1 - long} 1 ${at(a, 1, -e)}z`;
 }

@@ -1,4 +1,5 @@
 import { greatestLeans, rodLean, type GreatestLean } from '../../../core/motion/rod-angularity.ts';
+import { short } from '../parts/short.ts';
 import type { FigureSet } from '../types.ts';
 import { geometryOf, poseAt, type Pose } from './mechanism.ts';
 
@@ -76,7 +77,6 @@ export function leanScale(rods: readonly LeaningRod[], column: number, tallest: 
 
 /** The arc by which a rod leans, from the line of the bore below its pin to the rod, `radius` units from the pin. */
 export function leanArc(lean: number, radius: number): string {
-  const n = (value: number): number => Math.round(value * 100) / 100 + 0;
   const sweep = lean > 0 ? 0 : 1;
-  return `M0 ${n(radius)}A${n(radius)} ${n(radius)} 0 0 ${sweep} ${n(radius * Math.sin(lean))} ${n(radius * Math.cos(lean))}`;
+  return `M0 ${short(radius)}A${short(radius)} ${short(radius)} 0 0 ${sweep} ${short(radius * Math.sin(lean))} ${short(radius * Math.cos(lean))}`;
 }

@@ -1,8 +1,4 @@
-/** Rounded, so that server and browser write the same path. */
-function n(value: number): number {
-  // Nothing is added to nothing, so that a zero has no sign.
-  return Math.round(value * 100) / 100 + 0;
-}
+import { short } from './short.ts';
 
 /**
  * The path of an arrow from a place by (dx, dy), its head open and no longer than the arrow itself; empty for one too
@@ -15,7 +11,7 @@ export function arrow(x: number, y: number, dx: number, dy: number, head = 7): s
   const [backX, backY] = [x + dx - along * dx, y + dy - along * dy];
   const [sideX, sideY] = [-0.36 * along * dy, 0.36 * along * dx];
   return (
-    `M${n(x)} ${n(y)}L${n(x + dx)} ${n(y + dy)}` +
-    `M${n(backX + sideX)} ${n(backY + sideY)}L${n(x + dx)} ${n(y + dy)}L${n(backX - sideX)} ${n(backY - sideY)}`
+    `M${short(x)} ${short(y)}L${short(x + dx)} ${short(y + dy)}` +
+    `M${short(backX + sideX)} ${short(backY + sideY)}L${short(x + dx)} ${short(y + dy)}L${short(backX - sideX)} ${short(backY - sideY)}`
   );
 }
