@@ -1,5 +1,6 @@
 import { untrack } from 'svelte';
 import type { SetId } from '../calculators/define.ts';
+import { arrivals } from './arrivals.svelte.ts';
 import { notebook } from './notebook.svelte.ts';
 import type { SetView, WorkView } from './work.svelte.ts';
 
@@ -72,6 +73,7 @@ export class Pace {
         return undefined;
       }
       void notebook.revision;
+      void arrivals();
       const timer = setTimeout(() => {
         this.catchUp();
       }, quiet);

@@ -2,6 +2,7 @@ import { untrack } from 'svelte';
 import type { Absent, AnyCalculator, Entry, Result, SetId, Value } from '../calculators/define.ts';
 import { compareSets } from '../calculators/evaluate.ts';
 import { propagate, propagation, type PropagatedOutputs } from '../calculators/uncertainty.ts';
+import { cameLate } from './arrivals.svelte.ts';
 import { evaluate, rememberingReader, type Evaluation } from './evaluation.ts';
 import { notebook } from './notebook.svelte.ts';
 import { standingOf, type Standing, type TypedValues } from './standing.ts';
@@ -145,6 +146,7 @@ export class SetWork implements SetView {
         const keep = (uncertainty: PropagatedOutputs | undefined): void => {
           worked = good;
           this.uncertainty = uncertainty;
+          cameLate();
         };
         const { input, plusMinus } = good ?? {};
         if (input === undefined || plusMinus === undefined || Object.keys(plusMinus).length === 0) {
@@ -178,6 +180,7 @@ export class SetWork implements SetView {
       }
       const timer = setTimeout(() => {
         this.#settled = this.#work();
+        cameLate();
       }, quiet);
       return () => {
         clearTimeout(timer);

@@ -83,6 +83,21 @@ describe('without a key', () => {
     await expect.poll(async () => new Set(await texts(prose))).toEqual(new Set([now]));
   });
 
+  it('a ± that takes long sets the digits of a table that is folded too', async () => {
+    const page = await open('bobweight/');
+    // As on a slow machine: a slice of the work is one step, and the next slice waits.
+    await page.evaluate(`{
+      const [now, wait] = [performance.now.bind(performance), setTimeout];
+      let late = 0;
+      performance.now = () => now() + (late += 4);
+      window.setTimeout = (act, ms = 0) => wait(act, Math.max(ms, 60));
+    }`);
+    await put(field(page, 'bobweight', 'pistonMass', 'baseline'), '500 ± 40');
+    const folded = result(page, 'bobweight', 'carried', 'baseline');
+    expect(await folded.evaluate((cell) => cell.closest('details')?.open)).toBe(false);
+    await expect.poll(() => texts(folded)).toEqual([expect.stringMatching(/^\d+0 g$/)]);
+  });
+
   it('a figure follows the system of units', async () => {
     const page = await open('crank-overlap/');
     await says(page.locator(`${figure} figcaption`), /\d mm/);
