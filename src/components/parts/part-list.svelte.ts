@@ -4,37 +4,68 @@ import { notebook } from '../../notebook/notebook.svelte.ts';
 import { withUnit } from '../../units/format.ts';
 import { doubleMark, withMark, type Marks } from '../../units/marks.ts';
 import { joinedPlaces, placesOf, summaryOf, type Place, type Summary } from '../../units/places.ts';
+import type { Shown } from '../../units/settle.ts';
 import { takeApart } from '../../units/take-apart.ts';
 import { RowUnit } from '../form/row-unit.svelte.ts';
-import { partStanding } from './part-standing.ts';
+import { partStanding, type PartStanding } from './part-standing.ts';
+
+const noMarks: Marks = [];
+
+/** What is derived of a list in one set: by itself, so that a key in a weight writes anew only what it changes. */
+class PartColumn {
+  readonly #set: SetId;
+  readonly #entry: () => ListEntry;
+  readonly display: Shown = $derived.by(() => notebook.display(this.#set, this.#entry()));
+  readonly places: readonly Place[] | undefined = $derived.by(() =>
+    placesOf(this.display, this.#entry(), shortLabel(this.#entry())),
+  );
+  readonly marks: Marks = $derived.by(
+    () => notebook.value(this.#set, this.#entry()).marks ?? noMarks,
+  );
+  readonly summary: Summary | undefined = $derived.by(() => summaryOf(this.places ?? []));
+  readonly standing: PartStanding = $derived.by(() => partStanding(this.#set, this.#entry()));
+
+  constructor(set: SetId, entry: () => ListEntry) {
+    this.#set = set;
+    this.#entry = entry;
+  }
+}
 
 /** A list with one weight a cylinder, place by place, in both sets. */
 export class PartList {
   readonly #entry: () => ListEntry;
   readonly unit: RowUnit;
-  readonly #baseline: readonly Place[] | undefined = $derived.by(() => this.#read('baseline'));
-  readonly #candidate: readonly Place[] | undefined = $derived.by(() => this.#read('candidate'));
-  // Derived, so that a key in a weight does not write sixteen marks anew.
-  readonly #baselineMarks: Marks | undefined = $derived.by(() => this.#readMarks('baseline'));
-  readonly #candidateMarks: Marks | undefined = $derived.by(() => this.#readMarks('candidate'));
+  readonly #columns: Readonly<Record<SetId, PartColumn>>;
 
   constructor(entry: () => ListEntry) {
     this.#entry = entry;
     this.unit = new RowUnit(entry);
+    this.#columns = {
+      baseline: new PartColumn('baseline', entry),
+      candidate: new PartColumn('candidate', entry),
+    };
   }
 
   /** What stands in each place of a set; undefined where its text can be parted in more than one way. */
   places(set: SetId): readonly Place[] | undefined {
-    return set === 'baseline' ? this.#baseline : this.#candidate;
+    return this.#columns[set].places;
+  }
+  /** Whose weights stand in a set. */
+  standing(set: SetId): PartStanding {
+    return this.#columns[set].standing;
+  }
+  /** What the weights of a set come to; undefined where none gives a number. */
+  summary(set: SetId): Summary | undefined {
+    return this.#columns[set].summary;
   }
 
   /** What stands on the parts of a set. */
   marks(set: SetId): Marks {
-    return (set === 'baseline' ? this.#baselineMarks : this.#candidateMarks) ?? [];
+    return this.#columns[set].marks;
   }
   /** Marks go with weights of the set's own: those of the example or of another set are marked there, if at all. */
   canMark(set: SetId): boolean {
-    return partStanding(set, this.#entry()) === 'own';
+    return this.standing(set) === 'own';
   }
   mark(set: SetId, at: number, mark: string): void {
     const entry = this.#entry();
@@ -47,15 +78,10 @@ export class PartList {
     return double !== undefined && marks[at] === double;
   }
 
-  /** What those come to; undefined where none gives a number. */
-  summary(set: SetId): Summary | undefined {
-    return summaryOf(this.places(set) ?? []);
-  }
-
   /** What a place shows whose row stands in the row's unit: one in another unit names it. */
   shown(set: SetId, at: number): string {
-    const { unit } = notebook.display(set, this.#entry());
-    return this.#named(this.places(set)?.[at]?.text ?? '', unit);
+    const { places, display } = this.#columns[set];
+    return this.#named(places?.[at]?.text ?? '', display.unit);
   }
 
   /**
@@ -63,11 +89,10 @@ export class PartList {
    * this set's own stands alone.
    */
   write(set: SetId, at: number, typed: string): void {
-    const entry = this.#entry();
-    const { unit } = notebook.display(set, entry);
-    const before = partStanding(set, entry) === 'own' ? (this.places(set) ?? []) : [];
+    const { places = [], standing, display } = this.#columns[set];
+    const before = standing === 'own' ? places : [];
     const texts = Array.from({ length: Math.max(before.length, at + 1) }, (_, place) =>
-      place === at ? typed : this.#named(before[place]?.text ?? '', unit),
+      place === at ? typed : this.#named(before[place]?.text ?? '', display.unit),
     );
     this.put(set, texts, this.unit.id);
   }
@@ -78,14 +103,6 @@ export class PartList {
     const text = joinedPlaces(texts, entry, unit);
     if (text === '') notebook.clear(set, entry.name);
     else notebook.put(set, entry.name, { text, unit }, entry);
-  }
-
-  #readMarks(set: SetId): Marks | undefined {
-    return notebook.value(set, this.#entry()).marks;
-  }
-  #read(set: SetId): readonly Place[] | undefined {
-    const entry = this.#entry();
-    return placesOf(notebook.display(set, entry), entry, shortLabel(entry));
   }
 
   /** A text of a list that stands in `unit`, for a row that may stand in another. */

@@ -1,6 +1,6 @@
 import type { Entry, SetId } from '../../calculators/define.ts';
 import { notebook } from '../../notebook/notebook.svelte.ts';
-import { setsOf, setWords } from '../../notebook/values.ts';
+import { setWords } from '../../notebook/values.ts';
 
 /**
  * Whose number stands in a cell: the reader's own, that of the set which has the same part, one that another page gives,
@@ -20,26 +20,4 @@ export function partStanding(set: SetId, entry: Entry): PartStanding {
 export function nameInText(set: SetId): string {
   const name = notebook.setName(set);
   return Object.values<string>(setWords).includes(name) ? name.toLowerCase() : name;
-}
-
-/** How many cells of some rows are the reader's, how many are worked from other numbers, and how many still lack a number that a result needs. */
-export interface PartCount {
-  readonly own: number;
-  readonly worked: number;
-  readonly missing: number;
-  readonly example: number;
-}
-
-export function countParts(entries: readonly Entry[]): PartCount {
-  const standings = entries.flatMap((entry) =>
-    setsOf(entry).map((set) => partStanding(set, entry)),
-  );
-  const count = (of: readonly PartStanding[]): number =>
-    standings.filter((standing) => of.includes(standing)).length;
-  return {
-    own: count(['own', 'same']),
-    worked: count(['carried']),
-    missing: count(['missing']),
-    example: count(['example']),
-  };
 }
