@@ -101,6 +101,8 @@ export interface NumberOutput {
   readonly carries?: string;
   /** Shown beside the value as multiples of standard gravity. */
   readonly alsoGravity?: true;
+  /** An angle that is a direction: two differ by the shorter way round, and neither is a multiple of the other. */
+  readonly direction?: true;
 }
 
 /** A number that may not exist for these inputs; then its reason stands in its place. */

@@ -39,6 +39,10 @@ export const unbalance = output('unbalance', 'gmm', 'gin');
 export const inertia = output('inertia');
 export const engineInertia = output('inertia', 'kgm2', 'lbin2');
 export const angle = output('angle');
+/** Where something points, about the crank. */
+export function direction(symbol: string, label: string, own?: Own): NumberOutput {
+  return angle(symbol, label, { ...own, direction: true });
+}
 export const crankSpeed = output('angularSpeed');
 export const angularSpeed = output('angularSpeed', 'rad/s', 'rad/s');
 export const angularAcceleration = output('angularAcceleration');

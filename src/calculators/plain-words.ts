@@ -49,6 +49,11 @@ function hasShare(output: OutputEntry | undefined): boolean {
   return output.kind !== 'angle' && output.kind !== 'temperature' && output.metric !== 'pct';
 }
 
+/** A direction neither rises nor falls. */
+function points(output: OutputEntry | undefined): boolean {
+  return output !== undefined && output.type !== 'series' && output.direction === true;
+}
+
 function capital(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
@@ -66,7 +71,7 @@ function ofOutput(
   phrase: string,
   { baseline, candidate, shared }: Comparison,
   show: ShowResult,
-  withShare: boolean,
+  { withShare, isDirection }: { readonly withShare: boolean; readonly isDirection: boolean },
 ): string {
   const before = numberIn(baseline.output[name]);
   const after = numberIn(candidate.output[name]);
@@ -103,13 +108,14 @@ function ofOutput(
         `the difference is smaller than its own ± of ${show(name, doubt, doubt)}, so the numbers given are too coarse to show one`,
     );
   const share = withShare ? howMuch(before, after) : '';
-  return sentence(`${phrase} ${difference > 0 ? 'rises' : 'falls'} from ${from} to ${to}${share}`);
+  const verb = isDirection ? 'goes' : difference > 0 ? 'rises' : 'falls';
+  return sentence(`${phrase} ${verb} from ${from} to ${to}${share}`);
 }
 
 /**
  * Says in plain sentences what the candidate set changes against the baseline: one for each result whose
  * declaration gives a `phrase` (main results first), then one for each comparison that has one. It judges
- * nothing: rises, falls, stays, both values, the change in per cent of the baseline (or, from tenfold on, as a
+ * nothing: rises, falls, stays, goes (a direction), both values, the change in per cent of the baseline (or, from tenfold on, as a
  * factor) where both have the same sign and a share means something. "About" stands before a value whose ± is over 3 % of it; a difference smaller than its own ±
  * is said to be so.
  *
@@ -129,7 +135,10 @@ export function plainWords(
     ...spoken.filter(({ main }) => main),
     ...spoken.filter(({ main }) => !main),
   ].map(({ name, phrase }) =>
-    ofOutput(name, phrase, compared, show, hasShare(calculator.outputs[name])),
+    ofOutput(name, phrase, compared, show, {
+      withShare: hasShare(calculator.outputs[name]),
+      isDirection: points(calculator.outputs[name]),
+    }),
   );
   for (const [name, { phrase }] of Object.entries(calculator.comparisons ?? {})) {
     const result = compared.comparison?.[name];

@@ -1,5 +1,5 @@
 import { kindWords } from './kinds.ts';
-import { deadCentre, oversize } from './trade.ts';
+import { deadCentre, oversize, withoutGradeLetter } from './trade.ts';
 import { readCompound } from './compound.ts';
 import { explain, fits, grains, improper, slang, slips } from './doubts.ts';
 import { likelier } from './likelier.ts';
@@ -26,7 +26,7 @@ export function readQuantity(typed: string, context: ReadContext): Reading {
       context,
       `You entered ${typed.trim().length} characters; at most ${longestTyped} are read.`,
     );
-  const text = clean(typed);
+  const text = withoutGradeLetter(clean(typed), context);
   if (text === '') return refuse('empty', context, 'Nothing is entered.');
   const over = oversize(text, context);
   if (over !== undefined) return over;

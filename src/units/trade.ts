@@ -35,6 +35,13 @@ export function oversize(text: string, context: ReadContext): Refusal | undefine
   );
 }
 
+/** A balance quality grade is written G 6.3, and is a speed of 6.3 mm/s. The text without its letter; no other is touched. */
+export function withoutGradeLetter(text: string, { kind, label }: ReadContext): string {
+  return kind === 'speed' && /\bgrade\b/i.test(label)
+    ? text.replace(/^g[ -]?(?=[\d.])/i, '')
+    : text;
+}
+
 /** Before dead centre counts backwards, after it forwards; bottom dead centre stands at 180°. */
 export function deadCentre(
   number: TypedNumber,

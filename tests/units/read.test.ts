@@ -245,6 +245,16 @@ describe('questions beside a value that still stands', () => {
   });
 });
 
+test('a balance quality grade may be written with its letter, as the standard writes it', () => {
+  const grade: ReadContext = { label: 'Balance quality grade', kind: 'speed', unit: 'mm/s' };
+  for (const typed of ['G 6.3', 'G6.3', 'g 6,3', 'G-6.3', '6.3', 'G 6.3 mm/s'])
+    expect(good(typed, grade).value).toBe(6.3);
+  expect(bad('G', grade).problem).toBe('text');
+  expect(bad('G G 6.3', grade).problem).toBe('text');
+  // No other speed has a letter before it.
+  expect(bad('G 6.3', { ...grade, label: 'Mean piston speed' }).problem).toBe('text');
+});
+
 describe('angles about dead centre', () => {
   test.each([
     ['10 BTDC', -10],

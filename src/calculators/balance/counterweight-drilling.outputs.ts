@@ -1,4 +1,4 @@
-import { angle, length, mass, maybe, percent, ratio, unbalance } from '../output.ts';
+import { direction, length, mass, maybe, percent, ratio, unbalance } from '../output.ts';
 
 /** What is told of equal holes in a counterweight. */
 export const drillingOutputs = {
@@ -6,7 +6,7 @@ export const drillingOutputs = {
     phrase: 'To its full diameter each hole',
     main: true,
   }),
-  middle: angle('β_m', 'Middle of the holes from throw 1, clockwise seen from the nose', {
+  middle: direction('β_m', 'Middle of the holes from throw 1, clockwise seen from the nose', {
     phrase: 'Clockwise from throw 1, seen from the nose, the middle of the holes',
     main: true,
   }),
@@ -16,8 +16,8 @@ export const drillingOutputs = {
   }),
   drill: length('d', 'Drill of the list'),
   tipDepth: length('h_tip', 'Depth to the tip of the point'),
-  firstHole: angle('β_1', 'First hole from throw 1'),
-  lastHole: angle('β_n', 'Last hole from throw 1'),
+  firstHole: direction('β_1', 'First hole from throw 1'),
+  lastHole: direction('β_n', 'Last hole from throw 1'),
   perHole: unbalance('U_1', 'One hole takes'),
   taken: unbalance('U_all', 'All holes together take'),
   spread: ratio('k_n', 'Of holes in one direction these are worth'),
@@ -28,5 +28,5 @@ export const drillingOutputs = {
   allMass: mass('m_all', 'Metal out of all holes'),
   rimMass: mass('m_R', 'The reading as a mass at the rim'),
   wall: maybe(length('t', 'Least metal between two holes')),
-  leftAngle: maybe(angle('β_left', 'Heavy spot of what is left, from throw 1')),
+  leftAngle: maybe(direction('β_left', 'Heavy spot of what is left, from throw 1')),
 } as const;

@@ -4,7 +4,7 @@ import { toSI } from '../../units/units.ts';
 import type { ChoiceEntry } from '../define.ts';
 
 /** Which drills there are to choose from. */
-export type DrillList = 'metric' | 'fraction' | 'index';
+export type DrillList = 'metric' | 'fraction' | 'index' | 'both';
 
 export const drillList = {
   type: 'choice',
@@ -15,6 +15,7 @@ export const drillList = {
     metric: 'metric, every half millimetre',
     fraction: 'inch fractions, every 1/64',
     index: 'inch fractions, numbers and letters',
+    both: 'metric and inch fractions',
   },
   demo: { baseline: 'metric', candidate: 'metric' },
 } as const satisfies ChoiceEntry<DrillList>;
@@ -39,9 +40,14 @@ const ownGauges = gauges.filter(
   ({ diameter }) => !fraction.some((one) => Math.abs(one.diameter - diameter) < 1e-6),
 );
 
+function fromThin(...lists: readonly (readonly ListedDrill[])[]): readonly ListedDrill[] {
+  return lists.flat().toSorted((one, other) => one.diameter - other.diameter);
+}
+
 /** The drills of each list, from thin to thick. */
 export const drillLists: Readonly<Record<DrillList, readonly ListedDrill[]>> = {
   metric,
   fraction,
-  index: [...fraction, ...ownGauges].toSorted((one, other) => one.diameter - other.diameter),
+  index: fromThin(fraction, ownGauges),
+  both: fromThin(metric, fraction),
 };

@@ -13,7 +13,7 @@ import {
   unbalanceAngle,
   unbalanceRead,
 } from '../quantities.ts';
-import { angle, maybe, percent, unbalance } from '../output.ts';
+import { angle, direction, maybe, percent, unbalance } from '../output.ts';
 import { angle as onTheWay, is, ratio, unbalance as unbalanceOnTheWay } from '../step.ts';
 
 const nothing: Absent = { absent: 'both readings are the same: nothing was taken off' };
@@ -51,9 +51,9 @@ export const secondSpin = defineCalculator({
       }),
     ),
     removed: unbalance('U_off', 'Taken off', { phrase: 'What was taken off' }),
-    removedAngle: maybe(angle('α_off', 'Where it was taken, from throw 1')),
-    firstHeavy: angle('α_H1', 'Heavy spot before, from throw 1'),
-    secondHeavy: angle('α_H2', 'Heavy spot now, from throw 1'),
+    removedAngle: maybe(direction('α_off', 'Where it was taken, from throw 1')),
+    firstHeavy: direction('α_H1', 'Heavy spot before, from throw 1'),
+    secondHeavy: direction('α_H2', 'Heavy spot now, from throw 1'),
     missed: unbalance('U_miss', 'Not taken in the direction asked (negative: too much)'),
     astray: unbalance('U_astray', 'Taken across it, clockwise'),
   },

@@ -8,7 +8,7 @@ import {
   unbalanceAngle,
   unbalanceRead,
 } from '../quantities.ts';
-import { angle, unbalance } from '../output.ts';
+import { direction, unbalance } from '../output.ts';
 import { angle as onTheWay, is } from '../step.ts';
 
 const gramMillimetres = { unbalance: 'gmm' } as const;
@@ -29,12 +29,12 @@ export const unbalanceReading = defineCalculator({
   answers: ['heavySpot', 'lightSpot', 'wrongSide', 'wrongSense'],
   inputs: { unbalanceRead, unbalanceAngle, readingNames, angleSense, crankTurns, angleOrigin },
   outputs: {
-    heavySpot: angle('α_H', 'Heavy spot from throw 1, clockwise seen from the nose', {
+    heavySpot: direction('α_H', 'Heavy spot from throw 1, clockwise seen from the nose', {
       phrase: 'Clockwise from throw 1, seen from the nose, the heavy spot',
       main: true,
       carries: 'heavyAngle',
     }),
-    lightSpot: angle('α_L', 'Light spot, opposite: where mass would be added'),
+    lightSpot: direction('α_L', 'Light spot, opposite: where mass would be added'),
     wrongSide: unbalance('U_side', 'Left if the wrong side were drilled'),
     wrongSense: unbalance('U_sense', 'Left if the angle were counted the wrong way round'),
   },

@@ -77,7 +77,8 @@ export function difference(
   sure = false,
 ): string {
   if (typeof baseline !== 'number' || typeof candidate !== 'number') return '—';
-  const change = candidate - baseline;
+  const change =
+    output.direction === true ? shorterWay(candidate - baseline) : candidate - baseline;
   const unit = unitFor(output, system);
   const sign = change > 0 ? '+' : '';
   if (sure && doubt !== undefined && doubt.plusMinus > 0)
@@ -96,6 +97,11 @@ export function difference(
   return withUnit(sign + digits, unit);
 }
 
+/** A turn [rad] as it is made the shorter way round: from −π to π. */
+function shorterWay(turn: number): number {
+  return turn - 2 * Math.PI * Math.round(turn / (2 * Math.PI));
+}
+
 /** To the last place that both results have; two figures where they are nearer to each other than that. */
 function placesOfBoth(one: number, other: number, size: number, unit: string): number {
   return Math.max(
@@ -106,10 +112,12 @@ function placesOfBoth(one: number, other: number, size: number, unit: string): n
 
 /** Candidate over baseline, with its own ± where it has one; undefined where a quotient would say nothing. */
 export function ratio(
+  output: Shown,
   { baseline, candidate, ratio: doubt }: Pair,
   sure = false,
 ): string | undefined {
   if (typeof baseline !== 'number' || typeof candidate !== 'number') return undefined;
+  if (output.direction === true) return undefined;
   const quotient = candidate / baseline;
   if (!Number.isFinite(quotient) || quotient <= 0 || baseline === candidate) return undefined;
   return sure && doubt !== undefined && doubt.plusMinus > 0

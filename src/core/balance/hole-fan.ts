@@ -62,14 +62,14 @@ export function placeFan(fan: Fan, spot: { readonly heavyAngle: number }): FanPl
           'heavyAngle',
           'greater than',
           middle - quarter,
-          'the middle of the counterweight less a quarter turn',
+          'the middle of the counterweight less a quarter turn; drill the one on the heavy side, and give its middle',
         )
       : refusal(
           spot,
           'heavyAngle',
           'less than',
           middle + quarter,
-          'the middle of the counterweight and a quarter turn',
+          'the middle of the counterweight and a quarter turn; drill the one on the heavy side, and give its middle',
         );
   }
   const room = Math.max(0, limit - (gaps * fan.holeSpacing) / 2);

@@ -24,6 +24,8 @@ describe('closed forms', () => {
     ['index', 0.00635, '1/4 in', 0.25 * inch],
     ['index', 0.0105, 'letter Z', 0.413 * inch],
     ['index', 0.016, '5/8 in', 0.625 * inch],
+    ['both', 0.0161, '16 mm', 0.016],
+    ['both', 0.0158, '5/8 in', 0.625 * inch],
   ])(
     proves(routes.drillsOfTheDrawer, 'of %s drills, %d m is nearest to %s'),
     (list, wanted, name, size) => {
