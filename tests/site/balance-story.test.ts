@@ -104,6 +104,8 @@ it('a crank is balanced for new parts, from the change of its bobweights to the 
   await says(line('lastA'), '120 g·mm');
   await says(line('lastB'), '95 g·mm');
   await says(line('tolerance'), `G 16: ${inA} in A`);
+  const reached = await seen(result(residual, 'residual-unbalance', 'gradeReached', set));
+  await says(line('reached'), `G ${reached.replace(' mm/s', '')} at 7500 rpm`);
   await card.getByLabel('Card for').selectOption('baseline');
   await expect.poll(() => line('lastA').locator('b').count()).toBe(0);
 });

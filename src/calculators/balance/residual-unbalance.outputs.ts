@@ -34,5 +34,9 @@ export const residualOutputs = {
   atBearingA: maybe(unbalance('U_A', 'Residual at bearing A, at the worst angle')),
   atBearingB: maybe(unbalance('U_B', 'Residual at bearing B, at the worst angle')),
   residual: maybe(unbalance('U_res', 'Residual as that of the whole crank')),
-  allowanceUsed: maybe(percent('q_per', 'Part of the allowance that it uses')),
+  allowanceUsed: maybe(
+    percent('q_per', 'Part of the allowance that it uses', {
+      phrase: 'Of what the grade permits, the part that the residual takes up',
+    }),
+  ),
 } as const;

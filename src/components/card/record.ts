@@ -7,7 +7,7 @@ import { withoutFalseZeros } from '../../units/result.ts';
 import { isShown, present } from '../results/present.ts';
 
 /** Lines that the balancing shop writes by hand, and that a job may have settled already. */
-export type Line = 'holes' | 'lastA' | 'lastB' | 'tolerance';
+export type Line = 'holes' | 'lastA' | 'lastB' | 'tolerance' | 'reached';
 
 /** What of the record is worked on other pages. */
 export interface BalancerWork {
@@ -21,6 +21,7 @@ const asked: Readonly<Record<Line, readonly string[]>> = {
   lastA: ['residualA'],
   lastB: ['residualB'],
   tolerance: ['balanceGrade', 'crankMass', 'bobweightsMass', 'maxSpeed'],
+  reached: ['residualA', 'residualB', 'crankMass', 'bobweightsMass', 'maxSpeed'],
 };
 
 /**
@@ -49,8 +50,10 @@ export function recordOf(
   };
   const worked = (work: WorkView, name: string): string => {
     const output = work.calculator.outputs[name];
+    const { output: results, uncertainty } = work.sets[set];
+    // To the digits of its own page.
     return output !== undefined && isShown(output)
-      ? present(output, work.sets[set].output?.[name], system)
+      ? present(output, results?.[name], system, uncertainty?.[name]?.plusMinus)
       : '—';
   };
   const lines: Partial<Record<Line, string>> = {};
@@ -63,13 +66,20 @@ export function recordOf(
   if (isOwn(residual, 'lastB')) lines.lastB = given(residual, 'residualB');
   if (isOwn(residual, 'tolerance'))
     lines.tolerance = `G ${given(residual, 'balanceGrade')}: ${worked(residual, 'correctionA')} in A, ${worked(residual, 'correctionB')} in B`;
+  if (isOwn(residual, 'reached'))
+    lines.reached = `G ${withoutUnit(worked(residual, 'gradeReached'))} at ${given(residual, 'maxSpeed')}`;
   return lines;
 }
 
-/** A number as the card has it. A grade is named by its number alone. */
+/** A number as the card has it. */
 function inWords(entry: NumberEntry, value: number, system: System): string {
   const words = withoutFalseZeros(
     formatQuantity(value, unitFor(entry, system), { significant: 4 }),
   );
-  return entry.name === 'balanceGrade' ? words.replace(/\s*mm\/s$/u, '') : words;
+  return entry.name === 'balanceGrade' ? withoutUnit(words) : words;
+}
+
+/** A grade is named by its number alone. */
+function withoutUnit(grade: string): string {
+  return grade.replace(/\s*mm\/s$/u, '');
 }
