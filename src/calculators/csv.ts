@@ -67,7 +67,8 @@ function plusMinusIn(si: number | undefined, unitId: string): number | undefined
 
 function inputCell(entry: Entry, value: Value, unitId: string): Cell {
   if (typeof value === 'number') return fromSI(value, unitId);
-  if (typeof value === 'string') return entry.type === 'choice' ? entry.options[value] : value;
+  if (typeof value === 'string')
+    return entry.type === 'choice' ? (entry.options[value] ?? value) : value;
   return value?.map((each) => formatPlain(fromSI(each, unitId))).join('; ');
 }
 

@@ -44,6 +44,20 @@ export interface ListEntry extends ListField {
   readonly optional?: true;
 }
 
+/** What a reader may write in place of an option, where none of them serves. */
+export interface WrittenChoice {
+  /** What it is called in the list of options. */
+  readonly label: string;
+  /** True for a text that was written so, whether it can be used or not. */
+  isOne(text: string): boolean;
+  /** Why it cannot be used, in a sentence; undefined for one that can. */
+  problemOf(text: string): string | undefined;
+  /** The text in short. */
+  say(text: string): string;
+  /** The text to begin with, from what was chosen before. */
+  startFrom(chosen: string): string;
+}
+
 /** One of a few named options. */
 export interface ChoiceEntry<O extends string = string> {
   readonly type: 'choice';
@@ -52,6 +66,7 @@ export interface ChoiceEntry<O extends string = string> {
   readonly symbol: string;
   readonly options: Readonly<Record<O, string>>;
   readonly demo: Readonly<Record<SetId, O>>;
+  readonly written?: WrittenChoice;
   readonly common?: true;
   readonly optional?: true;
 }
@@ -68,9 +83,11 @@ type InputValue<E> = E extends { readonly type: 'number' }
   ? number
   : E extends { readonly type: 'list' }
     ? readonly number[]
-    : E extends { readonly type: 'choice'; readonly options: infer Options }
-      ? keyof Options & string
-      : never;
+    : E extends { readonly type: 'choice'; readonly written: WrittenChoice }
+      ? string
+      : E extends { readonly type: 'choice'; readonly options: infer Options }
+        ? keyof Options & string
+        : never;
 
 type Flatten<T> = { readonly [K in keyof T]: T[K] };
 

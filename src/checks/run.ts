@@ -1,3 +1,4 @@
+import { choiceProblem } from '../calculators/choice.ts';
 import type { AnyCalculator, Entry, Result, Value } from '../calculators/define.ts';
 import { readList, readQuantity } from '../units/read.ts';
 import { fromSI, unitOf } from '../units/units.ts';
@@ -34,7 +35,7 @@ export interface Worked {
 
 function readInput(entry: Entry, typed: string): Value {
   if (entry.type === 'choice') {
-    if (Object.hasOwn(entry.options, typed)) return typed;
+    if (choiceProblem(entry, typed) === undefined) return typed;
     throw new Error(`must be one of ${Object.keys(entry.options).join(', ')}; it is ${typed}`);
   }
   const context = { label: entry.label, kind: entry.kind, unit: entry.metric };

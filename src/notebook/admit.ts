@@ -49,6 +49,8 @@ function strangers(names: readonly string[]): readonly string[] {
 /** Why a value cannot be used; undefined when it can, or when its field is merely empty. */
 function faultOf(value: StoredValue, entry: Entry): string | undefined {
   if (entry.type === 'choice') {
+    const isWritten = entry.written?.isOne(value.text) === true;
+    if (isWritten) return entry.written?.problemOf(value.text);
     return Object.hasOwn(entry.options, value.text)
       ? undefined
       : `“${value.text}” is not one of ${Object.values(entry.options).join(', ')}.`;

@@ -1,3 +1,4 @@
+import { choiceProblem } from '../calculators/choice.ts';
 import type {
   AnyCalculator,
   Entry,
@@ -56,12 +57,10 @@ const mostResult = 1e150;
  */
 export function readField(entry: Entry, stored: StoredValue): FieldState {
   if (entry.type === 'choice') {
-    if (Object.hasOwn(entry.options, stored.text)) return { value: stored.text, suggestions: [] };
-    const options = Object.values(entry.options).join(', ');
-    return {
-      problem: `${entry.label} must be one of: ${options}. It is “${stored.text}”.`,
-      suggestions: [],
-    };
+    const problem = choiceProblem(entry, stored.text);
+    return problem === undefined
+      ? { value: stored.text, suggestions: [] }
+      : { problem, suggestions: [] };
   }
   if (entry.optional === true && stored.text.trim() === '') return { suggestions: [] };
   if (entry.type === 'list') {

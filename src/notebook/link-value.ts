@@ -23,7 +23,8 @@ export function encodeValue(value: StoredValue | undefined, entry?: Entry): stri
 function encodeText(value: StoredValue, entry: Entry | undefined): string {
   const { text, unit } = value;
   if (unit === '' && isWord(text)) return text;
-  if (unit !== '' && !Object.hasOwn(units, unit)) return verbatim(text, unit);
+  const isKnown = unit === '' || Object.hasOwn(units, unit);
+  if (!isKnown || entry?.type === 'choice') return verbatim(text, unit);
   if (entry?.type === 'list' || text.includes(';'))
     return encodeList(value, entry) ?? verbatim(text, unit);
   const typed = entry === undefined ? takeApart(text, unit) : takeApartAs(entry, value);

@@ -1,3 +1,4 @@
+import { choiceWords } from '../calculators/choice.ts';
 import type { AnyCalculator, Entry, SetId } from '../calculators/define.ts';
 import { withUnit } from '../units/format.ts';
 import type { System } from '../units/kinds.ts';
@@ -59,7 +60,7 @@ export function standingOf(
 
 /** A value as it was typed, with its unit: `3.48 in`. */
 export function typedWords(entry: Entry, typed: StoredValue, system: System): string {
-  if (entry.type === 'choice') return entry.options[typed.text] ?? typed.text;
+  if (entry.type === 'choice') return choiceWords(entry, typed.text) ?? typed.text;
   if (typed.text.trim() === '') return 'nothing';
   const shown = shownIn(system, typed, entry);
   const number = entry.type === 'number' ? asTyped(entry, shown, false) : undefined;

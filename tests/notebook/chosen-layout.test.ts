@@ -1,5 +1,5 @@
 import { expect, test, vi } from 'vitest';
-import { crankLayout } from '../../src/calculators/balance/crank-layout.choices.ts';
+import { crankLayout, ownLayoutFrom } from '../../src/calculators/balance/crank-layout.choices.ts';
 import { makeJob, readJob, wholeJob } from '../../src/notebook/jobs.ts';
 import type * as NotebookFile from '../../src/notebook/notebook.svelte.ts';
 import { FakeTab } from './fake-world.ts';
@@ -56,4 +56,26 @@ test('a layout that the table does not have is none', () => {
   notebook.openJob(makeJob(notebook.device, 'Later'));
   notebook.put('baseline', crankLayout.name, { text: 'v16-135', unit: '' }, crankLayout);
   expect(chosenLayout('baseline')).toBeUndefined();
+});
+
+test('a layout that the reader writes is a choice as long as it can be worked; undo brings the ready one back', () => {
+  // Keys with a pause between them are steps of their own.
+  vi.useFakeTimers({ toFake: ['performance'] });
+  notebook.openJob(makeJob(notebook.device, 'Written'));
+  chooseLayout('v8-cross');
+  vi.advanceTimersByTime(2000);
+  const own = ownLayoutFrom('v8-cross').replace('90 at', '80 at');
+  notebook.put('baseline', crankLayout.name, { text: own, unit: '' }, crankLayout);
+  expect(chosenLayouts()).toEqual([{ layout: own, sets: ['baseline', 'candidate'] }]);
+  vi.advanceTimersByTime(2000);
+  const broken = own.replace('80 at', '8o at');
+  notebook.put('baseline', crankLayout.name, { text: broken, unit: '' }, crankLayout);
+  expect(chosenLayouts()).toEqual([]);
+  // Nothing of what was typed is lost.
+  expect(stored()).toEqual([broken, undefined]);
+  notebook.undo();
+  expect(stored()).toEqual([own, undefined]);
+  notebook.undo();
+  expect(stored()).toEqual(['v8-cross', undefined]);
+  vi.useRealTimers();
 });

@@ -22,6 +22,7 @@ import { noBobweights } from './layout.words.ts';
 
 const anyFactor: Absent = { absent: 'none to choose: the pins cancel one another' };
 const banksAllRound: Absent = { absent: 'more than two banks stand all round the crank' };
+const unlikePins: Absent = { absent: 'pins carry different numbers of rods' };
 const without = (what: string): Absent => ({ absent: `enter ${what}` });
 
 /** What the layout of an engine and its main sizes settle before anything is weighed. */
@@ -49,10 +50,12 @@ export const crankLayout = defineCalculator({
   },
   outputs: {
     bobweights: count('N_bob', 'Bobweights that the balancing machine needs', { main: true }),
-    rodsPerPin: count('n_rod', 'Rods on one crankpin, or on each half of a split pin', {
-      main: true,
-      carries: 'rodsPerPin',
-    }),
+    rodsPerPin: maybe(
+      count('n_rod', 'Rods on one crankpin, or on each half of a split pin', {
+        main: true,
+        carries: 'rodsPerPin',
+      }),
+    ),
     reciprocatingFraction: maybe(
       percent('f', 'Balance factor of this layout', {
         main: true,
@@ -88,6 +91,7 @@ export const crankLayout = defineCalculator({
     const { bore: B, stroke: S, rodLength: L, maxSpeed: red, missedShiftSpeed: over } = input;
     return {
       ...crank,
+      rodsPerPin: crank.rodsPerPin ?? unlikePins,
       bankAngle: crank.bankAngle ?? banksAllRound,
       reciprocatingFraction: factorBy(throws) === 'none' ? anyFactor : leastFactor,
       displacement:
@@ -116,7 +120,10 @@ export const crankLayout = defineCalculator({
     ),
     pins: is(tex('\\q{pins}', 'table'), 'The same with both halves of a split pin as one.'),
     rodsPerPin: is(tex('\\q{rodsPerPin}', 'table'), 'Rods on each of those places.'),
-    cylinders: is('places * rodsPerPin', 'Every place with its rods.'),
+    cylinders: is(
+      tex('\\q{cylinders} = \\textstyle\\sum \\q{rodsPerPin}', 'sum over parts'),
+      'Every place with its rods.',
+    ),
     bankAngle: is(
       tex('\\q{bankAngle}', 'table'),
       'From the first bank to the second; none with more than two.',
@@ -132,8 +139,8 @@ export const crankLayout = defineCalculator({
       { source: 'bosch-handbook' },
     ),
     bobweights: is(
-      'when(forceFactor + coupleFactor <= 0, 0, places)',
-      'Where neither is left, equal bobweights cancel and none is needed; else one for every place.',
+      tex('\\q{bobweights}', 'sum over parts'),
+      'Where neither is left, also with every throw as often as it has rods, bobweights cancel and none is needed; else one for every place.',
     ),
     forceLeft: is(
       tex(

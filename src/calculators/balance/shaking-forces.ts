@@ -1,5 +1,6 @@
 import { behindShafts } from '../../core/balance/balance-shafts.ts';
 import { crankBobweights } from '../../core/balance/crank-bobweights.ts';
+import { crankPins } from '../../core/balance/crank-pins.ts';
 import { layoutParts, type Throw } from '../../core/balance/crank-throws.ts';
 import { carriedWeights } from '../../core/balance/crank-weights.ts';
 import { cylindersOf } from '../../core/balance/cylinders.ts';
@@ -96,12 +97,14 @@ export const shakingForces = defineCalculator({
     const [forwardM, backwardM] = [rest * shares.forwardCouple, shares.backwardCouple];
     const stays = shafts.one ? 0 : 1;
     const staysTwice = shafts.pair ? 0 : 1;
+    const rods = throws[0]?.banks.length ?? 1;
     const { bobweights, areNeeded } = crankBobweights(
       throws.map(({ angle, position, banks }) => ({
         angle,
         position,
         stroke: S,
-        rotatingMass: input.rotatingMass,
+        // As many big ends on each pin as rods.
+        rotatingMass: (input.rotatingMass * banks.length) / rods,
         reciprocatingMasses: banks.map(() => m),
       })),
       input,
@@ -125,7 +128,7 @@ export const shakingForces = defineCalculator({
       // At twice the speed a quarter of the unbalance pulls as hard.
       pairForce: shafts.pair ? (greaterForce * m * S ** 2) / (16 * L) : noShaft,
       pairCouple: shafts.pair ? (greaterCouple * m * S ** 2) / (16 * L) : noShaft,
-      rods: throws[0]?.banks.length ?? 0,
+      rods,
       pinBobweight: bobweights[0] ?? 0,
       bobweights: areNeeded ? bobweights.length : 0,
     };
@@ -155,6 +158,11 @@ export const shakingForces = defineCalculator({
       holds: ({ balanceShafts: choice }, { secondForce, secondCouple }) =>
         secondForce + secondCouple <= 0 || shaftsOf(choice).pair,
       say: 'What comes twice a turn stays whatever the counterweights are. Lighter parts, a longer rod or balance shafts at twice crank speed make it smaller.',
+    },
+    {
+      id: 'unlike-pins',
+      holds: ({ crankLayout: layout }) => crankPins(throwsOf(layout)).rodsPerPin !== undefined,
+      say: 'The pins carry different numbers of rods. The bobweight stated is that of the first throw, and so is the rotating mass; those of another throw are in proportion to its rods.',
     },
     {
       id: 'no-bobweights',

@@ -1,3 +1,4 @@
+import { choiceWords } from '../../calculators/choice.ts';
 import type { AnyCalculator, Entry, Result, Series, Value } from '../../calculators/define.ts';
 import { unitFor } from '../../calculators/output-unit.ts';
 import type { PropagatedOutputs } from '../../calculators/uncertainty.ts';
@@ -88,7 +89,7 @@ export function slotContent(
   const entry = declared(calculator, name);
   const value = values[name] ?? (marks.zero === undefined ? undefined : 0);
   if (entry !== undefined && 'type' in entry && entry.type === 'choice')
-    return typeof value === 'string' ? (entry.options[value] ?? noNumber) : noNumber;
+    return typeof value === 'string' ? (choiceWords(entry, value) ?? noNumber) : noNumber;
   const unit = marks.unit ?? (entry === undefined ? undefined : unitFor(entry, system));
   if (unit === undefined || (typeof value === 'object' && 'x' in value)) return noNumber;
   if (unit === marks.also) return '';

@@ -4,8 +4,8 @@ import { primaryParts, throwSums, type Throw } from './crank-throws.ts';
 /** What hangs on the pins of a crank; known from its layout, before anything is weighed. */
 export interface CrankPins {
   readonly cylinders: number;
-  /** Rods on each pin, or on each half of a split pin. */
-  readonly rodsPerPin: number;
+  /** Rods on each pin, or on each half of a split pin; undefined where pins carry different numbers of them. */
+  readonly rodsPerPin: number | undefined;
   /** Crankpins; the halves of a split pin count as one. */
   readonly pins: number;
   /** Places for a bobweight: crankpins, or halves of split pins. */
@@ -19,27 +19,35 @@ export interface CrankPins {
 /**
  * Counts what hangs on a crank. Throws at one place along the crank are the halves of a split pin.
  *
- * Bobweights are needed unless Σe^{iθ} and Σz e^{iθ} are both zero: then equal masses on all throws, whatever their
- * size, are in static and in couple balance by themselves. Pins that carry unlike masses are another case.
- * @throws OutOfDomain when there is no throw; RangeError where throws have different numbers of rods
+ * Bobweights are needed unless Σe^{iθ} and Σz e^{iθ} are both zero, and so are the same sums with every throw as often
+ * as it has rods: then masses on all throws, whatever those of a throw and of a rod, are in static and in couple balance
+ * by themselves. Rods that carry unlike masses are another case.
+ * @throws OutOfDomain when there is no throw; RangeError for a throw without a rod
  * Source: own derivation from {@link throwSums}.
  */
 export function crankPins(throws: readonly Throw[]): CrankPins {
-  const { force, couple } = throwSums(throws);
-  const isCancelled = [force, couple].every(({ along, across }) => along === 0 && across === 0);
+  const byRod = throws.flatMap((one) => one.banks.map(() => one));
+  const isCancelled = [throws, byRod]
+    .flatMap((list) => Object.values(throwSums(list)))
+    .every(({ along, across }) => along === 0 && across === 0);
   const rods = new Set(throws.map(({ banks }) => banks.length));
-  const [rodsPerPin = 0] = rods;
-  if (rods.size !== 1 || rodsPerPin < 1)
-    throw new RangeError('Every throw of a layout carries the same number of rods, at least one.');
-  const banks = [...new Set(throws.flatMap((one) => one.banks))];
+  if (rods.has(0)) throw new RangeError('Every throw of a layout carries at least one rod.');
   return {
-    cylinders: throws.length * rodsPerPin,
-    rodsPerPin,
+    cylinders: byRod.length,
+    rodsPerPin: rods.size === 1 ? Math.max(...rods) : undefined,
     pins: new Set(throws.map(({ position }) => position)).size,
     places: throws.length,
     bobweights: isCancelled ? 0 : throws.length,
-    bankAngle: banks.length > 2 ? undefined : Math.max(...banks) - Math.min(...banks),
+    bankAngle: betweenBanks(throws),
   };
+}
+
+/** [rad] Between two banks the shorter way round, 0 for one; undefined for more. */
+function betweenBanks(throws: readonly Throw[]): number | undefined {
+  const [one = 0, other = one, ...more] = new Set(throws.flatMap(({ banks }) => banks));
+  if (more.length > 0) return undefined;
+  const between = Math.abs(other - one) % (2 * Math.PI);
+  return between > Math.PI ? 2 * Math.PI - between : between;
 }
 
 /** Greatest in a turn: a force in F₁ = m_rec r ω², a couple in F₁ times the pin spacing. */

@@ -1,7 +1,4 @@
-import {
-  isCrankLayout,
-  type CrankLayout,
-} from '../../../calculators/balance/crank-layout.choices.ts';
+import { isLayout, type Layout } from '../../../calculators/balance/crank-layout.choices.ts';
 import type { SetId } from '../../../calculators/define.ts';
 import type { Throw } from '../../../core/balance/crank-throws.ts';
 import { setIds } from '../read.ts';
@@ -9,7 +6,7 @@ import type { FigureSet } from '../types.ts';
 
 /** A layout, and whose it is: one set's, or that of both. */
 export interface DrawnLayout {
-  readonly layout: CrankLayout;
+  readonly layout: Layout;
   readonly sets: readonly SetId[];
 }
 
@@ -18,7 +15,7 @@ export function drawnLayouts(sets: Readonly<Record<SetId, FigureSet>>): readonly
   const drawn: DrawnLayout[] = [];
   for (const set of setIds) {
     const layout = sets[set].input?.['crankLayout'];
-    if (typeof layout !== 'string' || !isCrankLayout(layout)) continue;
+    if (typeof layout !== 'string' || !isLayout(layout)) continue;
     const same = drawn.findIndex((one) => one.layout === layout);
     if (same < 0) drawn.push({ layout, sets: [set] });
     else drawn[same] = { layout, sets: [...(drawn[same]?.sets ?? []), set] };

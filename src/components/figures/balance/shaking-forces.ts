@@ -5,9 +5,9 @@ import {
 } from '../../../calculators/balance/balance-shafts.choices.ts';
 import {
   crankLayout,
-  isCrankLayout,
+  isLayout,
   throwsOf,
-  type CrankLayout,
+  type Layout,
 } from '../../../calculators/balance/crank-layout.choices.ts';
 import { behindShafts, type ShaftsFitted } from '../../../core/balance/balance-shafts.ts';
 import type { Throw } from '../../../core/balance/crank-throws.ts';
@@ -37,7 +37,7 @@ const names = [
 
 /** One set’s crank: its throws, its cylinders, and what shakes it bare and behind its counterweights. */
 export interface ShakenCrank {
-  readonly layout: CrankLayout;
+  readonly layout: Layout;
   readonly throws: readonly Throw[];
   readonly cylinders: readonly Cylinder[];
   /** Crank speed [rad/s], throw, rod length and pin spacing [m], and balance factor. */
@@ -55,7 +55,7 @@ export interface ShakenCrank {
 /** The crank of a set’s numbers; `undefined` while one is missing. */
 export function crankOf(input: FigureSet['input']): ShakenCrank | undefined {
   const layout = input?.[crankLayout.name];
-  if (typeof layout !== 'string' || !isCrankLayout(layout)) return undefined;
+  if (typeof layout !== 'string' || !isLayout(layout)) return undefined;
   const own = numbersOf(input, names);
   if (own === undefined) return undefined;
   const shafts = shaftsIn(input?.[balanceShafts.name]);
