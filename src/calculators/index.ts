@@ -9,6 +9,7 @@ import { crankLayout } from './balance/crank-layout.ts';
 import { counterweightDrilling } from './balance/counterweight-drilling.ts';
 import { crankOverlap } from './bearings/crank-overlap.ts';
 import { cylinderPressure } from './loads/cylinder-pressure.ts';
+import { factorLeft } from './balance/factor-left.ts';
 import { gasPort } from './rings/gas-port.ts';
 import { heavyMetal } from './balance/heavy-metal.ts';
 import { inertiaThroughGears } from './inertia/inertia-through-gears.ts';
@@ -72,6 +73,7 @@ export const calculators = {
   'rod-shank': rodShank,
   'column-buckling': columnBuckling,
   'rod-materials': rodMaterials,
+  'factor-left': factorLeft,
   'gas-port': gasPort,
   'orifice-flow': orificeFlow,
   'rod-angularity': rodAngularity,

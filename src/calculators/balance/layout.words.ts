@@ -14,6 +14,10 @@ import { throwsOf, tradeFactorOf, type Layout } from './crank-layout.choices.ts'
 export const noBobweights =
   'No bobweights needed: with the same mass on every pin the throws cancel, so that the balancing machine reads the same with equal bobweights or with none.';
 
+/** Said of a bobweight on a crank whose pins carry different numbers of rods. */
+export const unlikePins =
+  'The pins carry different numbers of rods. The bobweight stated is that of the first throw, and so is the rotating mass; those of another throw are in proportion to its rods.';
+
 const small = [
   'no',
   'one',

@@ -147,6 +147,7 @@ export const notes: NotesOf<typeof quantities> = {
   crankLayout: {
     measure:
       'Count the cylinders, look at the crank from its front end, and take the row whose throws stand as these do.',
+    note: 'Where none does, the last entry is an own layout, written throw by throw.',
   },
   unbalanceRead: {
     measure: 'The balancing machine, of the plane that this counterweight stands in.',

@@ -1,51 +1,20 @@
-import { grams, is, ratio, tex } from '../step.ts';
+import { is, ratio, tex } from '../step.ts';
+import { layoutSteps } from './layout.steps.ts';
 
 const newtons = { force: 'N' } as const;
 
 /** The working of shaking forces: one cylinder, then what the layout makes of it, then what counterweights leave. */
 export const steps = {
-  inertiaForce: is(
-    'reciprocatingMass * stroke / 2 * maxSpeed^2',
-    'Mass times throw times the square of the speed: the greatest primary force of one cylinder.',
-    { units: { force: 'N', mass: 'kg', length: 'm' }, source: 'khurmi-gupta-2009' },
-  ),
+  inertiaForce: layoutSteps.inertiaForce,
   secondaryOne: is(
     'inertiaForce * stroke / (2 * rodLength)',
     'Times throw over rod length: the greatest secondary force of one cylinder.',
     { units: { force: 'N', length: 'm' }, source: 'khurmi-gupta-2009' },
   ),
-  forwardForce: is(
-    tex(
-      '\\q{forwardForce} = \\left|\\textstyle\\sum \\tfrac12 e^{i\\alpha}\\right|',
-      'sum over parts',
-    ),
-    'Half of each cylinder’s pull rotates with the crank, at the angle α of its throw.',
-    { source: 'bevan-2005' },
-  ),
-  backwardForce: is(
-    tex(
-      '\\q{backwardForce} = \\left|\\textstyle\\sum \\tfrac12 e^{i(2\\beta-\\alpha)}\\right|',
-      'sum over parts',
-    ),
-    'The other half rotates against it, mirrored in the line of its bank β.',
-    { source: 'bevan-2005' },
-  ),
-  forwardCouple: is(
-    tex(
-      '\\q{forwardCouple} = \\left|\\textstyle\\sum \\tfrac12 z\\,e^{i\\alpha}\\right|',
-      'sum over parts',
-    ),
-    'The same, each weighted by its place z along the crank, in pin spacings from the middle.',
-    { source: 'bosch-handbook' },
-  ),
-  backwardCouple: is(
-    tex(
-      '\\q{backwardCouple} = \\left|\\textstyle\\sum \\tfrac12 z\\,e^{i(2\\beta-\\alpha)}\\right|',
-      'sum over parts',
-    ),
-    'And what rotates against the crank.',
-    { source: 'bosch-handbook' },
-  ),
+  forwardForce: layoutSteps.forwardForce,
+  backwardForce: layoutSteps.backwardForce,
+  forwardCouple: layoutSteps.forwardCouple,
+  backwardCouple: layoutSteps.backwardCouple,
   secondForce: is(
     tex(
       '\\q{secondForce} = \\left|\\textstyle\\sum \\tfrac12 e^{i(2\\alpha-\\beta)}\\right| + \\left|\\textstyle\\sum \\tfrac12 e^{i(3\\beta-2\\alpha)}\\right|',
@@ -150,14 +119,7 @@ export const steps = {
     ),
     'And for the couple.',
   ),
-  rods: is(tex('\\q{rods}', 'table'), 'Counted from the layout.'),
-  pinBobweight: is(
-    'rotatingMass + reciprocatingFraction * rods * reciprocatingMass',
-    'What rotates with the pin, and the factor’s share of what reciprocates on it.',
-    { units: grams, source: 'bevan-2005' },
-  ),
-  bobweights: is(
-    tex('\\q{bobweights}', 'table'),
-    'One for each pin or half of a pin, unless the throws cancel with equal ones.',
-  ),
+  rods: layoutSteps.rods,
+  pinBobweight: layoutSteps.pinBobweight,
+  bobweights: layoutSteps.bobweights,
 };

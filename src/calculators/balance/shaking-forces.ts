@@ -1,5 +1,4 @@
 import { behindShafts } from '../../core/balance/balance-shafts.ts';
-import { crankBobweights } from '../../core/balance/crank-bobweights.ts';
 import { crankPins } from '../../core/balance/crank-pins.ts';
 import { layoutParts, type Throw } from '../../core/balance/crank-throws.ts';
 import { carriedWeights } from '../../core/balance/crank-weights.ts';
@@ -22,7 +21,8 @@ import {
 } from '../quantities.ts';
 import { shaftsOf } from './balance-shafts.choices.ts';
 import { throwsOf } from './crank-layout.choices.ts';
-import { noBobweights } from './layout.words.ts';
+import { layoutBobweights } from './layout-bobweights.ts';
+import { noBobweights, unlikePins } from './layout.words.ts';
 import { outputs } from './shaking-forces.outputs.ts';
 import { steps } from './shaking-forces.steps.ts';
 
@@ -97,18 +97,6 @@ export const shakingForces = defineCalculator({
     const [forwardM, backwardM] = [rest * shares.forwardCouple, shares.backwardCouple];
     const stays = shafts.one ? 0 : 1;
     const staysTwice = shafts.pair ? 0 : 1;
-    const rods = throws[0]?.banks.length ?? 1;
-    const { bobweights, areNeeded } = crankBobweights(
-      throws.map(({ angle, position, banks }) => ({
-        angle,
-        position,
-        stroke: S,
-        // As many big ends on each pin as rods.
-        rotatingMass: (input.rotatingMass * banks.length) / rods,
-        reciprocatingMasses: banks.map(() => m),
-      })),
-      input,
-    );
     return {
       primaryForce: (forward + stays * backward) * inertiaForce,
       primaryForceLeast: Math.abs(forward - stays * backward) * inertiaForce,
@@ -128,9 +116,7 @@ export const shakingForces = defineCalculator({
       // At twice the speed a quarter of the unbalance pulls as hard.
       pairForce: shafts.pair ? (greaterForce * m * S ** 2) / (16 * L) : noShaft,
       pairCouple: shafts.pair ? (greaterCouple * m * S ** 2) / (16 * L) : noShaft,
-      rods,
-      pinBobweight: bobweights[0] ?? 0,
-      bobweights: areNeeded ? bobweights.length : 0,
+      ...layoutBobweights(throws, input),
     };
   },
   steps,
@@ -162,7 +148,7 @@ export const shakingForces = defineCalculator({
     {
       id: 'unlike-pins',
       holds: ({ crankLayout: layout }) => crankPins(throwsOf(layout)).rodsPerPin !== undefined,
-      say: 'The pins carry different numbers of rods. The bobweight stated is that of the first throw, and so is the rotating mass; those of another throw are in proportion to its rods.',
+      say: unlikePins,
     },
     {
       id: 'no-bobweights',

@@ -1,5 +1,5 @@
-import { fraction } from '../refuse.ts';
-import { primaryParts, throwSums, type Throw } from './crank-throws.ts';
+import { throwSums, type Throw } from './crank-throws.ts';
+import { factorLeft, type PrimaryShaking } from './factor-left.ts';
 
 /** What hangs on the pins of a crank; known from its layout, before anything is weighed. */
 export interface CrankPins {
@@ -51,29 +51,20 @@ function betweenBanks(throws: readonly Throw[]): number | undefined {
 }
 
 /** Greatest in a turn: a force in F₁ = m_rec r ω², a couple in F₁ times the pin spacing. */
-export interface PrimaryLeft {
-  readonly force: number;
-  readonly couple: number;
-}
+export type PrimaryLeft = PrimaryShaking<number>;
 
 /**
- * The primary shaking that is left when counterweights carry the balance factor f, 0 to 1, of every reciprocating
- * mass: |1 − 2f| times the part that rotates forward, and all of the part that rotates backward. The two meet twice in
- * a turn, so that the greatest is their sum. It is least at f = ½, for every layout.
+ * The greatest primary shaking that {@link factorLeft} leaves: |1 − 2f| times the part that rotates forward, and all of
+ * the part that rotates backward, which meet twice in a turn. It is least at f = ½, for every layout.
  *
  * @throws OutOfDomain for f outside 0 to 1, and when there is no throw
- * Source: own derivation from {@link primaryParts}, after T. Bevan, The Theory of Machines, ch. 14.
  */
 export function primaryLeft(
   throws: readonly Throw[],
   balance: { readonly reciprocatingFraction: number },
 ): PrimaryLeft {
-  const rest = Math.abs(1 - 2 * fraction(balance, 'reciprocatingFraction'));
-  const { forward, backward } = primaryParts(throws);
-  return {
-    force: rest * forward.force + backward.force,
-    couple: rest * forward.couple + backward.couple,
-  };
+  const { force, couple } = factorLeft(throws, balance);
+  return { force: force.most, couple: couple.most };
 }
 
 /**

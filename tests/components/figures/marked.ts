@@ -67,6 +67,10 @@ export const markedBy: Readonly<Record<string, Marked>> = {
     beside: 'stroke',
     without: 'touchingStroke',
   },
+  'factor-ellipse': {
+    marks: [1, 1],
+    drawn: 'coupleLeast coupleMost reciprocatingFraction',
+  },
   'gear-chain': {
     marks: [21, 6],
     drawn:
