@@ -42,7 +42,7 @@ export const steps = {
     { source: 'bevan-2005' },
   ),
   lineFactor: is(
-    'when(forwardForce <= 0, 1 - backwardCouple / forwardCouple, 1 - backwardForce / forwardForce) / 2',
+    'when(forwardForce <= 0, (1 - backwardCouple / forwardCouple) / 2, (1 - backwardForce / forwardForce) / 2)',
     'With this factor the forward part left is as large as the backward one: they add along one line and cancel across it.',
   ),
   forcePerCent: is(

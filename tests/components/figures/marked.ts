@@ -68,8 +68,10 @@ export const markedBy: Readonly<Record<string, Marked>> = {
     without: 'touchingStroke',
   },
   'factor-ellipse': {
-    marks: [1, 1],
+    marks: [7, 6],
     drawn: 'coupleLeast coupleMost reciprocatingFraction',
+    beside: 'crankLayout forceLeast forceMost',
+    without: 'leastFactor maxSpeed pinBobweight reciprocatingMass rotatingMass stroke',
   },
   'gear-chain': {
     marks: [21, 6],
