@@ -4,7 +4,6 @@ import { count, load, mass, maybe, ratio, torque, unbalance } from '../output.ts
 export const outputs = {
   primaryForce: load('F_1L', 'Primary force left, greatest in the turn', {
     phrase: 'The greatest primary force left',
-    main: true,
   }),
   primaryForceLeast: load('F_1l', 'Primary force left, least in the turn'),
   primaryCouple: torque('M_1L', 'Primary couple left, greatest in the turn', {
@@ -20,7 +19,10 @@ export const outputs = {
     phrase: 'The greatest secondary couple',
   }),
   heldForce: load('F_H', 'Primary force that the counterweights hold'),
-  heldCouple: torque('M_H', 'Primary couple that the counterweights hold'),
+  heldCouple: torque('M_H', 'Primary couple that the counterweights hold', {
+    phrase: 'The primary couple that the counterweights hold',
+    main: true,
+  }),
   forceNow: load('F_θ', 'Force left at this crank angle, both orders'),
   coupleNow: torque('M_θ', 'Couple left at this crank angle, both orders'),
   inertiaForce: load('F_1', 'Primary force of one cylinder, greatest'),

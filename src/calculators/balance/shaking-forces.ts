@@ -60,12 +60,12 @@ export const shakingForces = defineCalculator({
     'maxSpeed',
   ],
   answers: [
-    'primaryForce',
+    'heldCouple',
     'primaryCouple',
     'secondaryForce',
+    'primaryForce',
     'secondaryCouple',
     'heldForce',
-    'heldCouple',
   ],
   inputs: {
     crankLayout,

@@ -206,7 +206,7 @@ export const markedBy: Readonly<Record<string, Marked>> = {
     without: 'amplitude bucklingMargin clearanceLeft maxSpeed peakPressure',
   },
   'shaking-forces': {
-    marks: [50, 6],
+    marks: [50, 7],
     drawn:
       'crankLayout cylinderSpacing heldCouple inertiaForce primaryCouple reciprocatingMass ' +
       'rodLength secondaryCouple secondaryOne stroke',
