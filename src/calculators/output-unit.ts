@@ -24,6 +24,8 @@ const shown: Readonly<Record<Kind, readonly [string, string]>> = {
   viscosity: ['cSt', 'cSt'],
   temperature: ['degC', 'degF'],
   expansion: ['ppm/K', 'ppm/degF'],
+  torsionalStiffness: ['kNm/rad', 'lbft/deg'],
+  frequency: ['Hz', 'Hz'],
   time: ['s', 's'],
   ratio: ['ratio', 'ratio'],
   count: ['count', 'count'],

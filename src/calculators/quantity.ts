@@ -88,6 +88,9 @@ export const rateOfSpeed = quantity('angularAcceleration', 'rpm/s');
 export const force = quantity('force', 'N', 'lbf');
 export const load = quantity('force', 'kN', 'lbf');
 export const torque = quantity('torque', 'Nm', 'lbft');
+/** How hard a shaft is to twist. */
+export const torsionalStiffness = quantity('torsionalStiffness', 'kNm/rad', 'lbft/deg');
+export const frequency = quantity('frequency', 'Hz');
 export const energy = quantity('energy', 'J', 'ftlbf');
 export const heatOfFuel = quantity('specificEnergy', 'MJ/kg', 'Btu/lb');
 export const pressure = quantity('pressure', 'bar', 'psi');

@@ -22,6 +22,8 @@ export const kindWords = {
   viscosity: 'a viscosity',
   temperature: 'a temperature',
   expansion: 'a thermal expansion',
+  torsionalStiffness: 'a torsional stiffness',
+  frequency: 'a frequency',
   time: 'a time',
   ratio: 'a plain number',
   count: 'a whole number',

@@ -155,6 +155,16 @@ group('torque', 'inch', [
   ['lbft', 'ft·lb', poundForce * foot, 'lbsft ftlbs lbfft ftlbf poundfoot poundfeet footpounds'],
   ['lbin', 'in·lb', poundForce * inch, 'lbsin inlbs lbfin inlbf poundinch inchpounds'],
 ]);
+group('torsionalStiffness', 'metric', [
+  ['Nm/rad', 'N·m/rad', 1, 'nmperrad newtonmetreperradian'],
+  ['kNm/rad', 'kN·m/rad', 1e3, 'knmperrad'],
+  ['MNm/rad', 'MN·m/rad', 1e6, 'mnmperrad'],
+  ['Nm/deg', 'N·m/°', 180 / Math.PI, 'nm/degree nmperdegree'],
+]);
+group('torsionalStiffness', 'inch', [
+  ['lbft/deg', 'ft·lb/°', (poundForce * foot * 180) / Math.PI, 'lbft/degree ftlb/deg ftlb/degree'],
+  ['lbin/rad', 'in·lb/rad', poundForce * inch, 'lbfin/rad inlb/rad'],
+]);
 group('energy', 'metric', [
   ['J', 'J', 1, 'joule wattsecond'],
   ['kJ', 'kJ', 1e3, 'kilojoule'],
@@ -197,6 +207,11 @@ group('temperature', 'inch', [['degF', '°F', 5 / 9, 'f fahrenheit', 459.67 / 1.
 group('expansion', 'both', [['perK', '/K', 1, '1/k']]);
 group('expansion', 'metric', [['ppm/K', 'ppm/K', 1e-6, 'um/m/k um/mk ppm/c ppm/°c']]);
 group('expansion', 'inch', [['ppm/degF', 'ppm/°F', 1.8e-6, 'ppm/f uin/in/f uin/in/°f']]);
+group('frequency', 'both', [
+  ['Hz', 'Hz', 1, 'cps c/s 1/s cycle/s'],
+  ['cpm', 'cycles/min', 1 / 60, 'cycle/min vib/min 1/min /min'],
+  ['radps', 'rad/s', 1 / (2 * Math.PI), 'rad/sec'],
+]);
 group('time', 'both', [
   ['s', 's', 1, 'sec secs second'],
   ['ms', 'ms', 1e-3, 'millisecond'],

@@ -11,6 +11,7 @@ import { pins } from './pins/guards.ts';
 import { rings } from './rings/guards.ts';
 import { rods } from './rods/guards.ts';
 import { stack } from './stack/guards.ts';
+import { torsion } from './torsion/guards.ts';
 
 const tables: Tables = {
   ...balance,
@@ -22,6 +23,7 @@ const tables: Tables = {
   ...rings,
   ...rods,
   ...stack,
+  ...torsion,
 };
 const calls = guardCalls();
 

@@ -67,6 +67,8 @@ describe('factors against their exact digits', () => {
     ['lb/in3', 27679.904710203125],
     ['lbin2', 2.926396534292e-4],
     ['lbft2', 0.0421401100938048],
+    ['lbft/deg', 77.68264621949986],
+    ['lbin/rad', 0.1129848290276167],
     ['gin', 2.54e-5],
     ['ozin', 7.20077887375e-4],
   ])('%s', (id, factor) => {
@@ -163,6 +165,12 @@ describe('the set of units', () => {
     ['inertia', 'kg·m²', 'kgm2'],
     ['inertia', 'lb·in²', 'lbin2'],
     ['inertia', 'lb.ft^2', 'lbft2'],
+    ['torsionalStiffness', 'N·m/rad', 'Nm/rad'],
+    ['torsionalStiffness', 'kN m/rad', 'kNm/rad'],
+    ['torsionalStiffness', 'ft-lb/deg', 'lbft/deg'],
+    ['frequency', 'hertz', 'Hz'],
+    ['frequency', 'cycles/min', 'cpm'],
+    ['frequency', 'rad/s', 'radps'],
     ['angularSpeed', 'r/min', 'rpm'],
     ['angularSpeed', '1/min', 'rpm'],
     ['angularSpeed', 'min-1', 'rpm'],
@@ -205,7 +213,10 @@ describe('the table for the Units page', () => {
       if (row.id === 'degC' || row.id === 'degF') continue;
       const expression = row.factor
         .replace(/(\d) (?=\d)/g, '$1')
-        .replace(/(\d)?π/g, (_all, n: string | undefined) => `${n ?? '1'} × ${Math.PI}`);
+        .replace(
+          /(\d)?π/g,
+          (_all, n: string | undefined) => `${n === undefined ? '' : `${n} × `}${Math.PI}`,
+        );
       expect(work(expression) / unitOf(row.id).factor, row.id).toBeCloseTo(1, 14);
     }
   });

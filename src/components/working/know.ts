@@ -27,6 +27,8 @@ const coherent: Readonly<Record<Kind, string>> = {
   viscosity: 'm2/s',
   temperature: 'K',
   expansion: 'perK',
+  torsionalStiffness: 'Nm/rad',
+  frequency: 'Hz',
   time: 's',
   ratio: 'ratio',
   count: 'count',
