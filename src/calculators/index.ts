@@ -8,6 +8,10 @@ import { columnBuckling } from './rods/column-buckling.ts';
 import { crankLayout } from './balance/crank-layout.ts';
 import { counterweightDrilling } from './balance/counterweight-drilling.ts';
 import { crankOverlap } from './bearings/crank-overlap.ts';
+import { crankTorsion } from './torsion/crank-torsion.ts';
+import { damperTuning } from './torsion/damper-tuning.ts';
+import { shaftLine } from './torsion/shaft-line.ts';
+import { throwStiffness } from './torsion/throw-stiffness.ts';
 import { cylinderPressure } from './loads/cylinder-pressure.ts';
 import { factorLeft } from './balance/factor-left.ts';
 import { gasPort } from './rings/gas-port.ts';
@@ -54,6 +58,10 @@ export const calculators = {
   'counterweight-drilling': counterweightDrilling,
   'second-spin': secondSpin,
   'heavy-metal': heavyMetal,
+  'crank-torsion': crankTorsion,
+  'throw-stiffness': throwStiffness,
+  'damper-tuning': damperTuning,
+  'shaft-line': shaftLine,
   'reversal-load': reversalLoad,
   'crank-overlap': crankOverlap,
   'cylinder-pressure': cylinderPressure,

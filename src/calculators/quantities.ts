@@ -14,3 +14,4 @@ export * from './rings/quantities.ts';
 export * from './bearings/quantities.ts';
 export * from './inertia/quantities.ts';
 export * from './stack/quantities.ts';
+export * from './torsion/quantities.ts';

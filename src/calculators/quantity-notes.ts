@@ -8,6 +8,7 @@ import type * as quantities from './quantities.ts';
 import { notes as rings } from './rings/notes.ts';
 import { notes as rods } from './rods/notes.ts';
 import { notes as stack } from './stack/notes.ts';
+import { notes as torsion } from './torsion/notes.ts';
 
 /** How a quantity is measured at the bench, and what is easily got wrong. Read by the build only. */
 export interface QuantityNote {
@@ -32,4 +33,5 @@ export const quantityNotes: NotesOf<typeof quantities> = {
   ...rings,
   ...rods,
   ...stack,
+  ...torsion,
 };

@@ -108,25 +108,33 @@ export const ratio = quantity('ratio', 'ratio');
 export const percent = quantity('ratio', 'pct');
 export const count = quantity('count', 'count');
 
-/** Repeated readings of one mass, typed in one field; at most `most` of them. */
-export function weighings<const N extends string>(
+type ListMaker = <const N extends string>(
   name: N,
   symbol: string,
   label: string,
   ranges: Ranges,
-  { demo, most, origin }: Pick<Own, 'demo' | 'origin'> & { readonly most: number },
-): ListEntry & { readonly name: N } {
-  return {
+  own: Pick<Own, 'demo' | 'origin' | 'optional'> & { readonly most: number },
+) => ListEntry & { readonly name: N };
+
+/** Several of one quantity, typed in one field; at most `most` of them. */
+function list(kind: Kind, metric: string, inch = metric): ListMaker {
+  return (name, symbol, label, ranges, { demo, ...own }) => ({
     type: 'list',
     name,
     label,
     symbol,
-    kind: 'mass',
-    metric: 'g',
-    inch: 'g',
-    rangeUnit: 'g',
-    origin,
+    kind,
+    metric,
+    inch,
+    rangeUnit: metric,
     ...shared(ranges, demo),
-    most,
-  };
+    ...own,
+  });
 }
+
+/** Repeated readings of one mass, or one of each part. */
+export const weighings = list('mass', 'g');
+export const inertias = list('inertia', 'kgm2', 'lbin2');
+export const torsionalStiffnesses = list('torsionalStiffness', 'kNm/rad', 'lbft/deg');
+/** Numbers that only count: of cylinders in an order. */
+export const numbers = list('count', 'count');

@@ -77,6 +77,7 @@ export const unbalance = onTheWay('unbalance');
 export const angle = onTheWay('angle');
 export const speed = onTheWay('speed');
 export const acceleration = onTheWay('acceleration');
+export const inertia = onTheWay('inertia');
 export const energy = onTheWay('energy');
 export const pressure = onTheWay('pressure');
 export const temperature = onTheWay('temperature');

@@ -26,6 +26,13 @@ const ofBobweight = { calculator: 'bobweight', page: 'bobweight', title: 'Bobwei
 
 const ofResidual = { page: 'residual-unbalance', title: 'Residual unbalance' } as const;
 
+const ofTorsion = {
+  calculator: 'crank-torsion',
+  needs: ['throwInertia', 'throwStiffness', 'flywheelInertia'],
+  page: 'crank-torsion',
+  title: 'Torsional vibration',
+} as const;
+
 const ofLayout = {
   calculator: 'crank-layout',
   needs: ['crankLayout'],
@@ -102,6 +109,23 @@ export const sources: Readonly<Record<string, Source>> = {
     ],
     page: 'reversal-load',
     title: 'Reversal load',
+  },
+  throwInertia: {
+    calculator: 'rotating-inertia',
+    output: 'throwInertia',
+    needs: ['crankInertia', 'stroke', 'pistonMass', 'bigEndMass'],
+    page: 'rotating-inertia',
+    title: 'Rotating inertia',
+  },
+  mainInertia: { ...ofTorsion, output: 'seenInertia' },
+  mainFrequency: { ...ofTorsion, output: 'bareFrequency' },
+  throwStiffness: {
+    calculator: 'throw-stiffness',
+    output: 'mean',
+    plusMinus: 'apart',
+    needs: ['mainDiameter', 'crankpinDiameter', 'crankWebThickness', 'crankWebWidth'],
+    page: 'crank-torsion',
+    title: 'Torsional vibration',
   },
   engineInertia: {
     calculator: 'rotating-inertia',

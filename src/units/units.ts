@@ -208,7 +208,7 @@ group('expansion', 'both', [['perK', '/K', 1, '1/k']]);
 group('expansion', 'metric', [['ppm/K', 'ppm/K', 1e-6, 'um/m/k um/mk ppm/c ppm/°c']]);
 group('expansion', 'inch', [['ppm/degF', 'ppm/°F', 1.8e-6, 'ppm/f uin/in/f uin/in/°f']]);
 group('frequency', 'both', [
-  ['Hz', 'Hz', 1, 'cps c/s 1/s cycle/s'],
+  ['Hz', 'Hz', 1, 'hertz cps c/s 1/s cycle/s'],
   ['cpm', 'cycles/min', 1 / 60, 'cycle/min vib/min 1/min /min'],
   ['radps', 'rad/s', 1 / (2 * Math.PI), 'rad/sec'],
 ]);

@@ -14,7 +14,6 @@ export const routes = defineRoutes({
       'crank-torsion.secondFrequency',
       'crank-torsion.lockedFrequency',
       'crank-torsion.firstNode',
-      'crank-torsion.firstNose',
       'crank-torsion.seenInertia',
     ],
   },
@@ -39,7 +38,6 @@ export const routes = defineRoutes({
     legs: [
       'crank-torsion.firstCritical',
       'crank-torsion.secondCritical',
-      'crank-torsion.firstSpeed',
     ],
   },
   ringOnItsSpring: {

@@ -24,6 +24,10 @@ export const inertiaSteps = {
     'cylinders * reciprocatingShare * reciprocating * crankRadius^2',
     'With that share the mass going up and down counts at the throw.',
   ),
+  throwInertia: is(
+    '(crankInertia + bigEndsPart + reciprocatingPart) * rodsPerPin / cylinders',
+    'The bare crank with all that hangs on its pins, shared among the throws.',
+  ),
   flywheelMass: is(
     'flywheelDensity * flywheelThickness * pi * (flywheelDiameter^2 - flywheelInside^2) / 4',
     'Mass of the disc or ring, where dimensions are taken.',
