@@ -40,7 +40,9 @@ export const outputs = {
     'Node of the first mode nearest to the flywheel, in throws from the nose',
   ),
   lockedFrequency: frequency('f_lock', 'First natural frequency, ring held fast to its hub'),
-  bareFrequency: frequency('f_bare', 'First natural frequency, ring taken off', { carries: 'mainFrequency' }),
+  bareFrequency: frequency('f_bare', 'First natural frequency, ring taken off', {
+    carries: 'mainFrequency',
+  }),
   seenInertia: inertia('I_see', 'What swings at the hub then, inertia', { carries: 'mainInertia' }),
   ringTuning: maybe(frequency('f_ring', 'Ring on its spring, hub held still')),
   ringRatio: maybe(ratio('μ', 'Ring over what swings at the hub')),

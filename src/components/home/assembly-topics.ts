@@ -176,6 +176,13 @@ export const partsOfDrawing = {
     side: 'left',
     line: 998,
   },
+  'crank-torsion': {
+    part: 'damper on the nose of the crank',
+    out: 'firstFrequency',
+    words: 'First natural frequency',
+    side: 'right',
+    line: 998,
+  },
   'wrist-pin': {
     part: 'wrist pin',
     out: 'mass',

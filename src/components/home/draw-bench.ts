@@ -114,3 +114,21 @@ export function rollers(sizes: Sizes): Drawn {
     targets: { 'residual-unbalance': { shape, at: { x: x + journal - 6, y: y + 4 } } },
   };
 }
+
+/** A damper from the nose: its hub, the rubber, and the ring. Drawn for form. */
+export function damper(): Drawn {
+  const [x, y] = [640, 962];
+  const shape = ring(x, y, 40) + ring(x, y, 27);
+  const hub = ring(x, y, 23) + ring(x, y, 9);
+  return {
+    picture: [
+      path('part', shape),
+      path('cut', shape),
+      path('part', hub),
+      // The mark that shows whether the ring has slipped.
+      path('thick', `M${String(x)} ${String(y - 40)}v13m0 4v14`),
+      cross({ x, y }, 48),
+    ].join(''),
+    targets: { 'crank-torsion': { shape, at: { x: x + 34, y: y + 6 } } },
+  };
+}
