@@ -72,6 +72,11 @@ export const routes = defineRoutes({
       'damper-tuning.stiffness',
     ],
   },
+  sharedOut: {
+    kind: 'closed form',
+    say: 'Crank, rods and pistons of the example added up and shared among four throws; the shift of a critical speed as the difference of both; inertias counted.',
+    legs: ['rotating-inertia.throwInertia', 'crank-torsion.moved', 'shaft-line.inertias'],
+  },
   peaksSearched: {
     kind: 'second route',
     say: 'The swing of ring and crank solved at thousands of frequencies: both peaks are equally high at the best tuning, and no other damping lowers the higher one.',

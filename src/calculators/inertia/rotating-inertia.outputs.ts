@@ -29,9 +29,9 @@ export const inertiaOutputs = {
   flywheelPart: engineInertia('I_F', 'of it the flywheel'),
   bigEndsPart: inertia('I_be', 'Rods’ big ends with their shells'),
   reciprocatingPart: inertia('I_rec', 'What goes up and down, mean of a turn'),
-  throwInertia: inertia('I_t', 'Crank, rods and pistons, of one throw', {
-    carries: 'throwInertia',
-  }),
+  throwInertia: maybe(
+    inertia('I_t', 'Crank, rods and pistons, of one throw', { carries: 'throwInertia' }),
+  ),
   wheelShare: percent('s_F', 'Share of flywheel and clutch'),
   movingShare: percent('s_mov', 'Share of pistons, pins, rings and rods', {
     phrase: 'The share of pistons, pins, rings and rods in that inertia',

@@ -8,7 +8,7 @@ import {
   riseTime as timeOfRise,
   roadFactor,
 } from '../../core/inertia/rotating-inertia.ts';
-import { defineCalculator, type Absent } from '../define.ts';
+import { defineCalculator, optional, type Absent } from '../define.ts';
 import {
   bigEndMass,
   clutchInertia,
@@ -53,6 +53,21 @@ function withoutRounding(mean: number, size: number): number {
   return size > 0 ? (Math.round((mean / size) * 1e12) / 1e12) * size + 0 : 0;
 }
 
+const noThrows: Absent = { absent: 'enter how many rods share a crankpin' };
+
+/** What crank, rods and pistons come to on one throw; nothing where the rods on a pin are not told. */
+function throwInertiaOf(
+  inertia: number,
+  {
+    rodsPerPin: rods,
+    cylinders: n,
+  }: { readonly rodsPerPin?: number | undefined; readonly cylinders: number },
+): number | Absent {
+  return rods === undefined
+    ? noThrows
+    : (inertia * atLeast({ rodsPerPin: rods }, 'rodsPerPin', 1)) / n;
+}
+
 export const rotatingInertia = defineCalculator({
   id: 'rotating-inertia',
   title: 'Rotating inertia',
@@ -85,7 +100,7 @@ export const rotatingInertia = defineCalculator({
     clutchInertia,
     damperInertia,
     cylinders,
-    rodsPerPin,
+    rodsPerPin: optional(rodsPerPin),
     stroke,
     rodLength,
     pistonMass,
@@ -122,7 +137,7 @@ export const rotatingInertia = defineCalculator({
       flywheelPart: inertia.flywheel,
       bigEndsPart: inertia.bigEnds,
       reciprocatingPart: inertia.reciprocating,
-      throwInertia: ((inertia.crank + moving) * atLeast(input, 'rodsPerPin', 1)) / input.cylinders,
+      throwInertia: throwInertiaOf(inertia.crank + moving, input),
       wheelShare: (inertia.flywheel + inertia.clutch) / inertia.total,
       movingShare: moving / inertia.total,
       riseTime: timeOfRise(inertia.total, input),

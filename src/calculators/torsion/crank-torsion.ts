@@ -163,7 +163,7 @@ export const crankTorsion = defineCalculator({
   },
   comparisons: {
     moved: crankSpeed('Δn_1q', 'Critical speed of the first mode moved by', {
-      phrase: 'At the order of firing the critical speed of the first mode moves by',
+      phrase: 'At the order of firing the shift of the first mode’s critical speed',
     }),
   },
   compare: ({ baseline, candidate }) => ({

@@ -3,6 +3,7 @@ import { routes } from '../../../content/topics/crank-torsion/routes.ts';
 import type { SetId } from '../../../src/calculators/define.ts';
 import { numberIn } from '../../../src/calculators/evaluate.ts';
 import { exampleInput } from '../../../src/calculators/practice/example.ts';
+import { rotatingInertia } from '../../../src/calculators/inertia/rotating-inertia.ts';
 import { crankTorsion } from '../../../src/calculators/torsion/crank-torsion.ts';
 import { shaftLine } from '../../../src/calculators/torsion/shaft-line.ts';
 import { at } from '../../../src/core/math/at.ts';
@@ -140,4 +141,34 @@ test('a line of two has one frequency, and says why there is no second', () => {
   });
   for (const none of [secondFrequency, thirdFrequency, secondNode])
     expect(none).toEqual({ absent: 'there are too few inertias for it' });
+});
+
+test(proves(routes.sharedOut), () => {
+  const inertia = exampleInput(rotatingInertia, 'baseline') as Parameters<
+    typeof rotatingInertia.compute
+  >[0];
+  const whole = rotatingInertia.compute(inertia);
+  const r = inertia.stroke / 2;
+  const going =
+    inertia.pistonMass +
+    inertia.pinMass +
+    inertia.ringMass +
+    inertia.lockMass +
+    inertia.smallEndMass;
+  const onPins =
+    8 * r ** 2 * (inertia.bigEndMass + inertia.shellMass + whole.reciprocatingShare * going);
+  expect(numberIn(whole.throwInertia)).toBeCloseTo((inertia.crankInertia + onPins) / 4, 12);
+  expect(rotatingInertia.compute({ ...inertia, rodsPerPin: undefined }).throwInertia).toEqual({
+    absent: 'enter how many rods share a crankpin',
+  });
+  expect(() => rotatingInertia.compute({ ...inertia, rodsPerPin: 0.5 })).toThrow(OutOfDomain);
+  const [before, after] = (['baseline', 'candidate'] as const).map((set) => {
+    const input = example(set);
+    return { input, output: crankTorsion.compute(input) };
+  });
+  if (before === undefined || after === undefined) throw new Error('both sets are there');
+  const { moved } = crankTorsion.compare?.({ baseline: before, candidate: after }) ?? {};
+  expect(moved).toBeCloseTo(after.output.firstCritical - before.output.firstCritical, 9);
+  const line = exampleInput(shaftLine, 'baseline') as Parameters<typeof shaftLine.compute>[0];
+  expect(shaftLine.compute(line).inertias).toBe(6);
 });

@@ -23,6 +23,10 @@ export const markedBy: Readonly<Record<string, Marked>> = {
       'rotating shellMass shells smallEndMass smallEndsCarried',
     without: 'bobweightShare halfBobweight',
   },
+  'campbell-diagram': {
+    marks: [0, 0],
+    drawn: '',
+  },
   'clearance-temperature': {
     marks: [58, 4],
     drawn:
@@ -60,6 +64,10 @@ export const markedBy: Readonly<Record<string, Marked>> = {
     without:
       'bore displacement maxSpeed meanSpeed missedShiftSpeed overRevRise reciprocatingFraction ' +
       'rodLength stroke',
+  },
+  'crank-modes': {
+    marks: [0, 0],
+    drawn: '',
   },
   'crank-throw': {
     marks: [12, 6],
