@@ -136,5 +136,17 @@ export const shaftLine = defineCalculator({
     tolerance: 0.01,
     given: { trialFrequency: 0.1 },
     beside: ['apart'],
+    also: [
+      {
+        kind: 'choice',
+        ask: 'firstFrequency',
+        given: { lineInertias: 0.15, lineStiffnesses: 0.15 },
+      },
+      {
+        kind: 'order',
+        ask: 'firstFrequency',
+        given: { lineInertias: 0.15, lineStiffnesses: 0.15 },
+      },
+    ],
   },
 });
