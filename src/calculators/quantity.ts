@@ -117,24 +117,26 @@ type ListMaker = <const N extends string>(
 ) => ListEntry & { readonly name: N };
 
 /** Several of one quantity, typed in one field; at most `most` of them. */
-function list(kind: Kind, metric: string, inch = metric): ListMaker {
+function list(kind: Kind, unit: string): ListMaker {
   return (name, symbol, label, ranges, { demo, ...own }) => ({
     type: 'list',
     name,
     label,
     symbol,
     kind,
-    metric,
-    inch,
-    rangeUnit: metric,
+    metric: unit,
+    inch: unit,
+    rangeUnit: unit,
     ...shared(ranges, demo),
     ...own,
   });
 }
 
+/* Lists have one unit in both systems, as the trade’s scale has. */
+
 /** Repeated readings of one mass, or one of each part. */
 export const weighings = list('mass', 'g');
-export const inertias = list('inertia', 'kgm2', 'lbin2');
-export const torsionalStiffnesses = list('torsionalStiffness', 'kNm/rad', 'lbft/deg');
+export const inertias = list('inertia', 'kgm2');
+export const torsionalStiffnesses = list('torsionalStiffness', 'kNm/rad');
 /** Numbers that only count: of cylinders in an order. */
 export const numbers = list('count', 'count');

@@ -41,6 +41,12 @@ function together(effects: readonly Pick<Share, 'name' | 'effect'>[]): Spread {
   return { plusMinus, shares };
 }
 
+/** True for a result that is counted: it jumps, so that no ± of a measurement can be followed through it. */
+function isCounted({ outputs }: AnyCalculator, name: string): boolean {
+  const output = outputs[name];
+  return output !== undefined && output.type !== 'series' && output.kind === 'count';
+}
+
 /** A propagation cut into one task for each input, to be run in idle slices. */
 export interface Propagation {
   /** The inputs that carry a ±; each is handed to `step` once, in any order. */
@@ -65,7 +71,7 @@ function halfDifference(up: number, down: number): number {
  *
  * u_i(y) is half the difference of the outputs at x_i ± u(x_i) (5.1.3, note 2), so no step has to be
  * chosen. Where one of the two sides is refused, the difference to the side that computes is taken whole.
- * Counts, choices and lists have no ±. Two computations for each input.
+ * Counts, choices and lists have no ±, and neither has a result that is counted. Two computations for each input.
  *
  * Neglected: correlated inputs of one set (one scale behind several masses), and curvature, so that at a peak
  * the effect reads zero. Throws OutOfDomain where `input` itself is refused.
@@ -107,6 +113,7 @@ export function propagation(
   }
 
   function ofOutput(output: string): Propagated {
+    if (isCounted(calculator, output)) return { plusMinus: 0, shares: [], unknown: [] };
     const known: { name: string; effect: number }[] = [];
     const unknown: string[] = [];
     for (const [name, row] of effects) {

@@ -39,7 +39,7 @@ export const routes = defineRoutes({
   },
   nearestByHand: {
     kind: 'second route',
-    say: 'All orders of three modes of both example cranks tried one after the other, their arrows added from firing angles written down by hand, and the nearest to the redline kept.',
+    say: 'All orders of two modes of both example cranks tried one after the other, their arrows added from firing angles written down by hand, and the nearest to the redline kept.',
     legs: [
       'crank-torsion.firstSum',
       'crank-torsion.secondSum',

@@ -26,7 +26,7 @@ export const outputs = {
       main: true,
     }),
   ),
-  nearOrder: maybe(ratio('q_near', 'of that, the order: times a turn')),
+  nearOrder: maybe(count('q_near', 'of that, the order: times a turn')),
   nearSum: maybe(percent('s_near', 'of that, the cylinders in step')),
   secondFrequency: frequency('f_2', 'Second natural frequency', {
     phrase: 'The second natural frequency',

@@ -54,7 +54,7 @@ export const steps = {
   ),
   nearOrder: is(
     tex('\\q{nearOrder} \\in \\{\\tfrac12, 1, \\tfrac32, \\dots, 12\\}', 'search'),
-    'Of the first three modes and all orders at which at least a quarter of the cylinders’ work is in step, the one whose speed lies nearest to the redline.',
+    'Of the first two modes and all orders at which at least a quarter of the cylinders’ work is in step, the one whose speed lies nearest to the redline.',
   ),
   nearCritical: is(tex('\\q{nearCritical} = 2\\pi f / \\q{nearOrder}', 'search'), 'Its speed.'),
   nearSum: is(

@@ -33,8 +33,8 @@ import { usualOrder } from './firing-orders.choices.ts';
 
 /** Cylinders that are less in step than this drive a mode too little to be named. */
 const inStep = 0.25;
-/** Modes above these have frequencies that no strong order reaches. */
-const modesNamed = 3;
+/** Higher modes have frequencies that no strong order reaches. */
+const modesNamed = 2;
 
 const noRing: Absent = { absent: 'no ring on a spring of its own' };
 const noneInStep: Absent = { absent: 'at no order up to 12 are the cylinders in step' };
@@ -210,7 +210,7 @@ export const crankTorsion = defineCalculator({
     'The gearbox behind the clutch is left out; it adds slow modes of its own, and hardly moves those of the crank.',
     'Four-stroke: every cylinder fires once in two turns. A viscous damper has no spring; leave its stiffness empty and take about half of its ring with the hub.',
   ],
-  cautions: ['twist-numbers', 'twisting', 'damper'],
+  cautions: ['twist-numbers', 'damper'],
   sources: ['thomson-vibration', 'den-hartog', 'ker-wilson-rule'],
   sweep: { input: 'throwInertia', output: 'firstFrequency' },
   solve: { input: 'throwStiffness', output: 'firstFrequency' },

@@ -73,7 +73,7 @@ describe.each(['baseline', 'candidate'] as const)('the %s of the example', (set)
       [450, 360],
       [540, 90],
     ];
-    const modes = jacobiModes(lineOf(input, 'sprung')).slice(0, 3);
+    const modes = jacobiModes(lineOf(input, 'sprung')).slice(0, 2);
     const sum = (mode: number, order: number): number => {
       const swings = at(modes, mode).shape.slice(2, 6);
       const arrows = angles.flatMap((pair, i) =>
@@ -86,7 +86,7 @@ describe.each(['baseline', 'candidate'] as const)('the %s of the example', (set)
     expect(output.firstSum).toBeCloseTo(sum(0, 4), 9);
     expect(output.secondSum).toBeCloseTo(sum(1, 4), 9);
     let best = { away: Infinity, order: 0, speed: 0, sum: 0 };
-    for (let mode = 0; mode < 3; mode++)
+    for (let mode = 0; mode < 2; mode++)
       for (let order = 0.5; order <= 12; order += 0.5) {
         const speed = at(modes, mode).frequency / order;
         const away = Math.abs(Math.log(speed / input.maxSpeed));

@@ -25,7 +25,10 @@ export const markedBy: Readonly<Record<string, Marked>> = {
   },
   'campbell-diagram': {
     marks: [0, 0],
-    drawn: '',
+    drawn:
+      'firingRate firstCritical firstFrequency maxSpeed nearCritical nearOrder secondCritical ' +
+      'secondFrequency',
+    without: 'crankLayout damperInertia flywheelInertia throwInertia throwStiffness',
   },
   'clearance-temperature': {
     marks: [58, 4],
@@ -67,7 +70,11 @@ export const markedBy: Readonly<Record<string, Marked>> = {
   },
   'crank-modes': {
     marks: [0, 0],
-    drawn: '',
+    drawn:
+      'clutchInertia damperInertia firstFrequency firstNode firstShape flangeStiffness ' +
+      'flywheelInertia hubInertia noseStiffness throwInertia throwStiffness',
+    without:
+      'crankLayout firstCritical maxSpeed nearCritical nearOrder secondCritical secondFrequency',
   },
   'crank-throw': {
     marks: [12, 6],

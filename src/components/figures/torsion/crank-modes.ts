@@ -61,6 +61,6 @@ export function placeName(place: number, last: number): string {
 /** Where a node lies, in words. */
 export function nodeWords(node: number, last: number): string {
   const before = Math.floor(node);
-  if (node === before) return `at the ${placeName(before, last)}`;
+  if (node === before) return `at ${placeName(before, last)}`;
   return `between ${placeName(before, last)} and ${placeName(before + 1, last)}`;
 }
