@@ -8,10 +8,7 @@ export const steps = {
     'Ring where it is sprung, hub, one for each place along the crank, and flywheel with clutch.',
   ),
   firstFrequency: is(
-    tex(
-      '\\textstyle\\sum_i \\q{inertias}\\text{ inertias}:\\; (2\\pi\\q{firstFrequency})^2\\sum_i I_i\\Theta_i = 0',
-      'search',
-    ),
+    tex('(2\\pi\\q{firstFrequency})^2\\textstyle\\sum_i I_i\\Theta_i = 0', 'search'),
     'Holzer’s table: at a natural frequency the torques of all inertias add up to nothing. The lowest one is found by counting nodes and halving.',
     { source: 'thomson-vibration' },
   ),

@@ -16,7 +16,7 @@ export const throwInertia = inertia(
   'I_thr',
   'One throw with its rods and pistons, inertia',
   [0.0002, 0.002, 0.03, 1],
-  { origin: 'part', demo: ['0.01626 kg·m²', '0.01320 kg·m²'], plusMinus: 0.0008 },
+  { origin: 'part', demo: ['0.0163 kg·m²', '0.0132 kg·m²'], plusMinus: 0.0008 },
 );
 export const throwStiffness = torsionalStiffness(
   'throwStiffness',

@@ -24,7 +24,7 @@ export const markedBy: Readonly<Record<string, Marked>> = {
     without: 'bobweightShare halfBobweight',
   },
   'campbell-diagram': {
-    marks: [0, 0],
+    marks: [41, 8],
     drawn:
       'firingRate firstCritical firstFrequency maxSpeed nearCritical nearOrder secondCritical ' +
       'secondFrequency',
@@ -69,7 +69,7 @@ export const markedBy: Readonly<Record<string, Marked>> = {
       'rodLength stroke',
   },
   'crank-modes': {
-    marks: [0, 0],
+    marks: [15, 2],
     drawn:
       'clutchInertia damperInertia firstFrequency firstNode firstShape flangeStiffness ' +
       'flywheelInertia hubInertia noseStiffness throwInertia throwStiffness',
