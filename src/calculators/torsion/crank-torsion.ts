@@ -106,7 +106,7 @@ export const crankTorsion = defineCalculator({
     flywheelInertia,
     maxSpeed,
     hubInertia,
-    ringStiffness,
+    ringStiffness: optional(ringStiffness),
     noseStiffness,
     flangeStiffness,
     clutchInertia,

@@ -1,13 +1,8 @@
 import { bestTuning, ringFrequency, splitFrequencies } from '../../core/torsion/damper.ts';
 import { defineCalculator } from '../define.ts';
 import { frequency, ratio, torsionalStiffness } from '../output.ts';
-import { mainFrequency, mainInertia, ringInertia, ringStiffness as spring } from '../quantities.ts';
+import { mainFrequency, mainInertia, ringInertia, ringStiffness } from '../quantities.ts';
 import { is } from '../step.ts';
-import type { NumberEntry } from '../define.ts';
-
-const { optional: _left, ...ringStiffness } = spring as NumberEntry & {
-  readonly name: 'ringStiffness';
-};
 
 /** A damper’s ring as a tuned pair with one mode of the crank. */
 export const damperTuning = defineCalculator({

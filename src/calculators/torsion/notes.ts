@@ -16,7 +16,7 @@ export const notes: NotesOf<typeof quantities> = {
   ringStiffness: {
     measure:
       'From the maker of the damper: as a stiffness, or from the frequency that the ring is tuned to. Rubber is stiffer cold and at high frequency, and ages.',
-    note: 'Left empty, ring and hub turn as one, as with a solid hub.',
+    note: 'On the first sheet it may be left empty: ring and hub turn as one then, as with a solid hub.',
   },
   noseStiffness: {
     measure:

@@ -35,9 +35,9 @@ export const hubInertia = inertia(
 export const ringStiffness = torsionalStiffness(
   'ringStiffness',
   'k_ring',
-  'Stiffness of the ring on its hub (empty: held fast)',
+  'Stiffness of the damper’s ring on its hub',
   [0.1, 5, 120, 5000],
-  { origin: 'part', demo: ['28 kN·m/rad', '24 kN·m/rad'], optional: true },
+  { origin: 'part', demo: ['28 kN·m/rad', '24 kN·m/rad'], plusMinus: 3 },
 );
 export const noseStiffness = torsionalStiffness(
   'noseStiffness',
