@@ -150,7 +150,9 @@ function listRefusal(
   const count = Array.isArray(field?.value) ? field.value.length : 0;
   if (refusal.limitName === undefined) return refusalWords(entry.label, refusal, entry.metric);
   const named = new OutOfDomain(entry.name, count, refusal.relation, Number.NaN, refusal.limitName);
-  return `${refusalWords(entry.label, named, undefined)} You entered ${count}.`;
+  const words = refusalWords(entry.label, named, undefined);
+  // What is refused may be something else than how many there are.
+  return refusal.value === count ? `${words} You entered ${count}.` : words;
 }
 
 /** What a number must be; its limit with a unit where that is known, else by its name alone. */

@@ -25,7 +25,7 @@ export interface RefusedMany {
  * parts two readings where that alone is likely; where a decimal number is likely too, both are offered and
  * nothing is read. The first reading that cannot be read is named by its place, and what may have been meant
  * is offered as the whole list. A dash keeps the place of a reading that is still missing: problem `gap`. More than
- * `most` readings: problem `too-many`.
+ * `most` readings: problem `too-many`. Whole numbers may have dashes between them, as a firing order is written.
  */
 export function readList(
   typed: string,
@@ -35,7 +35,7 @@ export function readList(
   const limit = longestTyped * Math.max(1, most);
   if (typed.trim().length > limit)
     return refuse('too-long', context, `You entered more than ${limit} characters.`);
-  const found = findItems(typed, context);
+  const found = findItems(context.kind === 'count' ? undashed(typed) : typed, context);
   if ('ok' in found) return found;
   const { items, unit } = found;
   if (items.length === 0) return refuse('empty', context, 'Nothing is entered.');
@@ -61,6 +61,11 @@ export function readList(
   );
   const count = `${read.length} reading${read.length === 1 ? '' : 's'} ${symbol}`;
   return { ok: true, si: read.map((r) => r.si), unit, echo: [count, ...asked].join('; ') };
+}
+
+/** Numbers that only count, with a semicolon where a dash stood between two of them. */
+function undashed(typed: string): string {
+  return typed.replace(/(?<=\d)\s*[-‐-―−]\s*(?=\d)/gu, '; ');
 }
 
 /** Which readings a list still lacks. */

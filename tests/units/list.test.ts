@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { bigEndReadings, smallEndReadings } from '../../src/calculators/quantities.ts';
 import { decodeValue, encodeValue } from '../../src/notebook/link-value.ts';
 import { readAs, type ListField } from '../../src/units/field.ts';
+import { readList } from '../../src/units/list.ts';
 import { shownIn } from '../../src/units/settle.ts';
 
 function grams(text: string, field: ListField = bigEndReadings, unit = 'g'): readonly number[] {
@@ -118,4 +119,13 @@ describe('a list', () => {
       expect(again.ok && again.si.length).toBe(read.si.length);
     },
   );
+});
+
+test('whole numbers may have dashes between them, as a firing order is written', () => {
+  const context = { label: 'Firing order', kind: 'count', unit: 'count' } as const;
+  for (const typed of ['1-8-4-3', '1 – 8 – 4 – 3', '1; 8; 4; 3', '1, 8, 4, 3'])
+    expect(readList(typed, context, 12)).toMatchObject({ ok: true, si: [1, 8, 4, 3] });
+  expect(readList('1-8--4', context, 12).ok).toBe(false);
+  const mass = { label: 'Masses', kind: 'mass', unit: 'g' } as const;
+  expect(readList('421-422', mass, 12).ok).toBe(false);
 });

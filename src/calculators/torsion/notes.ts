@@ -27,7 +27,7 @@ export const notes: NotesOf<typeof quantities> = {
   },
   firingOrder: {
     measure:
-      'Off the camshaft card, all cylinders once, with semicolons between: 1; 3; 4; 2. Left empty, an order usual for the layout is taken.',
+      'Off the camshaft card, all cylinders once: 1-3-4-2. Left empty, an order usual for the layout is taken.',
     note: 'Which bank is counted first is found from the order itself.',
   },
   cylinderNumbering: {

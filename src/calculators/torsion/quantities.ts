@@ -53,13 +53,12 @@ export const flangeStiffness = torsionalStiffness(
   [5, 150, 4000, 200000],
   { origin: 'part', demo: ['1100 kN·m/rad', '950 kN·m/rad'], plusMinus: 220 },
 );
-export const firingOrder = numbers(
-  'firingOrder',
-  'K_fire',
-  'Firing order, if it is not the usual one',
-  [1, 1, 12, 64],
-  { origin: 'choice', demo: '', optional: true, most: 64 },
-);
+export const firingOrder = numbers('firingOrder', 'K_fire', 'Firing order', [1, 1, 12, 64], {
+  origin: 'choice',
+  demo: '',
+  optional: true,
+  most: 64,
+});
 export { cylinderNumbering } from './firing-orders.choices.ts';
 
 /* The shape of one throw. */

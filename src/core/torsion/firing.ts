@@ -133,10 +133,10 @@ export function firingsOf(
   return places.map((place, i) => ({ place, angle: at(sequence.angles, i) - first }));
 }
 
-const twoTurns = 'two turns of this crank';
+const twoTurns = 'the two turns of a cycle: fired in this order, this crank takes more';
 
 function checkOrder(order: readonly number[], cylinders: number): void {
-  const all = 'every cylinder of this layout once';
+  const all = `${cylinders} cylinders, each once`;
   const count = { firingOrder: order.length };
   if (order.length < cylinders) throw refusal(count, 'firingOrder', 'at least', cylinders, all);
   if (order.length > cylinders) throw refusal(count, 'firingOrder', 'at most', cylinders, all);

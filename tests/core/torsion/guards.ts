@@ -32,7 +32,7 @@ const shape = {
   crankWebWidth: 0.09,
 };
 const four = [0, Math.PI, Math.PI, 0].map((angle, i) => ({ angle, position: i - 1.5, banks: [0] }));
-const all = 'every cylinder of this layout once';
+const all = '4 cylinders, each once';
 const fewer = 'one fewer than inertias';
 
 export const torsion: Tables = {
@@ -81,7 +81,13 @@ export const torsion: Tables = {
   ],
   'torsion/firing.ts': [
     guarded({ firingOrder: [1, 3, 4, 2] }, (given) => firingsOf(four, given), [
-      ['firingOrder', 'at most', 2, 'two turns of this crank', [1, 4, 2, 3]],
+      [
+        'firingOrder',
+        'at most',
+        2,
+        'the two turns of a cycle: fired in this order, this crank takes more',
+        [1, 4, 2, 3],
+      ],
       ['firingOrder', 'at least', 4, all, [1, 3, 4]],
       ['firingOrder', 'at most', 4, all, [1, 3, 4, 2, 1]],
       ['firingOrder', 'at least', 1, undefined, [1, 3, 0, 2]],
