@@ -1,7 +1,14 @@
 import { crankLine, type CrankParts } from '../../core/torsion/crank-line.ts';
 import { criticalSpeeds, phaseSum, type Critical } from '../../core/torsion/critical-speeds.ts';
 import { bestTuning as bestOf, ringFrequency } from '../../core/torsion/damper.ts';
-import { firingsOf, placesOf } from '../../core/torsion/firing.ts';
+import {
+  alternateFirings,
+  firingsOf,
+  placesOf,
+  type Firing,
+  type Numbering,
+} from '../../core/torsion/firing.ts';
+import type { Throw } from '../../core/balance/crank-throws.ts';
 import {
   inertiaSeenAt,
   naturalModes,
@@ -76,6 +83,21 @@ function shapeCurve({ shape }: Mode, throwsFrom: number) {
   return { x: shape.map((_, i) => i + 1 - throwsFrom), y: shape };
 }
 
+/** In the reader’s own order, else in the layout’s usual one, else every other dead centre a turn later. */
+function firedAs(
+  throws: readonly Throw[],
+  input: {
+    readonly crankLayout: string;
+    readonly firingOrder?: readonly number[] | undefined;
+    readonly cylinderNumbering: Numbering;
+  },
+): readonly Firing[] {
+  const { firingOrder: own = [] } = input;
+  if (own.length > 0) return firingsOf(throws, { firingOrder: own }, input.cylinderNumbering);
+  const firingOrder = usualOrder(input.crankLayout);
+  return firingOrder === undefined ? alternateFirings(throws) : firingsOf(throws, { firingOrder });
+}
+
 /** Natural frequencies of a crank in twist, and the speeds at which firing meets them. */
 export const crankTorsion = defineCalculator({
   id: 'crank-torsion',
@@ -120,13 +142,7 @@ export const crankTorsion = defineCalculator({
     const halves = places.map(
       (place) => throws.filter(({ position }) => position === place).length,
     );
-    const own = input.firingOrder;
-    const isOwn = own !== undefined && own.length > 0;
-    const firings = firingsOf(
-      throws,
-      { firingOrder: isOwn ? own : usualOrder(input.crankLayout) },
-      isOwn ? input.cylinderNumbering : 'throws',
-    );
+    const firings = firedAs(throws, input);
     const { line, throwsFrom } = crankLine(input, halves);
     const modes = naturalModes(line);
     const [first, second] = [at(modes, 0), at(modes, 1)];
@@ -208,6 +224,7 @@ export const crankTorsion = defineCalculator({
     'Damping is left out: frequencies hardly feel it, the size of the swing does. How far the crank twists, and whether it lasts, is not told.',
     'How strong the torque of one cylinder is at an order is not in it. It falls with the order; the first few that are in step do most harm.',
     'The gearbox behind the clutch is left out; it adds slow modes of its own, and hardly moves those of the crank.',
+    'Without a firing order a ready layout fires in one that is usual for it. In a layout of your own every other dead centre fires a turn later.',
     'Four-stroke: every cylinder fires once in two turns. A viscous damper has no spring; leave its stiffness empty and take about half of its ring with the hub.',
   ],
   cautions: ['twist-numbers', 'damper'],

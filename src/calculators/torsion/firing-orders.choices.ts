@@ -1,13 +1,13 @@
 import orders from '../../../content/tables/firing-orders.json' with { type: 'json' };
 import type { Numbering } from '../../core/torsion/firing.ts';
-import type { CrankLayout } from '../balance/crank-layout.choices.ts';
+import { isCrankLayout, type CrankLayout, type Layout } from '../balance/crank-layout.choices.ts';
 import type { ChoiceEntry } from '../define.ts';
 
 const usual: Readonly<Record<CrankLayout, readonly number[]>> = orders;
 
-/** A firing order that is usual for a layout, its cylinders counted throw by throw. */
-export function usualOrder(layout: CrankLayout): readonly number[] {
-  return usual[layout];
+/** A firing order that is usual for a ready layout, its cylinders counted throw by throw; none for a written one. */
+export function usualOrder(layout: Layout): readonly number[] | undefined {
+  return isCrankLayout(layout) ? usual[layout] : undefined;
 }
 
 /** How the cylinders of an order that the reader gives are counted. */

@@ -1,5 +1,5 @@
-import { above, atLeast, atMost } from '../refuse.ts';
-import { checkLine, type ShaftLine } from './shaft-line.ts';
+import { above, atLeast, atMost, refusal } from '../refuse.ts';
+import { checkLine, mostInertias, type ShaftLine } from './shaft-line.ts';
 
 /** A crank with what is bolted to its ends. Inertias in kg·m², stiffnesses in N·m/rad. */
 export interface CrankParts {
@@ -33,8 +33,8 @@ export interface CrankLine {
  * flywheel with clutch. `halves` says how many rods’ worth of throw stand at each place: one, or two of a split pin.
  *
  * The gearbox behind an open or a sprung clutch is left out: it hardly moves the modes of the crank.
- * @throws OutOfDomain for a part that is not as its range says, a hub heavier than its damper, and as
- * {@link checkLine} for more places than a line holds
+ * @throws OutOfDomain for a part that is not as its range says, a hub heavier than its damper, and
+ * more places than a line of {@link mostInertias} leaves beside damper and flywheel
  */
 export function crankLine(parts: CrankParts, halves: readonly number[]): CrankLine {
   const throwInertia = above(parts, 'throwInertia');
@@ -45,6 +45,10 @@ export function crankLine(parts: CrankParts, halves: readonly number[]): CrankLi
   const ring = damper - hub;
   const { ringStiffness } = parts;
   const isSprung = ringStiffness !== undefined && ring > 0;
+  const crank = { crankLayout: halves.length };
+  const room = mostInertias - (isSprung ? 3 : 2);
+  if (crank.crankLayout > room)
+    throw refusal(crank, 'crankLayout', 'at most', room, 'the places that a line of ten leaves');
   const flywheel = above(parts, 'flywheelInertia') + atLeast(parts, 'clutchInertia');
   const line = {
     lineInertias: [

@@ -149,3 +149,28 @@ function checkOrder(order: readonly number[], cylinders: number): void {
   if (named.firingOrder < cylinders)
     throw refusal(named, 'firingOrder', 'at least', cylinders, all);
 }
+
+/**
+ * When each cylinder fires where no order is told: at its own dead centre, every other one a turn later than the one
+ * before, counted from whichever makes it evenest. On a crank whose dead centres are evenly spread it is even.
+ */
+export function alternateFirings(throws: readonly Throw[]): readonly Firing[] {
+  const all = [...numbered(throws, 'throws', 1, 1)].sort(
+    (one, other) => one.deadCentre - other.deadCentre,
+  );
+  let best: readonly Firing[] = [];
+  let least = Infinity;
+  for (const [from, { deadCentre: first }] of all.entries()) {
+    const inTurn = [...all.slice(from), ...all.slice(0, from)].map(({ place, deadCentre }, i) => ({
+      place,
+      angle: deadCentre - first + (deadCentre < first ? turn : 0) + (i % 2) * turn,
+    }));
+    const firings = inTurn.sort((one, other) => one.angle - other.angle);
+    const unevenness = firings.reduce((sum, { angle }, i) => {
+      const next = firings[i + 1]?.angle ?? cycle;
+      return sum + (next - angle) ** 2;
+    }, 0);
+    if (unevenness < least * (1 - same)) [best, least] = [firings, unevenness];
+  }
+  return best;
+}

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { routes } from '../../../content/topics/crank-torsion/routes.ts';
+import { ownLayoutFrom } from '../../../src/calculators/balance/crank-layout.choices.ts';
 import type { SetId } from '../../../src/calculators/define.ts';
 import { numberIn } from '../../../src/calculators/evaluate.ts';
 import { exampleInput } from '../../../src/calculators/practice/example.ts';
@@ -126,6 +127,13 @@ test('another firing order leaves the frequencies and moves what drives them', (
   });
   expect(other.firstFrequency).toBe(usual.firstFrequency);
   expect(other.firstSums.y).not.toEqual(usual.firstSums.y);
+});
+
+test('a layout written by the reader fires evenly where no order is told', () => {
+  const own = { ...example('baseline'), crankLayout: ownLayoutFrom('v8-cross') };
+  const [written, ready] = [crankTorsion.compute(own), crankTorsion.compute(example('baseline'))];
+  expect(written.firstFrequency).toBe(ready.firstFrequency);
+  expect(written.firstSum).toBeCloseTo(ready.firstSum, 9);
 });
 
 test('an order that cannot be fired is refused by name', () => {

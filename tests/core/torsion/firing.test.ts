@@ -9,7 +9,7 @@ import {
 } from '../../../src/calculators/balance/crank-layout.choices.ts';
 import { at } from '../../../src/core/math/at.ts';
 import { criticalSpeeds, phaseSum } from '../../../src/core/torsion/critical-speeds.ts';
-import { firingsOf, placesOf } from '../../../src/core/torsion/firing.ts';
+import { alternateFirings, firingsOf, placesOf } from '../../../src/core/torsion/firing.ts';
 import { evenly } from '../../evenly.ts';
 import { proves } from '../../proves.ts';
 
@@ -63,6 +63,24 @@ describe('closed forms and limits', () => {
     expect(along.map(({ place }) => place)).toEqual([0, 2, 2, 1, 1, 0, 3, 3]);
     // Fourth and seventh changed over fire as evenly.
     expect(new Set(intervals('v8-cross', [1, 8, 7, 3, 6, 5, 4, 2]))).toEqual(new Set([90]));
+  });
+
+  test('where no order is told every other dead centre fires a turn later: even on an even crank', () => {
+    for (const [id, each] of [
+      ['inline-3', 240],
+      ['inline-4-flat', 180],
+      ['inline-5', 144],
+      ['inline-6', 120],
+      ['v8-cross', 90],
+      ['v12-60', 60],
+      ['radial-9', 80],
+    ] as const) {
+      const angles = alternateFirings(throwsOf(id)).map(({ angle }) => (angle * 180) / Math.PI);
+      expect(angles[0]).toBe(0);
+      for (const [i, angle] of angles.entries()) expect(angle).toBeCloseTo(i * each, 9);
+    }
+    const twin = alternateFirings(throwsOf('v2-45')).map(({ angle }) => (angle * 180) / Math.PI);
+    expect(twin[1]).toBeCloseTo(405, 9);
   });
 
   test('places stand from the nose, a split pin as one', () => {

@@ -50,6 +50,19 @@ export const torsion: Tables = {
     ]),
   ],
   'torsion/crank-line.ts': [
+    guarded(
+      { ...crank, crankLayout: [1, 1, 1, 1] },
+      (given) => crankLine(given, given.crankLayout),
+      [
+        [
+          'crankLayout',
+          'at most',
+          7,
+          'the places that a line of ten leaves',
+          new Array<number>(8).fill(1),
+        ],
+      ],
+    ),
     guarded(crank, (given) => crankLine(given, [1, 1, 1, 1]), [
       ['throwInertia', 'greater than', 0],
       ['throwStiffness', 'greater than', 0],
