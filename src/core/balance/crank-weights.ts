@@ -52,10 +52,18 @@ export function perfectWeights(
     },
     { zA, zB },
   );
-  const against = (vector: Vector, position: number): CrankWeight => ({
+  return against({ atA, atB }, planes);
+}
+
+/** The weights [kg·m] that leave nothing of an unbalance in each of two planes: as large, and opposite. */
+export function against(
+  { atA, atB }: { readonly atA: Vector; readonly atB: Vector },
+  planes: { readonly planeA: number; readonly planeB: number },
+): readonly [CrankWeight, CrankWeight] {
+  const opposite = (vector: Vector, position: number): CrankWeight => ({
     angle: direction(vector) + Math.PI,
     position,
     unbalance: length(vector),
   });
-  return [against(atA, zA), against(atB, zB)];
+  return [opposite(atA, planes.planeA), opposite(atB, planes.planeB)];
 }
