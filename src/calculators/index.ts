@@ -1,6 +1,7 @@
 import { benchSwing } from './inertia/bench-swing.ts';
 import { bearingClearance } from './bearings/bearing-clearance.ts';
 import { bearingCrush } from './bearings/bearing-crush.ts';
+import { bobweightChange } from './balance/bobweight-change.ts';
 import { bobweightError } from './balance/bobweight-error.ts';
 import { bobweightImplied } from './balance/bobweight-implied.ts';
 import { bobweight } from './balance/bobweight.ts';
@@ -20,9 +21,11 @@ import { inertiaThroughGears } from './inertia/inertia-through-gears.ts';
 import { isoFit } from './bearings/iso-fit.ts';
 import { journalSizes } from './bearings/journal-sizes.ts';
 import { orificeFlow } from './rings/orifice-flow.ts';
+import { outsideMasses } from './balance/outside-masses.ts';
 import { partMatching } from './balance/part-matching.ts';
 import { partialBalance } from './balance/partial-balance.ts';
 import { pistonMotion } from './motion/piston-motion.ts';
+import { planeTransfer } from './balance/plane-transfer.ts';
 import { reversalLoad } from './loads/reversal-load.ts';
 import { rodSwing } from './inertia/rod-swing.ts';
 import { residualUnbalance } from './balance/residual-unbalance.ts';
@@ -54,6 +57,9 @@ export const calculators = {
   'residual-unbalance': residualUnbalance,
   'unbalance-floor': unbalanceFloor,
   'bobweight-error': bobweightError,
+  'plane-transfer': planeTransfer,
+  'bobweight-change': bobweightChange,
+  'outside-masses': outsideMasses,
   'unbalance-reading': unbalanceReading,
   'counterweight-drilling': counterweightDrilling,
   'second-spin': secondSpin,

@@ -258,4 +258,58 @@ export const notes: NotesOf<typeof quantities> = {
     measure: 'Data sheet: about 207 GPa for steel, 165 to 175 for cast iron with nodular graphite.',
   },
   counterweightTemperature: { measure: 'Assumed. The oil that is thrown about it is as warm.' },
+  planeUnbalanceA: {
+    measure: 'The balancing machine, of plane A, the one towards the nose.',
+    note: 'Write the unit beside the number: 1 oz·in is 720 g·mm, 1 g·in is 25.4.',
+  },
+  planeAngleA: {
+    measure:
+      'From the machine’s reading, once it is settled what it points to, from where and which way it counts.',
+    note: 'Seen from the nose, of plane A and of plane B alike.',
+  },
+  planeUnbalanceB: { measure: 'The balancing machine, of plane B, the one towards the flywheel.' },
+  planeAngleB: { measure: 'As that of plane A: from throw 1, clockwise seen from the nose.' },
+  newPlaneA: {
+    measure: 'Rule along the crank, from its middle, to where metal can come off.',
+    note: 'Negative: towards the nose.',
+  },
+  newPlaneB: {
+    measure: 'Rule along the crank, from its middle.',
+    note: 'A flange behind the last main stands outside the bearings; that is allowed.',
+  },
+  thirdUnbalance: {
+    measure: 'A weight times its radius; of one pin, its mass times half the stroke.',
+    note: 'With it, its heavy spot and its place are needed.',
+  },
+  thirdAngle: { measure: 'Degree disc, clockwise from throw 1 seen from the nose.' },
+  thirdPlace: { measure: 'Rule along the crank, from its middle.' },
+  fourthUnbalance: { measure: 'As the third.' },
+  fourthAngle: { measure: 'Degree disc, clockwise from throw 1 seen from the nose.' },
+  fourthPlace: { measure: 'Rule along the crank, from its middle.' },
+  balancedBobweight: {
+    measure: 'The balance card of the crank as it is, or its maker’s sheet.',
+    note: 'A maker’s word is a target, often with a band of some per cent.',
+  },
+  takenAt: {
+    measure: 'Chosen: where there is metal to take off, or room for more.',
+    note: 'The machine reads the same for either.',
+  },
+  balancedWith: {
+    measure: 'The maker’s sheet; or look at damper and flywheel: a weight on one side tells.',
+    note: 'Write the choice on the balance card.',
+  },
+  swappedPart: { measure: 'Chosen: what is to be exchanged for a part of the other kind.' },
+  damperUnbalance: {
+    measure: 'The maker’s sheet; or the damper alone on a balancing machine, on its own arbor.',
+  },
+  damperAngle: {
+    measure: 'Degree disc, the damper on its key: where its weight stands.',
+    note: 'For a damper that is drilled out on one side, the heavy spot is opposite the holes.',
+  },
+  damperPlace: { measure: 'Rule along the crank, from its middle to the middle of the weight.' },
+  flywheelUnbalance: {
+    measure: 'The maker’s sheet; or the flywheel alone on a balancing machine, on its own arbor.',
+  },
+  flywheelAngle: { measure: 'Degree disc, the flywheel on its dowels: where its weight stands.' },
+  flywheelPlace: { measure: 'Rule along the crank, from its middle to the middle of the weight.' },
 };

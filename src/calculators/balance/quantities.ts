@@ -517,3 +517,144 @@ export const counterweightTemperature = temperature(
   { origin: 'assumption', demo: '110 °C', plusMinus: 15 },
 );
 export { slugClass } from './heavy-metal.choices.ts';
+
+/* Unbalance in two planes, and moved to two others. */
+
+export const planeUnbalanceA = unbalance(
+  'planeUnbalanceA',
+  'U_A',
+  'Unbalance in plane A',
+  [0, 10, 20000, 500000],
+  { origin: 'part', demo: ['4200 g·mm', '2600 g·mm'], plusMinus: 20 },
+);
+export const planeAngleA = angle(
+  'planeAngleA',
+  'α_A',
+  'Heavy spot in plane A, clockwise from throw 1',
+  [-360, 0, 360, 360],
+  { origin: 'part', demo: ['188 deg', '160 deg'], plusMinus: 2 },
+);
+export const planeUnbalanceB = unbalance(
+  'planeUnbalanceB',
+  'U_B',
+  'Unbalance in plane B',
+  [0, 10, 20000, 500000],
+  { origin: 'part', demo: ['3100 g·mm', '3400 g·mm'], plusMinus: 20 },
+);
+export const planeAngleB = angle(
+  'planeAngleB',
+  'α_B',
+  'Heavy spot in plane B, clockwise from throw 1',
+  [-360, 0, 360, 360],
+  { origin: 'part', demo: ['32 deg', '64 deg'], plusMinus: 2 },
+);
+export const newPlaneA = length(
+  'newPlaneA',
+  'z_A*',
+  'New plane A from the crank’s middle',
+  [-3000, -400, 100, 3000],
+  { origin: 'choice', demo: '-120 mm' },
+);
+export const newPlaneB = length(
+  'newPlaneB',
+  'z_B*',
+  'New plane B from the crank’s middle',
+  [-3000, -100, 400, 3000],
+  { origin: 'choice', demo: '232 mm' },
+);
+export const thirdUnbalance = unbalance(
+  'thirdUnbalance',
+  'U_3',
+  'A third unbalance, of a flywheel or of one pin',
+  [0, 10, 20000, 500000],
+  { origin: 'thing', demo: '', optional: true },
+);
+export const thirdAngle = angle(
+  'thirdAngle',
+  'α_3',
+  'Its heavy spot, clockwise from throw 1',
+  [-360, 0, 360, 360],
+  { origin: 'thing', demo: '', optional: true },
+);
+export const thirdPlace = length(
+  'thirdPlace',
+  'z_3',
+  'Its place from the crank’s middle',
+  [-3000, -400, 400, 3000],
+  { origin: 'thing', demo: '', optional: true },
+);
+export const fourthUnbalance = unbalance(
+  'fourthUnbalance',
+  'U_4',
+  'A fourth unbalance',
+  [0, 10, 20000, 500000],
+  { origin: 'thing', demo: '', optional: true },
+);
+export const fourthAngle = angle(
+  'fourthAngle',
+  'α_4',
+  'Heavy spot of the fourth, clockwise from throw 1',
+  [-360, 0, 360, 360],
+  { origin: 'thing', demo: '', optional: true },
+);
+export const fourthPlace = length(
+  'fourthPlace',
+  'z_4',
+  'Place of the fourth from the crank’s middle',
+  [-3000, -400, 400, 3000],
+  { origin: 'thing', demo: '', optional: true },
+);
+export const balancedBobweight = mass(
+  'balancedBobweight',
+  'm_was',
+  'Bobweight that the crank is balanced for',
+  [0, 200, 2700, 15000],
+  { origin: 'part', demo: '1850 g', plusMinus: 1 },
+);
+export { takenAt } from './bobweight-change.choices.ts';
+
+/* Weights outside the end mains. */
+
+export { balancedWith, swappedPart } from './outside-masses.choices.ts';
+export const damperUnbalance = unbalance(
+  'damperUnbalance',
+  'U_dmp',
+  'Unbalance of the weighted damper',
+  [0, 500, 20000, 200000],
+  { origin: 'thing', demo: ['8600 g·mm', '5400 g·mm'], plusMinus: 100 },
+);
+export const damperAngle = angle(
+  'damperAngle',
+  'α_dmp',
+  'Where the damper is heavy, clockwise from throw 1',
+  [-360, 0, 360, 360],
+  { origin: 'thing', demo: '198 deg', plusMinus: 2 },
+);
+export const damperPlace = length(
+  'damperPlace',
+  'z_dmp',
+  'Damper’s weight from the crank’s middle',
+  [-3000, -420, -80, 3000],
+  { origin: 'thing', demo: '-246 mm', plusMinus: 1 },
+);
+export const flywheelUnbalance = unbalance(
+  'flywheelUnbalance',
+  'U_fw',
+  'Unbalance of the weighted flywheel',
+  [0, 500, 20000, 200000],
+  { origin: 'thing', demo: ['11200 g·mm', '7000 g·mm'], plusMinus: 100 },
+);
+export const flywheelAngle = angle(
+  'flywheelAngle',
+  'α_fw',
+  'Where the flywheel is heavy, clockwise from throw 1',
+  [-360, 0, 360, 360],
+  { origin: 'thing', demo: '18 deg', plusMinus: 2 },
+);
+export const flywheelPlace = length(
+  'flywheelPlace',
+  'z_fw',
+  'Flywheel’s weight from the crank’s middle',
+  [-3000, 80, 420, 3000],
+  { origin: 'thing', demo: '232 mm', plusMinus: 1 },
+);

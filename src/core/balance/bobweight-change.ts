@@ -16,24 +16,35 @@ export interface ChangedCrank {
   readonly cylinderSpacing: number;
 }
 
+/** The same unbalance [kg·m] on every throw. Throws OutOfDomain for a spacing not above 0. */
+export function onEveryThrow(
+  throws: readonly Throw[],
+  unbalance: number,
+  crank: Pick<ChangedCrank, 'cylinderSpacing'>,
+): readonly CrankWeight[] {
+  const spacing = above(crank, 'cylinderSpacing');
+  return throws.map(({ angle, position }) => ({ angle, position: position * spacing, unbalance }));
+}
+
 /**
- * The unbalance Δm r that a change of bobweight puts on every throw; heavy on the side of the pin where the bobweight
- * grows, opposite where it shrinks (then the unbalance is negative). Places [m] from the crank’s middle.
+ * [kg·m] The unbalance Δm r that a change of bobweight puts on every throw; heavy on the side of the pin where the
+ * bobweight grows, opposite where it shrinks (then it is negative).
  *
- * @throws OutOfDomain for a bobweight below 0, a stroke or spacing not above 0
+ * @throws OutOfDomain for a bobweight below 0 or a stroke not above 0
  */
+export function changeOnPin(
+  crank: Pick<ChangedCrank, 'bobweight' | 'balancedBobweight' | 'stroke'>,
+): number {
+  const change = atLeast(crank, 'bobweight') - atLeast(crank, 'balancedBobweight');
+  return (change * above(crank, 'stroke')) / 2;
+}
+
+/** {@link changeOnPin} on every throw. Throws as it does, and for a spacing not above 0. */
 export function changeOnThrows(
   throws: readonly Throw[],
   crank: ChangedCrank,
 ): readonly CrankWeight[] {
-  const change = atLeast(crank, 'bobweight') - atLeast(crank, 'balancedBobweight');
-  const unbalance = (change * above(crank, 'stroke')) / 2;
-  const spacing = above(crank, 'cylinderSpacing');
-  return throws.map(({ angle, position }) => ({
-    angle,
-    position: position * spacing,
-    unbalance,
-  }));
+  return onEveryThrow(throws, changeOnPin(crank), crank);
 }
 
 /** What two end planes must answer together, and what stays inside the crank where they answer all of it. */

@@ -43,7 +43,7 @@ export function atPlanes(
   return settled(unbalances, { zA, zB });
 }
 
-/** Up to four unbalances that are known: in two planes, and of two things more. */
+/** Unbalances that are known: in two planes, and of up to two things more. */
 export interface KnownUnbalances {
   /** [kg·m] */
   readonly planeUnbalanceA: number;
@@ -54,21 +54,22 @@ export interface KnownUnbalances {
   readonly planeUnbalanceB: number;
   readonly planeAngleB: number;
   readonly planeB: number;
-  readonly thirdUnbalance: number;
-  readonly thirdAngle: number;
-  readonly thirdPlace: number;
-  readonly fourthUnbalance: number;
-  readonly fourthAngle: number;
-  readonly fourthPlace: number;
+  /** Left out where there is none; with one, its angle and its place must be known, too. */
+  readonly thirdUnbalance?: number | undefined;
+  readonly thirdAngle?: number | undefined;
+  readonly thirdPlace?: number | undefined;
+  readonly fourthUnbalance?: number | undefined;
+  readonly fourthAngle?: number | undefined;
+  readonly fourthPlace?: number | undefined;
 }
 
 /**
- * Known unbalances as a list; 0 g·mm is none. Their planes may coincide: what stands in one plane adds up there.
+ * Known unbalances as a list. Their planes may coincide: what stands in one plane adds up there.
  *
  * @throws OutOfDomain for an unbalance below 0, or an angle or place that is no number
  */
 export function knownUnbalances(known: KnownUnbalances): readonly CrankWeight[] {
-  return [
+  const list: CrankWeight[] = [
     {
       unbalance: atLeast(known, 'planeUnbalanceA'),
       angle: finite(known, 'planeAngleA'),
@@ -79,17 +80,22 @@ export function knownUnbalances(known: KnownUnbalances): readonly CrankWeight[] 
       angle: finite(known, 'planeAngleB'),
       position: finite(known, 'planeB'),
     },
-    {
-      unbalance: atLeast(known, 'thirdUnbalance'),
-      angle: finite(known, 'thirdAngle'),
-      position: finite(known, 'thirdPlace'),
-    },
-    {
-      unbalance: atLeast(known, 'fourthUnbalance'),
-      angle: finite(known, 'fourthAngle'),
-      position: finite(known, 'fourthPlace'),
-    },
   ];
+  const { thirdUnbalance, thirdAngle = NaN, thirdPlace = NaN } = known;
+  if (thirdUnbalance !== undefined)
+    list.push({
+      unbalance: atLeast({ thirdUnbalance }, 'thirdUnbalance'),
+      angle: finite({ thirdAngle }, 'thirdAngle'),
+      position: finite({ thirdPlace }, 'thirdPlace'),
+    });
+  const { fourthUnbalance, fourthAngle = NaN, fourthPlace = NaN } = known;
+  if (fourthUnbalance !== undefined)
+    list.push({
+      unbalance: atLeast({ fourthUnbalance }, 'fourthUnbalance'),
+      angle: finite({ fourthAngle }, 'fourthAngle'),
+      position: finite({ fourthPlace }, 'fourthPlace'),
+    });
+  return list;
 }
 
 /** {@link atPlanes} for planes that are chosen anew, with their names in what is refused. */

@@ -1,4 +1,9 @@
 import { pairAtTwiceSpeed, shaftAgainstCrank } from '../../../src/core/balance/balance-shafts.ts';
+import {
+  atSpeed,
+  changeOnPin,
+  changeOnThrows,
+} from '../../../src/core/balance/bobweight-change.ts';
 import { impliedEnds, pinBobweight, wholeRods } from '../../../src/core/balance/bobweight.ts';
 import { crankBobweights } from '../../../src/core/balance/crank-bobweights.ts';
 import { primaryLeft } from '../../../src/core/balance/crank-pins.ts';
@@ -8,6 +13,12 @@ import { cylindersOf, mostCylinders } from '../../../src/core/balance/cylinders.
 import { checkParts } from '../../../src/core/balance/matching-parts.ts';
 import { matchParts } from '../../../src/core/balance/part-matching.ts';
 import { partialBalance } from '../../../src/core/balance/partial-balance.ts';
+import {
+  atPlanes,
+  knownUnbalances,
+  movedToPlanes,
+} from '../../../src/core/balance/moved-planes.ts';
+import { weightedParts } from '../../../src/core/balance/outside-masses.ts';
 import { pairOnPins } from '../../../src/core/balance/pin-partners.ts';
 import {
   balancedMass,
@@ -63,6 +74,29 @@ function asLong<Q extends keyof typeof lists>(name: Q): readonly Row<Q>[] {
 const rotor = { crankMass: 18, bobweightsMass: 5, maxSpeed: 880 };
 const bearings = { bearingSpan: 0.4, cgToBearingA: 0.2 };
 const planes = { planeA: -0.19, planeB: 0.19 };
+const changed = { bobweight: 1.2, balancedBobweight: 1.7, stroke: 0.07, cylinderSpacing: 0.1 };
+const known = {
+  planeUnbalanceA: 0.004,
+  planeAngleA: 1,
+  planeA: -0.19,
+  planeUnbalanceB: 0.003,
+  planeAngleB: 2,
+  planeB: 0.19,
+  thirdUnbalance: 0.002,
+  thirdAngle: 3,
+  thirdPlace: 0.2,
+  fourthUnbalance: 0.001,
+  fourthAngle: 4,
+  fourthPlace: -0.2,
+};
+const weighted = {
+  damperUnbalance: 0.008,
+  damperAngle: 3,
+  damperPlace: -0.25,
+  flywheelUnbalance: 0.01,
+  flywheelAngle: 0.3,
+  flywheelPlace: 0.24,
+};
 const drill = { holeDiameter: 0.014, pointAngle: 2 };
 const fan = { holeCount: 3, holeSpacing: 0.4, counterweightAngle: 3.1, holeAngleLimit: 0.9 };
 const drilling = {
@@ -117,6 +151,51 @@ export const balance: Tables = {
     ...[shaftAgainstCrank, pairAtTwiceSpeed].map((shafts) =>
       guarded({ maxSpeed: 600 }, (run) => shafts(shaking, run), [['maxSpeed', 'greater than', 0]]),
     ),
+  ],
+  'balance/bobweight-change.ts': [
+    guarded(changed, changeOnPin, [
+      ['bobweight', 'at least', 0],
+      ['balancedBobweight', 'at least', 0],
+      ['stroke', 'greater than', 0],
+    ]),
+    guarded(changed, (crank) => changeOnThrows(single, crank), [
+      ['cylinderSpacing', 'greater than', 0],
+    ]),
+    guarded({ maxSpeed: 600 }, (running) => atSpeed(0.01, running), [['maxSpeed', 'at least', 0]]),
+  ],
+  'balance/moved-planes.ts': [
+    guarded(planes, (at) => atPlanes([], at), [
+      ['planeA', 'less than', 0.19, 'the place of plane B'],
+      ['planeB', 'a number'],
+    ]),
+    guarded({ newPlaneA: -0.1, newPlaneB: 0.2 }, (at) => movedToPlanes([], at), [
+      ['newPlaneA', 'less than', 0.2, 'the new place of plane B'],
+      ['newPlaneB', 'a number'],
+    ]),
+    guarded(known, knownUnbalances, [
+      ['planeUnbalanceA', 'at least', 0],
+      ['planeAngleA', 'a number'],
+      ['planeA', 'a number'],
+      ['planeUnbalanceB', 'at least', 0],
+      ['planeAngleB', 'a number'],
+      ['planeB', 'a number'],
+      ['thirdUnbalance', 'at least', 0],
+      ['thirdAngle', 'a number'],
+      ['thirdPlace', 'a number'],
+      ['fourthUnbalance', 'at least', 0],
+      ['fourthAngle', 'a number'],
+      ['fourthPlace', 'a number'],
+    ]),
+  ],
+  'balance/outside-masses.ts': [
+    guarded(weighted, weightedParts, [
+      ['damperUnbalance', 'at least', 0],
+      ['damperAngle', 'a number'],
+      ['damperPlace', 'a number'],
+      ['flywheelUnbalance', 'at least', 0],
+      ['flywheelAngle', 'a number'],
+      ['flywheelPlace', 'a number'],
+    ]),
   ],
   'balance/bobweight.ts': [
     guarded({ rodsPerPin: 2 }, (pin) => wholeRods(pin, 3), [
