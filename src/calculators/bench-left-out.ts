@@ -40,6 +40,7 @@ export const leftOut: Readonly<Record<keyof typeof leftOutWords, readonly Quanti
     'planeUnbalanceB',
     'planeAngleB',
     'balancedBobweight',
+    'newBobweight',
   ],
   assumed: [
     'benchFriction',

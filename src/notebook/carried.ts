@@ -67,6 +67,11 @@ export const sources: Readonly<Record<string, Source>> = {
     needs: ['pistonMass', 'pinMass', 'ringMass', 'smallEndMass'],
   },
   rotatingMass: { ...ofBobweight, output: 'rotating', needs: ['bigEndMass', 'shellMass'] },
+  newBobweight: {
+    ...ofBobweight,
+    output: 'bobweight',
+    needs: ['pistonMass', 'pinMass', 'ringMass', 'smallEndMass', 'bigEndMass', 'shellMass'],
+  },
   bobweightUnbalance: {
     calculator: 'bobweight-error',
     output: 'planeUnbalance',

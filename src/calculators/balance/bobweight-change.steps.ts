@@ -15,7 +15,7 @@ function component(symbol: string, plane: 'A' | 'B', way: 'Along' | 'Across', sa
 /** From the throws to the end planes, and on to what the middle of the crank gets. */
 export const changeSteps = {
   change: is(
-    'bobweight - balancedBobweight',
+    'newBobweight - balancedBobweight',
     'What hangs on a pin from now on, less what it was balanced for.',
     {
       units: { mass: 'g' },

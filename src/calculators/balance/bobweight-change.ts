@@ -10,7 +10,7 @@ import { length, scaled } from '../../core/balance/vectors.ts';
 import { defineCalculator, type Absent } from '../define.ts';
 import {
   balancedBobweight,
-  bobweight,
+  newBobweight,
   crankLayout,
   cylinderSpacing,
   maxSpeed,
@@ -33,11 +33,11 @@ export const bobweightChange = defineCalculator({
   title: 'A change of bobweight',
   purpose:
     'The unbalance at both ends when a crank gets another bobweight than it is balanced for, and what a choice of counterweights leaves inside.',
-  asks: ['crankLayout', 'bobweight', 'balancedBobweight', 'stroke', 'maxSpeed', 'takenAt'],
+  asks: ['crankLayout', 'newBobweight', 'balancedBobweight', 'stroke', 'maxSpeed', 'takenAt'],
   answers: ['endUnbalance', 'perWeight', 'mainPull', 'change', 'bending', 'endAngleB'],
   inputs: {
     crankLayout,
-    bobweight,
+    newBobweight,
     balancedBobweight,
     stroke,
     maxSpeed,
@@ -62,7 +62,7 @@ export const bobweightChange = defineCalculator({
     const isAtWebs = input.takenAt === 'webs';
     const share = isAtWebs ? 0 : 1;
     return {
-      change: input.bobweight - input.balancedBobweight,
+      change: input.newBobweight - input.balancedBobweight,
       pinUnbalance: pin,
       endUnbalance,
       unbalanceA: length(atA),
@@ -86,7 +86,7 @@ export const bobweightChange = defineCalculator({
   limits: [
     {
       id: 'seen-by-machine',
-      holds: ({ bobweight: is, balancedBobweight: was }, { endUnbalance }) =>
+      holds: ({ newBobweight: is, balancedBobweight: was }, { endUnbalance }) =>
         endUnbalance > 0 || is === was,
       say: 'The throws of this crank cancel: the balancing machine does not see the change at all. The pull of every pin is there all the same, and stays inside the crank until its own webs take it.',
     },
@@ -99,11 +99,13 @@ export const bobweightChange = defineCalculator({
   validity: [
     {
       id: 'change',
-      label: 'Change over what it was balanced for',
-      symbol: 'Δm/m_was',
-      kind: 'ratio',
-      of: (input, { change }) => change / input.balancedBobweight,
-      possible: [-1, 1],
+      label: 'Change of every bobweight',
+      symbol: 'Δm',
+      kind: 'mass',
+      metric: 'g',
+      inch: 'g',
+      of: (_input, { change }) => change,
+      possible: [-5, 5],
     },
   ],
   assumptions: [
@@ -116,17 +118,17 @@ export const bobweightChange = defineCalculator({
   ],
   cautions: ['balancing', 'drilling', 'twisting'],
   sources: ['bosch-handbook', 'bevan-2005', 'sarkar-2002'],
-  sweep: { input: 'bobweight', output: 'endUnbalance' },
-  solve: { input: 'bobweight', output: 'endUnbalance' },
+  sweep: { input: 'newBobweight', output: 'endUnbalance' },
+  solve: { input: 'newBobweight', output: 'endUnbalance' },
   exercise: {
     ask: 'endUnbalance',
     tolerance: 0.01,
-    given: { bobweight: 0.1, balancedBobweight: 0.02, stroke: 0.12 },
+    given: { newBobweight: 0.1, balancedBobweight: 0.02, stroke: 0.12 },
     also: [
       {
         kind: 'number',
         ask: 'pinPull',
-        given: { bobweight: 0.1, balancedBobweight: 0.02, stroke: 0.12, maxSpeed: 0.2 },
+        given: { newBobweight: 0.1, balancedBobweight: 0.02, stroke: 0.12, maxSpeed: 0.2 },
       },
     ],
   },

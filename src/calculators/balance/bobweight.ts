@@ -52,6 +52,7 @@ export const bobweight = defineCalculator({
     bobweight: mass('m_bob', 'Bobweight of one crankpin', {
       phrase: 'The bobweight',
       main: true,
+      carries: 'newBobweight',
     }),
     halfBobweight: mass('m_half', 'Each half of the clamp'),
     rotatingPerRod: mass('m_rot,1', 'Rotating mass of one rod'),

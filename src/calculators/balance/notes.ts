@@ -286,6 +286,7 @@ export const notes: NotesOf<typeof quantities> = {
   fourthUnbalance: { measure: 'As the third.' },
   fourthAngle: { measure: 'Degree disc, clockwise from throw 1 seen from the nose.' },
   fourthPlace: { measure: 'Rule along the crank, from its middle.' },
+  newBobweight: { measure: 'Worked on the page of the bobweight, from what was weighed.' },
   balancedBobweight: {
     measure: 'The balance card of the crank as it is, or its maker’s sheet.',
     note: 'A maker’s word is a target, often with a band of some per cent.',

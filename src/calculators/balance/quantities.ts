@@ -604,6 +604,13 @@ export const fourthPlace = length(
   [-3000, -400, 400, 3000],
   { origin: 'thing', demo: '', optional: true },
 );
+export const newBobweight = mass(
+  'newBobweight',
+  'm_new',
+  'Bobweight of one crankpin from now on',
+  [0, 200, 2700, 15000],
+  { origin: 'part', demo: ['1685.2 g', '1233.1 g'], plusMinus: 0.5 },
+);
 export const balancedBobweight = mass(
   'balancedBobweight',
   'm_was',

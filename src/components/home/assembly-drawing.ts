@@ -5,7 +5,7 @@ import type { DrawnTopic } from './assembly-topics.ts';
 import { crank, flywheel } from './draw-crank.ts';
 import { cylinder } from './draw-cylinder.ts';
 import { rod } from './draw-rod.ts';
-import { clamp, damper, rollers, scales, swing } from './draw-bench.ts';
+import { clamp, damper, planes, rollers, scales, swing } from './draw-bench.ts';
 
 /**
  * Draws the assembly of one set.
@@ -26,6 +26,7 @@ export function drawAssembly(sizes: Sizes): {
     swing(),
     rollers(sizes),
     damper(),
+    planes(sizes),
   ];
   const targets = Object.assign({}, ...parts.map((part) => part.targets)) as Record<
     DrawnTopic,

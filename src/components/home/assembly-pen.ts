@@ -3,7 +3,7 @@ import { type Point } from './assembly.ts';
 import type { DrawnTopic } from './assembly-topics.ts';
 
 /** The sheet in drawing units; between the two elbows stands the drawing, outside them the labels. */
-export const sheet = { width: 1180, height: 1066, left: 288, right: 892 } as const;
+export const sheet = { width: 1180, height: 1154, left: 288, right: 892 } as const;
 
 /** Drawing units for one millimetre, and where the crank's axis stands. */
 export const scale = 2.4;

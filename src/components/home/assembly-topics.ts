@@ -81,6 +81,14 @@ export const partsOfDrawing = {
     side: 'left',
     line: 910,
   },
+  'two-plane': {
+    part: 'two planes of a crank, from the side',
+    calculator: 'plane-transfer',
+    out: 'movedB',
+    words: 'In the other plane B',
+    side: 'right',
+    line: 1086,
+  },
   'reversal-load': {
     part: 'rod bolts',
     out: 'partingPull',

@@ -132,3 +132,35 @@ export function damper(): Drawn {
     targets: { 'crank-torsion': { shape, at: { x: x + 34, y: y + 6 } } },
   };
 }
+
+/** The crank of two throws that stands for any, from the side: an arrow in each of two planes. */
+export function planes(sizes: Sizes): Drawn {
+  const [x, y, half] = [628, 1066, 92];
+  const [main, pin, r] = [
+    (sizes.mainDiameter / 2) * small,
+    (sizes.crankpinDiameter / 2) * small,
+    (sizes.stroke / 2) * small,
+  ];
+  const journal = (from: number, to: number): string =>
+    box(x + from, y - main, to - from, 2 * main);
+  const web = (at: number, up: number): string =>
+    box(x + at - 3, y - (up > 0 ? r + pin : main), 6, r + pin + main);
+  const pins = [box(x - 41, y - r - pin, 24, 2 * pin), box(x + 17, y + r - pin, 24, 2 * pin)].join(
+    '',
+  );
+  const webs = web(-44, 1) + web(-14, 1) + web(14, -1) + web(44, -1);
+  const shaft = journal(-half, -47) + journal(-11, 11) + journal(47, half);
+  const arrowAt = (at: number, up: number): string => {
+    const tip = round(y - up * 34);
+    return `M${round(x + at)} ${round(y)}V${String(tip)}m-4 ${String(up * 8)}l4 ${String(-up * 8)}l4 ${String(up * 8)}`;
+  };
+  const target = box(x + 70, y - main, 22, 2 * main);
+  return {
+    picture: [
+      path('part', shaft + webs + pins),
+      line('chain', { x: x - half - 12, y }, { x: x + half + 12, y }),
+      path('thick', arrowAt(-76, 1) + arrowAt(76, -1)),
+    ].join(''),
+    targets: { 'two-plane': { shape: target, at: { x: x + half - 8, y: y + main - 3 } } },
+  };
+}

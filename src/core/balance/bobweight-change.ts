@@ -7,7 +7,7 @@ import { length, sumOf, type Vector } from './vectors.ts';
 /** A crank that was balanced for one bobweight on every pin and gets another. */
 export interface ChangedCrank {
   /** [kg] On every pin, or half of a split pin, from now on. */
-  readonly bobweight: number;
+  readonly newBobweight: number;
   /** [kg] That it was balanced for. */
   readonly balancedBobweight: number;
   /** [m] Twice the throw. */
@@ -33,9 +33,9 @@ export function onEveryThrow(
  * @throws OutOfDomain for a bobweight below 0 or a stroke not above 0
  */
 export function changeOnPin(
-  crank: Pick<ChangedCrank, 'bobweight' | 'balancedBobweight' | 'stroke'>,
+  crank: Pick<ChangedCrank, 'newBobweight' | 'balancedBobweight' | 'stroke'>,
 ): number {
-  const change = atLeast(crank, 'bobweight') - atLeast(crank, 'balancedBobweight');
+  const change = atLeast(crank, 'newBobweight') - atLeast(crank, 'balancedBobweight');
   return (change * above(crank, 'stroke')) / 2;
 }
 

@@ -17,7 +17,7 @@ const read = {
 };
 const change = {
   crankLayout: 'v8-cross',
-  bobweight: 1.2331,
+  newBobweight: 1.2331,
   balancedBobweight: 1.6852,
   stroke: 0.073,
   maxSpeed: (8400 * Math.PI) / 30,

@@ -181,6 +181,13 @@ export const markedBy: Readonly<Record<string, Marked>> = {
     beside: 'commonSpeed pinSpeed',
     without: 'bigEnd mainDiameter mainSpeed maxSpeed overlap stroke',
   },
+  'plane-arrows': {
+    marks: [22, 4],
+    drawn:
+      'bearingSpan movedA movedAngleA movedAngleB movedB newPlaneA newPlaneB planeA planeAngleA ' +
+      'planeAngleB planeB planeUnbalanceA planeUnbalanceB',
+    without: 'coupleUnbalance staticUnbalance',
+  },
   'pressure-curve': {
     marks: [36, 6],
     drawn:

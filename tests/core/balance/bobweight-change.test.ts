@@ -16,7 +16,7 @@ import { evenly } from '../../evenly.ts';
 import { proves } from '../../proves.ts';
 
 const crank = {
-  bobweight: 1.2331,
+  newBobweight: 1.2331,
   balancedBobweight: 1.6852,
   stroke: 0.073,
   cylinderSpacing: 0.1,
@@ -71,7 +71,7 @@ describe('closed forms', () => {
   });
 
   test('no change pulls nowhere', () => {
-    const change = changeOnThrows(throwsOf('v8-cross'), { ...crank, bobweight: 1.6852 });
+    const change = changeOnThrows(throwsOf('v8-cross'), { ...crank, newBobweight: 1.6852 });
     expect(heldAtEnds(change, planes).bending).toBe(0);
   });
 });

@@ -74,7 +74,7 @@ function asLong<Q extends keyof typeof lists>(name: Q): readonly Row<Q>[] {
 const rotor = { crankMass: 18, bobweightsMass: 5, maxSpeed: 880 };
 const bearings = { bearingSpan: 0.4, cgToBearingA: 0.2 };
 const planes = { planeA: -0.19, planeB: 0.19 };
-const changed = { bobweight: 1.2, balancedBobweight: 1.7, stroke: 0.07, cylinderSpacing: 0.1 };
+const changed = { newBobweight: 1.2, balancedBobweight: 1.7, stroke: 0.07, cylinderSpacing: 0.1 };
 const known = {
   planeUnbalanceA: 0.004,
   planeAngleA: 1,
@@ -154,7 +154,7 @@ export const balance: Tables = {
   ],
   'balance/bobweight-change.ts': [
     guarded(changed, changeOnPin, [
-      ['bobweight', 'at least', 0],
+      ['newBobweight', 'at least', 0],
       ['balancedBobweight', 'at least', 0],
       ['stroke', 'greater than', 0],
     ]),
