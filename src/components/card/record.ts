@@ -1,4 +1,6 @@
+import { balancedWith } from '../../calculators/balance/outside-masses.choices.ts';
 import type { Entry, NumberEntry, SetId } from '../../calculators/define.ts';
+import type { BalancedWith } from '../../core/balance/outside-masses.ts';
 import { unitFor } from '../../calculators/output-unit.ts';
 import type { WorkView } from '../../notebook/work.svelte.ts';
 import type { System } from '../../units/kinds.ts';
@@ -7,16 +9,24 @@ import { withoutFalseZeros } from '../../units/result.ts';
 import { isShown, present } from '../results/present.ts';
 
 /** Lines that the balancing shop writes by hand, and that a job may have settled already. */
-export type Line = 'holes' | 'lastA' | 'lastB' | 'tolerance' | 'reached';
+export type Line = 'fitted' | 'holes' | 'lastA' | 'lastB' | 'tolerance' | 'reached';
+
+/** With which parts a crank was balanced, as the card has it. */
+const fittedWords: Readonly<Record<BalancedWith, string>> = {
+  neutral: 'neutral: the crank is balanced alone',
+  own: 'its own, weighted: spin and run it with these alone',
+};
 
 /** What of the record is worked on other pages. */
 export interface BalancerWork {
   readonly drilling: WorkView;
   readonly residual: WorkView;
+  readonly outside: WorkView;
 }
 
 /** The numbers that must be the reader's own before a line is worth writing. */
 const asked: Readonly<Record<Line, readonly string[]>> = {
+  fitted: ['balancedWith'],
   holes: ['unbalanceRead', 'heavyAngle', 'holeDiameter', 'holeCount', 'counterweightRadius'],
   lastA: ['residualA'],
   lastB: ['residualB'],
@@ -32,7 +42,7 @@ const asked: Readonly<Record<Line, readonly string[]>> = {
  */
 export function recordOf(
   set: SetId,
-  { drilling, residual }: BalancerWork,
+  { drilling, residual, outside }: BalancerWork,
   isExample: (entry: Entry) => boolean,
   system: System,
 ): Readonly<Partial<Record<Line, string>>> {
@@ -59,6 +69,9 @@ export function recordOf(
   const lines: Partial<Record<Line, string>> = {};
   const isWorked = (work: WorkView): boolean =>
     work.sets[set].output !== undefined && !work.sets[set].stale;
+  const balanced = outside.sets[set].input?.[balancedWith.name];
+  if (isOwn(outside, 'fitted') && (balanced === 'neutral' || balanced === 'own'))
+    lines.fitted = fittedWords[balanced];
   if (isWorked(drilling) && isOwn(drilling, 'holes'))
     lines.holes = `${given(drilling, 'holeCount')} of ${worked(drilling, 'drill')}, ${worked(drilling, 'depth')} deep, middle at ${worked(drilling, 'middle')} clockwise from throw 1`;
   if (!isWorked(residual)) return lines;
