@@ -111,7 +111,7 @@ export const bobweightChange = defineCalculator({
   assumptions: [
     'Every pin gets the same change. What two end planes must hold together is then one answer and no choice; how counterweights share it is a choice.',
     'The crank is stiff, its throws stand exactly at their angles, the pins are evenly spaced. Webs are taken in the plane of their pin, and so are the halves of a split pin.',
-    'Middle mains: a main halfway between two neighbouring pins, the crank cut at each. Bending: the free crank, no main helping. The true crank bends and its block gives, and stands somewhere between; neither number is a bearing load.',
+    'Middle mains: a main halfway between two neighbouring pins, the crank cut at each. Bending: the free crank, no main helping. The true crank bends and its block gives; neither number is a bearing load.',
     'The pull is that of the change alone. What the mains carried before comes on top of it, at its own angle.',
     'A lighter bobweight leaves the counterweights too heavy: the heavy spot is where metal comes off. A heavier one leaves them too light: the heavy spot is on the pins’ side, and mass is to be added opposite.',
     'Angles count from throw 1 with the rotation: clockwise from the nose where the engine turns so. Split pins: from the middle of the first pair.',
