@@ -103,6 +103,18 @@ describe('what shakes an engine', () => {
     expect(await opened.locator('g.candidate .throw').count()).toBeGreaterThan(0);
   });
 
+  it('takes another layout in the class view, where no sheet is seen', async () => {
+    const page = await site.arrive('shaking-forces/class/');
+    await page.locator('[data-presented]').waitFor();
+    await page.evaluate(() => (location.hash = '#screen-3'));
+    const figure = page.locator('.class-figure[data-now] [data-figure="shaking-forces"]');
+    const picked = figure.getByLabel('Layout of the baseline');
+    await picked.waitFor();
+    await expect.poll(() => figure.locator('.piston').count()).toBe(16);
+    await picked.selectOption('inline-6');
+    await expect.poll(() => figure.locator('.piston').count()).toBe(12);
+  });
+
   it('loses what balance shafts take, and says what they carry', async () => {
     const { page, caption, figure } = await open();
     await choose(page, 'baseline', 'inline-4-flat');
