@@ -106,7 +106,7 @@ describe('what shakes an engine', () => {
   it('takes another layout in the class view, where no sheet is seen', async () => {
     const page = await site.arrive('shaking-forces/class/');
     await page.locator('[data-presented]').waitFor();
-    await page.evaluate(() => (location.hash = '#screen-3'));
+    await page.evaluate(() => (location.hash = '#screen-4'));
     const figure = page.locator('.class-figure[data-now] [data-figure="shaking-forces"]');
     const picked = figure.getByLabel('Layout of the baseline');
     await picked.waitFor();
