@@ -83,6 +83,7 @@ export const partsOfDrawing = {
   },
   'two-plane': {
     part: 'two planes of a crank, from the side',
+    label: 'In two planes',
     calculator: 'plane-transfer',
     out: 'movedB',
     words: 'In the other plane B',
