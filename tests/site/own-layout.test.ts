@@ -1,3 +1,4 @@
+import AxeBuilder from '@axe-core/playwright';
 import type { Locator, Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import {
@@ -162,6 +163,22 @@ describe('a crank that no ready layout has', () => {
     await enter(figure.getByRole('textbox', { name: 'Angle of throw 2' }), '80');
     await expect.poll(() => cell(page, 2, 'angle').inputValue()).toBe('80');
     await shows(held(page), apart(10), 'kN');
+  });
+
+  it('is open to everybody, in light and dark, and scrolls nothing sideways on a phone', async () => {
+    for (const colorScheme of ['light', 'dark'] as const) {
+      const page = await site.open('shaking-forces/', {
+        colorScheme,
+        viewport: { width: 390, height: 844 },
+      });
+      await own(page);
+      await rows(page).getByText('The same as text').click();
+      const { violations } = await new AxeBuilder({ page })
+        .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
+        .analyze();
+      expect(violations.map(({ id }) => id)).toEqual([]);
+      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(390);
+    }
   });
 
   it('goes with the job: words, cylinders and bobweights of every page that follows the layout', async () => {
