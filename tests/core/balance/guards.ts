@@ -6,10 +6,10 @@ import {
 } from '../../../src/core/balance/bobweight-change.ts';
 import { impliedEnds, pinBobweight, wholeRods } from '../../../src/core/balance/bobweight.ts';
 import { crankBobweights } from '../../../src/core/balance/crank-bobweights.ts';
-import { primaryLeft } from '../../../src/core/balance/crank-pins.ts';
 import { layoutParts, planeUnbalance, throwSums } from '../../../src/core/balance/crank-throws.ts';
 import { carriedWeights, perfectWeights } from '../../../src/core/balance/crank-weights.ts';
 import { cylindersOf, mostCylinders } from '../../../src/core/balance/cylinders.ts';
+import { partsLeft } from '../../../src/core/balance/factor-left.ts';
 import { checkParts } from '../../../src/core/balance/matching-parts.ts';
 import { matchParts } from '../../../src/core/balance/part-matching.ts';
 import { partialBalance } from '../../../src/core/balance/partial-balance.ts';
@@ -262,8 +262,8 @@ export const balance: Tables = {
       ['planeB', 'greater than', -0.2, 'the place of plane A'],
     ]),
   ],
-  'balance/crank-pins.ts': [
-    guarded({ reciprocatingFraction: 0.4 }, (balance) => primaryLeft(single, balance), [
+  'balance/factor-left.ts': [
+    guarded({ reciprocatingFraction: 0.4 }, (balance) => partsLeft(single, balance), [
       ['reciprocatingFraction', 'at least', 0],
       ['reciprocatingFraction', 'at most', 1],
     ]),
