@@ -1,4 +1,5 @@
 import { nodesOf } from '../../../core/torsion/natural-modes.ts';
+import { formatQuantity } from '../../../units/format.ts';
 import { numberOf } from '../read.ts';
 import type { FigureSet } from '../types.ts';
 
@@ -7,10 +8,11 @@ export const modes = [
   { id: 'first', label: 'first mode', shape: 'firstShape', frequency: 'firstFrequency' },
   { id: 'second', label: 'second mode', shape: 'secondShape', frequency: 'secondFrequency' },
 ] as const;
-export type ModeId = (typeof modes)[number]['id'];
+export type Mode = (typeof modes)[number];
+export type ModeId = Mode['id'];
 
 /** The mode of that name. */
-export function modeOf(id: ModeId): (typeof modes)[number] {
+export function modeOf(id: ModeId): Mode {
   return modes.find((mode) => mode.id === id) ?? modes[0];
 }
 
@@ -50,6 +52,11 @@ export function drawnMode({ output }: FigureSet, id: ModeId): DrawnMode | undefi
     ring: ring && ring.swing / most,
     nodes: nodesOf(scaled.map(({ swing }) => swing)),
   };
+}
+
+/** A frequency [Hz] as the figure says it. */
+export function hertz(frequency: number): string {
+  return formatQuantity(frequency, 'Hz', { significant: 4 });
 }
 
 /** What stands at a place of the crank: the hub at 0, throws, and the flywheel at the end. */
