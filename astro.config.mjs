@@ -18,8 +18,8 @@ import { withoutPreloads } from './src/build/vite-without-preloads.js';
 // A host that serves the site below its root says so when it builds: THROWBOOK_BASE=/reference/
 const base = process.env['THROWBOOK_BASE'] ?? '/';
 
-// A subject of the dictionary.
-const dictionary = /calculators[\\/]([a-z]+)[\\/]quantities\.ts/;
+// A subject of the dictionary, or a part of one.
+const dictionary = /calculators[\\/]([a-z]+)[\\/](?:([a-z]+)\.)?quantities\.ts/;
 // A choice with many options, or with a table behind it.
 const choices = /calculators[\\/]\w+[\\/]([\w-]+)\.choices\.ts/;
 // Svelte as far as forms need it, and the notebook, with what reads and writes numbers.
@@ -93,7 +93,10 @@ export default defineConfig({
                   // Each subject of the dictionary by itself, for the pages that use it.
                   {
                     test: dictionary,
-                    name: (id) => `quantities-${dictionary.exec(id)?.[1] ?? ''}`,
+                    name: (id) => {
+                      const [, subject = '', part = subject] = dictionary.exec(id) ?? [];
+                      return `quantities-${part}`;
+                    },
                     priority: 4,
                   },
                   // What every topic's page comes to life with is another.

@@ -1,4 +1,6 @@
+import { notes as drilling } from './balance/drilling.notes.ts';
 import { notes as balance } from './balance/notes.ts';
+import { notes as planes } from './balance/planes.notes.ts';
 import { notes as bearings } from './bearings/notes.ts';
 import { notes as inertia } from './inertia/notes.ts';
 import { notes as loads } from './loads/notes.ts';
@@ -25,6 +27,8 @@ export type NotesOf<Quantities> = Readonly<Record<keyof Quantities, QuantityNote
  */
 export const quantityNotes: NotesOf<typeof quantities> = {
   ...balance,
+  ...drilling,
+  ...planes,
   ...bearings,
   ...inertia,
   ...loads,

@@ -1,4 +1,14 @@
-import { angle, count, force, length, mass, maybe, ratio, torque, unbalance } from '../output.ts';
+import {
+  count,
+  direction,
+  force,
+  length,
+  mass,
+  maybe,
+  ratio,
+  torque,
+  unbalance,
+} from '../output.ts';
 
 /** What a change of bobweight makes at the ends, and what a choice of counterweights costs inside. */
 export const changeOutputs = {
@@ -18,8 +28,8 @@ export const changeOutputs = {
   ),
   change: mass('Δm', 'Change of every bobweight'),
   bending: torque('M_in', 'Bending that stays inside the crank at the redline'),
-  endAngleA: maybe(angle('α_A', 'Heavy spot in end plane A, from throw 1')),
-  endAngleB: maybe(angle('α_B', 'Heavy spot in end plane B, from throw 1')),
+  endAngleA: maybe(direction('α_A', 'Heavy spot in end plane A, from throw 1')),
+  endAngleB: maybe(direction('α_B', 'Heavy spot in end plane B, from throw 1')),
   unbalanceA: unbalance('U_A', 'In end plane A'),
   unbalanceB: unbalance('U_B', 'In end plane B'),
   pinPull: force('F_pin', 'Pull of the change at one pin at the redline'),

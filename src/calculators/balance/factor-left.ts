@@ -4,7 +4,7 @@ import { factorLeft as leftOf, lineFactor as lineOf } from '../../core/balance/f
 import type { Path } from '../../core/balance/turning-parts.ts';
 import { length as sizeOf } from '../../core/balance/vectors.ts';
 import { defineCalculator, type Absent } from '../define.ts';
-import { angle, count, load, mass, maybe, percent, ratio, torque } from '../output.ts';
+import { count, direction, load, mass, maybe, percent, ratio, torque } from '../output.ts';
 import {
   crankLayout,
   cylinderSpacing,
@@ -77,8 +77,8 @@ export const factorLeft = defineCalculator({
     }),
     coupleLeast: torque('M_min', 'Primary couple left, least in the turn'),
     forceLeast: load('F_min', 'Primary force left, least in the turn'),
-    coupleAxis: maybe(angle('α_M', 'Where the couple left is greatest, from the vertical')),
-    forceAxis: maybe(angle('α_F', 'Where the force left is greatest, from the vertical')),
+    coupleAxis: maybe(direction('α_M', 'Where the couple left is greatest, from the vertical')),
+    forceAxis: maybe(direction('α_F', 'Where the force left is greatest, from the vertical')),
     lineFactor: maybe(
       percent('f_line', 'Factor that leaves it along one line (100 % less it: across)'),
     ),

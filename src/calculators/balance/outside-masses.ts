@@ -2,7 +2,7 @@ import { atSpeed } from '../../core/balance/bobweight-change.ts';
 import { outsideMasses as workOutside } from '../../core/balance/outside-masses.ts';
 import { length } from '../../core/balance/vectors.ts';
 import { defineCalculator } from '../define.ts';
-import { angle, force, maybe, unbalance } from '../output.ts';
+import { direction, force, maybe, unbalance } from '../output.ts';
 import {
   balancedWith,
   damperAngle,
@@ -62,12 +62,12 @@ export const outsideMasses = defineCalculator({
       phrase: 'After the exchange the unbalance in plane B',
       main: true,
     }),
-    leftAngleB: maybe(angle('α_sw,B', 'Its heavy spot in plane B, from throw 1')),
-    leftAngleA: maybe(angle('α_sw,A', 'Its heavy spot in plane A, from throw 1')),
+    leftAngleB: maybe(direction('α_sw,B', 'Its heavy spot in plane B, from throw 1')),
+    leftAngleA: maybe(direction('α_sw,A', 'Its heavy spot in plane A, from throw 1')),
     madeA: unbalance('U_ext,A', 'Both weighted parts together, in plane A'),
     madeB: unbalance('U_ext,B', 'Both weighted parts together, in plane B'),
-    madeAngleA: maybe(angle('α_ext,A', 'Where they are heavy in plane A')),
-    madeAngleB: maybe(angle('α_ext,B', 'Where they are heavy in plane B')),
+    madeAngleA: maybe(direction('α_ext,A', 'Where they are heavy in plane A')),
+    madeAngleB: maybe(direction('α_ext,B', 'Where they are heavy in plane B')),
   },
   compute(input) {
     const { made, left, greatest } = workOutside(input, input, input);

@@ -7,7 +7,7 @@ import {
 import { length, scaled } from '../../core/balance/vectors.ts';
 import { above } from '../../core/refuse.ts';
 import { defineCalculator, optional } from '../define.ts';
-import { angle, maybe, unbalance } from '../output.ts';
+import { direction, maybe, unbalance } from '../output.ts';
 import {
   bearingSpan,
   fourthAngle,
@@ -71,16 +71,16 @@ export const planeTransfer = defineCalculator({
       phrase: 'The unbalance in new plane B',
       main: true,
     }),
-    movedAngleA: maybe(angle('α_A*', 'Its heavy spot in new plane A, from throw 1')),
-    movedAngleB: maybe(angle('α_B*', 'Its heavy spot in new plane B, from throw 1')),
+    movedAngleA: maybe(direction('α_A*', 'Its heavy spot in new plane A, from throw 1')),
+    movedAngleB: maybe(direction('α_B*', 'Its heavy spot in new plane B, from throw 1')),
     staticUnbalance: unbalance('U_st', 'Static part, halfway between the new planes'),
     coupleUnbalance: unbalance('U_cpl', 'Couple part, in each new plane, opposite'),
-    staticAngle: maybe(angle('α_st', 'Heavy spot of the static part')),
-    coupleAngle: maybe(angle('α_cpl', 'Heavy spot of the couple part in new plane B')),
+    staticAngle: maybe(direction('α_st', 'Heavy spot of the static part')),
+    coupleAngle: maybe(direction('α_cpl', 'Heavy spot of the couple part in new plane B')),
     bearingA: unbalance('U_bA', 'At the bearing towards the nose'),
     bearingB: unbalance('U_bB', 'At the bearing towards the flywheel'),
-    lightA: maybe(angle('α_LA', 'Where mass would be added in new plane A')),
-    lightB: maybe(angle('α_LB', 'Where mass would be added in new plane B')),
+    lightA: maybe(direction('α_LA', 'Where mass would be added in new plane A')),
+    lightB: maybe(direction('α_LB', 'Where mass would be added in new plane B')),
   },
   compute(input) {
     const known = knownUnbalances(input);
