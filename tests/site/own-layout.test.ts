@@ -33,7 +33,7 @@ async function own(page: Page): Promise<void> {
   const box = field(page, 'shaking-forces', 'crankLayout', 'baseline');
   await box.focus();
   await page.locator('[data-calculator="shaking-forces"][data-alive]').waitFor();
-  await box.selectOption({ label: 'own layout, throw by throw' });
+  await box.selectOption({ label: 'own layout' });
   await rows(page).waitFor();
 }
 

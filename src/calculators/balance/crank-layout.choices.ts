@@ -38,7 +38,7 @@ export const crankLayout = {
   symbol: 'K',
   options,
   written: {
-    label: 'own layout, throw by throw',
+    label: 'own layout',
     isOne: isOwnLayout,
     problemOf: (text) => {
       const read = readOwnLayout(text);

@@ -1,7 +1,8 @@
 import { crankBobweights } from '../../core/balance/crank-bobweights.ts';
-import type { Throw } from '../../core/balance/crank-throws.ts';
+import { secondBank, type Throw } from '../../core/balance/crank-throws.ts';
+import { heavierBy } from '../../core/balance/cylinders.ts';
 
-/** Bobweights of a layout whose cylinders are alike. */
+/** Bobweights of a layout whose cylinders are alike, but for those of its second bank. */
 export interface LayoutBobweights {
   /** Rods on the first throw. */
   readonly rods: number;
@@ -14,8 +15,9 @@ export interface LayoutBobweights {
 /**
  * The bobweights of a layout.
  *
- * @param parts stroke [m], masses [kg]: what rotates with the first pin, and what reciprocates in each cylinder
- * @throws OutOfDomain as `crankBobweights`
+ * @param parts stroke [m], masses [kg]: what rotates with the first pin, what reciprocates in each cylinder, and
+ *   how much more in one of the second bank
+ * @throws OutOfDomain as `crankBobweights` and `heavierBy`
  */
 export function layoutBobweights(
   throws: readonly Throw[],
@@ -23,10 +25,13 @@ export function layoutBobweights(
     readonly stroke: number;
     readonly rotatingMass: number;
     readonly reciprocatingMass: number;
+    readonly partnerReciprocating?: number | undefined;
     readonly reciprocatingFraction: number;
   },
 ): LayoutBobweights {
   const rods = throws[0]?.banks.length ?? 1;
+  const second = secondBank(throws);
+  const more = heavierBy(parts);
   const { bobweights, areNeeded } = crankBobweights(
     throws.map(({ angle, position, banks }) => ({
       angle,
@@ -34,7 +39,9 @@ export function layoutBobweights(
       stroke: parts.stroke,
       // As many big ends on each pin as rods.
       rotatingMass: (parts.rotatingMass * banks.length) / rods,
-      reciprocatingMasses: banks.map(() => parts.reciprocatingMass),
+      reciprocatingMasses: banks.map(
+        (bank) => parts.reciprocatingMass + (bank === second ? more : 0),
+      ),
     })),
     parts,
   );

@@ -1,7 +1,11 @@
 import { grams, is, tex } from '../step.ts';
 
-/** Lines of the working that every page of a layout’s shaking has: one cylinder, its two halves summed up, bobweights. */
-export const layoutSteps = {
+/**
+ * Lines of the working that every page of a layout’s shaking has: one cylinder, its two halves summed up, bobweights.
+ *
+ * @param weight the factor before each cylinder’s half, in TeX: nothing where all are alike
+ */
+export const layoutStepsWith = (weight: string) => ({
   inertiaForce: is(
     'reciprocatingMass * stroke / 2 * maxSpeed^2',
     'Mass times throw times the square of the speed: the greatest primary force of one cylinder.',
@@ -9,7 +13,7 @@ export const layoutSteps = {
   ),
   forwardForce: is(
     tex(
-      '\\q{forwardForce} = \\left|\\textstyle\\sum \\tfrac12 e^{i\\alpha}\\right|',
+      `\\q{forwardForce} = \\left|\\textstyle\\sum \\tfrac12 ${weight}e^{i\\alpha}\\right|`,
       'sum over parts',
     ),
     'Half of each cylinder’s pull rotates with the crank, at the angle α of its throw.',
@@ -17,7 +21,7 @@ export const layoutSteps = {
   ),
   backwardForce: is(
     tex(
-      '\\q{backwardForce} = \\left|\\textstyle\\sum \\tfrac12 e^{i(2\\beta-\\alpha)}\\right|',
+      `\\q{backwardForce} = \\left|\\textstyle\\sum \\tfrac12 ${weight}e^{i(2\\beta-\\alpha)}\\right|`,
       'sum over parts',
     ),
     'The other half rotates against it, mirrored in the line of its bank β.',
@@ -25,7 +29,7 @@ export const layoutSteps = {
   ),
   forwardCouple: is(
     tex(
-      '\\q{forwardCouple} = \\left|\\textstyle\\sum \\tfrac12 z\\,e^{i\\alpha}\\right|',
+      `\\q{forwardCouple} = \\left|\\textstyle\\sum \\tfrac12 ${weight}z\\,e^{i\\alpha}\\right|`,
       'sum over parts',
     ),
     'The same, each weighted by its place z along the crank, in pin spacings from the middle.',
@@ -33,7 +37,7 @@ export const layoutSteps = {
   ),
   backwardCouple: is(
     tex(
-      '\\q{backwardCouple} = \\left|\\textstyle\\sum \\tfrac12 z\\,e^{i(2\\beta-\\alpha)}\\right|',
+      `\\q{backwardCouple} = \\left|\\textstyle\\sum \\tfrac12 ${weight}z\\,e^{i(2\\beta-\\alpha)}\\right|`,
       'sum over parts',
     ),
     'And what rotates against the crank.',
@@ -49,4 +53,6 @@ export const layoutSteps = {
     tex('\\q{bobweights}', 'table'),
     'One for each pin or half of a pin, unless the throws cancel with equal ones.',
   ),
-};
+});
+
+export const layoutSteps = layoutStepsWith('');

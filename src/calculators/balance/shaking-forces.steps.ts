@@ -1,7 +1,8 @@
-import { is, ratio, tex } from '../step.ts';
-import { layoutSteps } from './layout.steps.ts';
+import { grams, is, ratio, tex } from '../step.ts';
+import { layoutStepsWith } from './layout.steps.ts';
 
 const newtons = { force: 'N' } as const;
+const layoutSteps = layoutStepsWith('\\mu\\,');
 
 /** The working of shaking forces: one cylinder, then what the layout makes of it, then what counterweights leave. */
 export const steps = {
@@ -11,13 +12,18 @@ export const steps = {
     'Times throw over rod length: the greatest secondary force of one cylinder.',
     { units: { force: 'N', length: 'm' }, source: 'khurmi-gupta-2009' },
   ),
+  secondBank: ratio(
+    'μ_2',
+    '1 + partnerReciprocating / reciprocatingMass',
+    'What reciprocates in a cylinder of the second bank, in that of the first: below, the μ of its cylinders. That of all others is 1.',
+  ),
   forwardForce: layoutSteps.forwardForce,
   backwardForce: layoutSteps.backwardForce,
   forwardCouple: layoutSteps.forwardCouple,
   backwardCouple: layoutSteps.backwardCouple,
   secondForce: is(
     tex(
-      '\\q{secondForce} = \\left|\\textstyle\\sum \\tfrac12 e^{i(2\\alpha-\\beta)}\\right| + \\left|\\textstyle\\sum \\tfrac12 e^{i(3\\beta-2\\alpha)}\\right|',
+      '\\q{secondForce} = \\left|\\textstyle\\sum \\tfrac12 \\mu\\,e^{i(2\\alpha-\\beta)}\\right| + \\left|\\textstyle\\sum \\tfrac12 \\mu\\,e^{i(3\\beta-2\\alpha)}\\right|',
       'sum over parts',
     ),
     'Twice a turn: both halves of every cylinder turn at twice crank speed, and their sums meet.',
@@ -25,7 +31,7 @@ export const steps = {
   ),
   secondCouple: is(
     tex(
-      '\\q{secondCouple} = \\left|\\textstyle\\sum \\tfrac12 z\\,e^{i(2\\alpha-\\beta)}\\right| + \\left|\\textstyle\\sum \\tfrac12 z\\,e^{i(3\\beta-2\\alpha)}\\right|',
+      '\\q{secondCouple} = \\left|\\textstyle\\sum \\tfrac12 \\mu\\,z\\,e^{i(2\\alpha-\\beta)}\\right| + \\left|\\textstyle\\sum \\tfrac12 \\mu\\,z\\,e^{i(3\\beta-2\\alpha)}\\right|',
       'sum over parts',
     ),
     'And their couple.',
@@ -107,19 +113,23 @@ export const steps = {
   ),
   pairForce: is(
     tex(
-      '\\q{pairForce} = \\tfrac14\\lambda\\,m r \\max\\left(\\left|\\textstyle\\sum \\tfrac12 e^{i(2\\alpha-\\beta)}\\right|, \\left|\\textstyle\\sum \\tfrac12 e^{i(3\\beta-2\\alpha)}\\right|\\right)',
+      '\\q{pairForce} = \\tfrac14\\lambda\\,m r \\max\\left(\\left|\\textstyle\\sum \\tfrac12 \\mu\\,e^{i(2\\alpha-\\beta)}\\right|, \\left|\\textstyle\\sum \\tfrac12 \\mu\\,e^{i(3\\beta-2\\alpha)}\\right|\\right)',
       'sum over parts',
     ),
     'At twice the speed a quarter of the mass times radius does; the forward and the backward shaft each carry their sum.',
   ),
   pairCouple: is(
     tex(
-      '\\q{pairCouple} = \\tfrac14\\lambda\\,m r \\max\\left(\\left|\\textstyle\\sum \\tfrac12 z\\,e^{i(2\\alpha-\\beta)}\\right|, \\left|\\textstyle\\sum \\tfrac12 z\\,e^{i(3\\beta-2\\alpha)}\\right|\\right)',
+      '\\q{pairCouple} = \\tfrac14\\lambda\\,m r \\max\\left(\\left|\\textstyle\\sum \\tfrac12 \\mu\\,z\\,e^{i(2\\alpha-\\beta)}\\right|, \\left|\\textstyle\\sum \\tfrac12 \\mu\\,z\\,e^{i(3\\beta-2\\alpha)}\\right|\\right)',
       'sum over parts',
     ),
     'And for the couple.',
   ),
   rods: layoutSteps.rods,
-  pinBobweight: layoutSteps.pinBobweight,
+  pinBobweight: is(
+    'rotatingMass + reciprocatingFraction * reciprocatingMass * (rods + min(rods - 1, 1) * (secondBank - 1))',
+    'What rotates with the pin, and the factor’s share of what reciprocates on it.',
+    { units: grams, source: 'bevan-2005' },
+  ),
   bobweights: layoutSteps.bobweights,
 };

@@ -1,18 +1,19 @@
 import { behindShafts } from '../../core/balance/balance-shafts.ts';
 import { crankPins } from '../../core/balance/crank-pins.ts';
-import { layoutParts, type Throw } from '../../core/balance/crank-throws.ts';
+import { layoutParts, secondBank, type Throw } from '../../core/balance/crank-throws.ts';
 import { carriedWeights } from '../../core/balance/crank-weights.ts';
 import { cylindersOf } from '../../core/balance/cylinders.ts';
 import { shakingAt, shakingForces as shakingOf } from '../../core/balance/shaking-forces.ts';
 import { pathOf, type TurningParts } from '../../core/balance/turning-parts.ts';
 import { length as sizeOf } from '../../core/balance/vectors.ts';
-import { defineCalculator, type Absent } from '../define.ts';
+import { defineCalculator, optional, type Absent } from '../define.ts';
 import {
   balanceShafts,
   crankAngle,
   crankLayout,
   cylinderSpacing,
   maxSpeed,
+  partnerReciprocating,
   reciprocatingFraction,
   reciprocatingMass,
   rodLength,
@@ -26,9 +27,13 @@ import { noBobweights, unlikePins } from './layout.words.ts';
 import { outputs } from './shaking-forces.outputs.ts';
 import { steps } from './shaking-forces.steps.ts';
 
-/** What a layout makes of one cylinder’s force, in it and in it times the pin spacing. */
-function sharesOf(throws: readonly Throw[]) {
-  const [first, second] = [layoutParts(throws, 1), layoutParts(throws, 2)];
+/**
+ * What a layout makes of one cylinder’s force, in it and in it times the pin spacing.
+ *
+ * @param secondBank what reciprocates in a cylinder of the second bank, in that of the first
+ */
+function sharesOf(throws: readonly Throw[], secondBank: number) {
+  const [first, second] = [layoutParts(throws, 1, secondBank), layoutParts(throws, 2, secondBank)];
   const greater = ({ forward, backward }: TurningParts): number =>
     Math.max(sizeOf(forward), sizeOf(backward));
   return {
@@ -76,6 +81,7 @@ export const shakingForces = defineCalculator({
     maxSpeed,
     cylinderSpacing,
     rotatingMass,
+    partnerReciprocating: optional(partnerReciprocating),
     balanceShafts,
     crankAngle,
   },
@@ -87,7 +93,10 @@ export const shakingForces = defineCalculator({
     const engine = cylindersOf(throws, input);
     const fitted = shakingOf(engine, input, carriedWeights(engine, input));
     const now = shakingAt(behindShafts(fitted, input, shafts), input);
-    const { greaterForce, greaterCouple, ...shares } = sharesOf(throws);
+    const { greaterForce, greaterCouple, ...shares } = sharesOf(
+      throws,
+      1 + (input.partnerReciprocating ?? 0) / m,
+    );
     const inertiaForce = (m * S * input.maxSpeed ** 2) / 2;
     const secondaryOne = (inertiaForce * S) / (2 * L);
     // From the shares, and not from the sum of pulls and counterweights, in which little is left of two large numbers.
@@ -144,6 +153,12 @@ export const shakingForces = defineCalculator({
       holds: ({ balanceShafts: choice }, { secondForce, secondCouple }) =>
         secondForce + secondCouple <= 0 || shaftsOf(choice).pair,
       say: 'What comes twice a turn stays whatever the counterweights are. Lighter parts, a longer rod or balance shafts at twice crank speed make it smaller.',
+    },
+    {
+      id: 'one-bank',
+      holds: ({ crankLayout: layout, partnerReciprocating: more = 0 }) =>
+        more === 0 || secondBank(throwsOf(layout)) !== undefined,
+      say: 'This layout has one bank. What a second rod weighs more is not used.',
     },
     {
       id: 'unlike-pins',

@@ -29,23 +29,37 @@ export function throwSums(throws: readonly Throw[]): { force: Vector; couple: Ve
   };
 }
 
+/** [rad] The second of the banks, in the order of the throws; undefined for an engine with one. */
+export function secondBank(throws: readonly Throw[]): number | undefined {
+  const [first, ...others] = throws.flatMap(({ banks }) => banks);
+  return others.find((bank) => bank !== first);
+}
+
 /**
- * The shaking of equal cylinders in one order, as turning parts: force in F₁ = m_rec r ω² (or F₂ = λF₁), couple in that
- * times the pin spacing, about the crank’s middle.
+ * The shaking of a layout in one order, as turning parts: force in F₁ = m_rec r ω² (or F₂ = λF₁), couple in that times
+ * the pin spacing, about the crank’s middle.
  *
- * Rods on one pin are taken in one plane. Counterweights are absent.
+ * Cylinders are alike but for those of the {@link secondBank}. Rods on one pin are taken in one plane. Counterweights
+ * are absent.
+ * @param second what reciprocates in a cylinder of the second bank, in that of any other
  * @throws OutOfDomain when there is no throw
  * Source: as {@link turningParts}.
  */
 export function layoutParts(
   throws: readonly Throw[],
   order: Order,
+  second = 1,
 ): { readonly force: TurningParts; readonly couple: TurningParts } {
   atLeastOne(throws);
+  const other = secondBank(throws);
   const parts = (size: (one: Throw) => number): TurningParts =>
     turningParts(
       throws.flatMap((one) =>
-        one.banks.map((bank) => ({ angle: one.angle, bank, size: size(one) })),
+        one.banks.map((bank) => ({
+          angle: one.angle,
+          bank,
+          size: (bank === other ? second : 1) * size(one),
+        })),
       ),
       order,
     );

@@ -1,5 +1,5 @@
 import { above, refusal } from '../refuse.ts';
-import type { Throw } from './crank-throws.ts';
+import { secondBank, type Throw } from './crank-throws.ts';
 
 /** More cylinders than any engine has; a longer list is a mistake. */
 export const mostCylinders = 64;
@@ -20,11 +20,18 @@ export interface Cylinder {
   readonly rodLength: number;
 }
 
-/** The cylinders of a layout, all alike: places in pin spacings become metres. */
+/**
+ * The cylinders of a layout, alike but for what reciprocates in those of its second bank: places in pin spacings become
+ * metres.
+ *
+ * @param alike masses [kg] and lengths [m]; `partnerReciprocating` is what a cylinder of the second bank has more
+ * @throws OutOfDomain for a spacing not above zero, and for a second bank with nothing left that reciprocates
+ */
 export function cylindersOf(
   throws: readonly Throw[],
   alike: {
     readonly reciprocatingMass: number;
+    readonly partnerReciprocating?: number | undefined;
     readonly stroke: number;
     readonly rodLength: number;
     readonly cylinderSpacing: number;
@@ -32,15 +39,36 @@ export function cylindersOf(
 ): readonly Cylinder[] {
   const spacing = above(alike, 'cylinderSpacing');
   const { reciprocatingMass, stroke, rodLength } = alike;
+  const second = reciprocatingMass + heavierBy(alike);
+  const other = secondBank(throws);
   return throws.flatMap(({ angle, position, banks }) =>
     banks.map((bank) => ({
       angle,
       bank,
       position: position * spacing,
-      reciprocatingMass,
+      reciprocatingMass: bank === other ? second : reciprocatingMass,
       stroke,
       rodLength,
     })),
+  );
+}
+
+/**
+ * [kg] How much more reciprocates in a cylinder of the second bank: 0 where nothing is said of it.
+ *
+ * @throws OutOfDomain for a mass not above zero, and where nothing would be left there
+ */
+export function heavierBy(masses: {
+  readonly reciprocatingMass: number;
+  readonly partnerReciprocating?: number | undefined;
+}): number {
+  const reciprocatingMass = above(masses, 'reciprocatingMass');
+  const { partnerReciprocating = 0 } = masses;
+  return above(
+    { partnerReciprocating },
+    'partnerReciprocating',
+    -reciprocatingMass,
+    'all that reciprocates in the first bank',
   );
 }
 

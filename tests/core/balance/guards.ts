@@ -8,7 +8,7 @@ import { impliedEnds, pinBobweight, wholeRods } from '../../../src/core/balance/
 import { crankBobweights } from '../../../src/core/balance/crank-bobweights.ts';
 import { layoutParts, planeUnbalance, throwSums } from '../../../src/core/balance/crank-throws.ts';
 import { carriedWeights, perfectWeights } from '../../../src/core/balance/crank-weights.ts';
-import { cylindersOf, mostCylinders } from '../../../src/core/balance/cylinders.ts';
+import { cylindersOf, heavierBy, mostCylinders } from '../../../src/core/balance/cylinders.ts';
 import { partsLeft } from '../../../src/core/balance/factor-left.ts';
 import { checkParts } from '../../../src/core/balance/matching-parts.ts';
 import { matchParts } from '../../../src/core/balance/part-matching.ts';
@@ -292,6 +292,10 @@ export const balance: Tables = {
       (alike) => shakingForces(cylindersOf(single, alike), { maxSpeed: 600 }),
       [['cylinderSpacing', 'greater than', 0]],
     ),
+    guarded({ reciprocatingMass: 0.7, partnerReciprocating: 0.02 }, heavierBy, [
+      ['reciprocatingMass', 'greater than', 0],
+      ['partnerReciprocating', 'greater than', -0.7, 'all that reciprocates in the first bank'],
+    ]),
     guarded(
       { cylinders: 1 },
       ({ cylinders }) =>

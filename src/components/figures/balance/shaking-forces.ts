@@ -23,7 +23,7 @@ import { pathOf, type TurningParts } from '../../../core/balance/turning-parts.t
 import { length, vectorAt, type Vector } from '../../../core/balance/vectors.ts';
 import { twoTermMotion } from '../../../core/motion/two-term-motion.ts';
 import { pistonMotion } from '../../../core/motion/piston-motion.ts';
-import { numbersOf } from '../read.ts';
+import { numberOf, numbersOf } from '../read.ts';
 import type { FigureSet } from '../types.ts';
 
 const names = [
@@ -56,8 +56,9 @@ export interface ShakenCrank {
 export function crankOf(input: FigureSet['input']): ShakenCrank | undefined {
   const layout = input?.[crankLayout.name];
   if (typeof layout !== 'string' || !isLayout(layout)) return undefined;
-  const own = numbersOf(input, names);
-  if (own === undefined) return undefined;
+  const alike = numbersOf(input, names);
+  if (alike === undefined) return undefined;
+  const own = { ...alike, partnerReciprocating: numberOf(input, 'partnerReciprocating') };
   const shafts = shaftsIn(input?.[balanceShafts.name]);
   const throws = throwsOf(layout);
   const cylinders = cylindersOf(throws, own);
