@@ -7,11 +7,11 @@ export type TakenAt = 'ends' | 'webs';
 export const takenAt = {
   type: 'choice',
   name: 'takenAt',
-  label: 'Taken at',
+  label: 'Counterweights that take it',
   symbol: 'K_t',
   options: {
-    ends: 'two counterweights, in the end planes',
-    webs: 'the two webs of every pin',
+    ends: 'two, in the end planes',
+    webs: 'the webs of every pin',
   },
   demo: { baseline: 'ends', candidate: 'ends' },
 } as const satisfies ChoiceEntry<TakenAt>;

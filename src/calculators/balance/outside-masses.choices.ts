@@ -8,8 +8,8 @@ export const balancedWith = {
   label: 'The crank is balanced',
   symbol: 'K_ext',
   options: {
-    own: 'with its own weighted damper and flywheel',
-    neutral: 'alone, for a neutral damper and flywheel',
+    own: 'with own weighted parts',
+    neutral: 'alone, for neutral parts',
   },
   demo: { baseline: 'own', candidate: 'own' },
 } as const satisfies ChoiceEntry<BalancedWith>;
