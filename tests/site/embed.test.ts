@@ -18,7 +18,9 @@ const numbers = '#pistonMass=500g,400g&v=1';
 async function otherSite(html: string): Promise<string> {
   const server = createServer((_, response) => {
     response.setHeader('content-type', 'text/html; charset=utf-8');
-    response.end(`<!doctype html><html lang="en"><title>Another site</title>${html}</html>`);
+    // Its own icon would be asked for at any time, also when the server has been closed.
+    const head = '<title>Another site</title><link rel="icon" href="data:,">';
+    response.end(`<!doctype html><html lang="en">${head}${html}</html>`);
   });
   cleaning.push(() => server.close());
   await new Promise<void>((done) => {
