@@ -37,23 +37,20 @@ function catchUpSoon(pace: Pace): void {
 export class Pace {
   /** True while the part is on the screen. */
   seen = $state(true);
-  readonly #behind: (() => WorkView) | undefined;
+  readonly #isLate: boolean;
   #turn = $state(0);
 
-  /** @param how `behind` gives the work that a part follows one frame late; without it the part follows at once */
-  constructor({
-    seen = true,
-    behind,
-  }: { seen?: boolean; behind?: (() => WorkView) | undefined } = {}) {
+  /** @param how `late` lets a part that is seen follow one frame late; without it the part follows at once */
+  constructor({ seen = true, late = false }: { seen?: boolean; late?: boolean } = {}) {
     this.seen = seen;
-    this.#behind = behind;
+    this.#isLate = late;
     // On the server every page of every reader would stay in it.
     if (typeof window !== 'undefined') all.add(this);
   }
 
   /** What `read` gives: live, else as of the last time that {@link catchUp} ran. For a derived value. */
   now<T>(read: () => T): T {
-    if (this.seen && this.#behind === undefined) return read();
+    if (this.seen && !this.#isLate) return read();
     void this.#turn;
     return untrack(read);
   }
@@ -66,14 +63,13 @@ export class Pace {
   /** Catches up when it is time. Call inside an effect root. */
   follow(): void {
     $effect(() => {
+      if (this.seen && !this.#isLate) return undefined;
+      void notebook.revision;
+      void arrivals();
       if (this.seen) {
-        if (this.#behind === undefined) return undefined;
-        readAll(this.#behind());
         catchUpSoon(this);
         return undefined;
       }
-      void notebook.revision;
-      void arrivals();
       const timer = setTimeout(() => {
         this.catchUp();
       }, quiet);
@@ -82,29 +78,6 @@ export class Pace {
       };
     });
   }
-}
-
-/** All that a view can change, by name; one that is added and not named here does not compile. */
-const ofSet: Readonly<Record<keyof SetView, true>> = {
-  evaluation: true,
-  input: true,
-  typed: true,
-  output: true,
-  stale: true,
-  standing: true,
-  uncertainty: true,
-};
-const ofWork: Readonly<Record<Exclude<keyof WorkView, 'calculator' | 'sets' | 'put'>, true>> = {
-  comparison: true,
-  onePart: true,
-  system: true,
-};
-
-/** Reads all that a view gives, so that the effect which calls it hears of every change: some come without a key. */
-function readAll(work: WorkView): void {
-  for (const set of Object.values(work.sets))
-    for (const name of Object.keys(ofSet)) void Reflect.get(set, name);
-  for (const name of Object.keys(ofWork)) void Reflect.get(work, name);
 }
 
 class PacedSet implements SetView {

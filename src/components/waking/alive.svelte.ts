@@ -38,7 +38,7 @@ window.addEventListener('beforeprint', () => {
  * reader waits for results, so drawings and prose are late: they follow in the frame after.
  */
 function pacedOf(work: WorkView, late: boolean): readonly [PacedWork, Pace] {
-  const pace = new Pace({ behind: late ? () => work : undefined });
+  const pace = new Pace({ late });
   $effect.root(() => {
     pace.follow();
   });
