@@ -1,7 +1,11 @@
 import { crankPins, factorBy, leastFactor } from '../../core/balance/crank-pins.ts';
-import { layoutParts, type Throw } from '../../core/balance/crank-throws.ts';
-import { factorLeft as leftOf, lineFactor as lineOf } from '../../core/balance/factor-left.ts';
-import type { Path } from '../../core/balance/turning-parts.ts';
+import { layoutParts } from '../../core/balance/crank-throws.ts';
+import {
+  factorLeft as leftOf,
+  lineFactor as lineOf,
+  type PrimaryShaking,
+} from '../../core/balance/factor-left.ts';
+import type { Path, TurningParts } from '../../core/balance/turning-parts.ts';
 import { length as sizeOf } from '../../core/balance/vectors.ts';
 import { defineCalculator, type Absent } from '../define.ts';
 import { count, direction, load, mass, maybe, percent, ratio, torque } from '../output.ts';
@@ -31,8 +35,7 @@ function axisOf({ direction, most, least }: Path): number | Absent {
 }
 
 /** The factor that leaves a line: of the force where any rotates forward, else of the couple. */
-function lineFactorOf(throws: readonly Throw[]): number | Absent {
-  const { force, couple } = layoutParts(throws, 1);
+function lineFactorOf({ force, couple }: PrimaryShaking<TurningParts>): number | Absent {
   return lineOf(sizeOf(force.forward) > 0 ? force : couple) ?? noLine;
 }
 
@@ -94,7 +97,8 @@ export const factorLeft = defineCalculator({
   },
   compute(input) {
     const throws = throwsOf(input.crankLayout);
-    const { force, couple } = layoutParts(throws, 1);
+    const parts = layoutParts(throws, 1);
+    const { force, couple } = parts;
     const left = leftOf(throws, input);
     const inertiaForce = (input.reciprocatingMass * input.stroke * input.maxSpeed ** 2) / 2;
     const inertiaCouple = inertiaForce * input.cylinderSpacing;
@@ -109,7 +113,7 @@ export const factorLeft = defineCalculator({
       forceLeast: left.force.least * inertiaForce,
       coupleAxis: axisOf(left.couple),
       forceAxis: axisOf(left.force),
-      lineFactor: lineFactorOf(throws),
+      lineFactor: lineFactorOf(parts),
       couplePerCent: 0.02 * forwardCouple * inertiaCouple,
       forcePerCent: 0.02 * forwardForce * inertiaForce,
       inertiaForce,

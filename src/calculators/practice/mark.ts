@@ -17,6 +17,7 @@ import { readAnswer, type Answer } from './read-answer.ts';
 import { answerWords } from './words.ts';
 import { slipsOf, type Slip } from './slips.ts';
 import { nearBy, unitOfResult } from './words.ts';
+import { shorterWay } from '../../units/turn.ts';
 import { toSI, unitOf } from '../../units/units.ts';
 
 /** What comes of an answer: it could not be read, it is right, or it is not yet. */
@@ -105,8 +106,7 @@ export function markNumber(
 
 /** The same direction within half a turn of the answer: 216° is −144° as well. Other quantities stay as they are. */
 function nearestTurn(si: number, { answer, unit }: NumberQuestion): number {
-  if (unitOf(unit).kind !== 'angle') return si;
-  return si - 2 * Math.PI * Math.round((si - answer) / (2 * Math.PI));
+  return unitOf(unit).kind === 'angle' ? answer + shorterWay(si - answer) : si;
 }
 
 /** Marks a height read off a curve. */

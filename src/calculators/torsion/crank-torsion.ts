@@ -1,14 +1,18 @@
 import { crankLine, type CrankParts } from '../../core/torsion/crank-line.ts';
-import { criticalSpeeds, phaseSum, type Critical } from '../../core/torsion/critical-speeds.ts';
+import {
+  criticalSpeeds,
+  inStep,
+  phaseSum,
+  type Critical,
+} from '../../core/torsion/critical-speeds.ts';
 import { bestTuning as bestOf, ringFrequency } from '../../core/torsion/damper.ts';
 import {
   alternateFirings,
   firingsOf,
-  placesOf,
   type Firing,
   type Numbering,
 } from '../../core/torsion/firing.ts';
-import type { Throw } from '../../core/balance/crank-throws.ts';
+import { placesOf, type Throw } from '../../core/balance/crank-throws.ts';
 import {
   inertiaSeenAt,
   naturalModes,
@@ -38,8 +42,6 @@ import { outputs } from './crank-torsion.outputs.ts';
 import { steps } from './crank-torsion.steps.ts';
 import { usualOrder } from './firing-orders.choices.ts';
 
-/** Cylinders that are less in step than this drive a mode too little to be named. */
-const inStep = 0.25;
 /** Higher modes have frequencies that no strong order reaches. */
 const modesNamed = 2;
 

@@ -15,6 +15,7 @@ import {
   resultPlaces,
 } from '../../units/result.ts';
 import type { System } from '../../units/kinds.ts';
+import { shorterWay } from '../../units/turn.ts';
 import { differenceFromSI, fromSI } from '../../units/units.ts';
 import type { Pair } from './both.ts';
 
@@ -95,11 +96,6 @@ export function difference(
   const digits = resultDigits(size, decimals, unit);
   if (!isDoubted && Number.parseFloat(digits.replace('−', '-')) === 0) return 'none';
   return withUnit(sign + digits, unit);
-}
-
-/** A turn [rad] as it is made the shorter way round: from −π to π. */
-function shorterWay(turn: number): number {
-  return turn - 2 * Math.PI * Math.round(turn / (2 * Math.PI));
 }
 
 /** To the last place that both results have; two figures where they are nearer to each other than that. */

@@ -1,5 +1,5 @@
 import { above, atLeast } from '../refuse.ts';
-import type { Throw } from './crank-throws.ts';
+import { placesOf, type Throw } from './crank-throws.ts';
 import { against, type CrankWeight } from './crank-weights.ts';
 import { atPlanes, type AtPlanes } from './moved-planes.ts';
 import { length, sumOf, type Vector } from './vectors.ts';
@@ -93,7 +93,7 @@ export function greatestBending(loads: readonly CrankWeight[]): number {
  * Source: the statically determinate crank of the textbooks, each throw borne by its own two mains.
  */
 export function pullsOnMiddleMains(unbalances: readonly CrankWeight[]): readonly Vector[] {
-  const places = [...new Set(unbalances.map(({ position }) => position))].sort((a, b) => a - b);
+  const places = placesOf(unbalances);
   return places.slice(1).map((place, i) =>
     sumOf(
       unbalances.filter(({ position }) => position === place || position === places[i]),

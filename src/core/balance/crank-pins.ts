@@ -1,4 +1,4 @@
-import { throwSums, type Throw } from './crank-throws.ts';
+import { placesOf, throwSums, type Throw } from './crank-throws.ts';
 import { factorLeft, type PrimaryShaking } from './factor-left.ts';
 
 /** What hangs on the pins of a crank; known from its layout, before anything is weighed. */
@@ -35,7 +35,7 @@ export function crankPins(throws: readonly Throw[]): CrankPins {
   return {
     cylinders: byRod.length,
     rodsPerPin: rods.size === 1 ? Math.max(...rods) : undefined,
-    pins: new Set(throws.map(({ position }) => position)).size,
+    pins: placesOf(throws).length,
     places: throws.length,
     bobweights: isCancelled ? 0 : throws.length,
     bankAngle: betweenBanks(throws),

@@ -29,6 +29,11 @@ export function throwSums(throws: readonly Throw[]): { force: Vector; couple: Ve
   };
 }
 
+/** The places along the crank at which anything of a list stands, from the nose, each once: halves of a split pin have one. */
+export function placesOf(list: readonly { readonly position: number }[]): readonly number[] {
+  return [...new Set(list.map(({ position }) => position))].sort((a, b) => a - b);
+}
+
 /** [rad] The second of the banks, in the order of the throws; undefined for an engine with one. */
 export function secondBank(throws: readonly Throw[]): number | undefined {
   const [first, ...others] = throws.flatMap(({ banks }) => banks);

@@ -30,6 +30,9 @@ export function phaseSum(
   return all > 0 ? Math.hypot(along, across) / all : 0;
 }
 
+/** A {@link phaseSum} below this drives a mode too little to be named: a choice, and no law. */
+export const inStep = 0.25;
+
 /** A speed at which an order of the torque meets a natural frequency. */
 export interface Critical {
   /** Counted from 0 at the lowest. */

@@ -1,4 +1,4 @@
-import type { Throw } from '../balance/crank-throws.ts';
+import { placesOf, type Throw } from '../balance/crank-throws.ts';
 import { at } from '../math/at.ts';
 import { refusal } from '../refuse.ts';
 
@@ -22,11 +22,6 @@ export interface Firing {
   /** Along the crank, counted from 0 at the nose. */
   readonly place: number;
   readonly angle: number;
-}
-
-/** The places [pin spacings] at which throws stand, from the nose; both halves of a split pin stand at one. */
-export function placesOf(throws: readonly Throw[]): readonly number[] {
-  return [...new Set(throws.map(({ position }) => position))].sort((a, b) => a - b);
 }
 
 /**

@@ -13,8 +13,8 @@ import { cylindersOf } from '../../../src/core/balance/cylinders.ts';
 import { shakingForces } from '../../../src/core/balance/shaking-forces.ts';
 import { pathOf } from '../../../src/core/balance/turning-parts.ts';
 import { length } from '../../../src/core/balance/vectors.ts';
-import { pistonMotion } from '../../../src/core/motion/piston-motion.ts';
 import { evenly } from '../../evenly.ts';
+import { byFourier } from './by-fourier.ts';
 
 /** F₁ = 1 for a cylinder of the first bank. */
 const unit = { reciprocatingMass: 1, stroke: 2, rodLength: 4, cylinderSpacing: 1 };
@@ -101,28 +101,11 @@ describe('second route', () => {
       fc.property(layoutOf, moreOf, (id, more) => {
         const throws = throwsOf(id);
         const cylinders = cylindersOf(throws, { ...unit, partnerReciprocating: more });
-        const steps = 360;
-        // The first order of the sum of m a e^{iβ} over a turn: its forward and backward parts.
-        const sums = { ahead: [0, 0], against: [0, 0] };
-        for (let step = 0; step < steps; step += 1) {
-          const theta = (2 * Math.PI * step) / steps;
-          let [x, y] = [0, 0];
-          for (const one of cylinders) {
-            const { acceleration } = pistonMotion(one, theta + one.angle - one.bank, 1);
-            x += one.reciprocatingMass * acceleration * Math.cos(one.bank);
-            y += one.reciprocatingMass * acceleration * Math.sin(one.bank);
-          }
-          const [c, s] = [Math.cos(theta) / steps, Math.sin(theta) / steps];
-          sums.ahead = [(sums.ahead[0] ?? 0) + x * c + y * s, (sums.ahead[1] ?? 0) + y * c - x * s];
-          sums.against = [
-            (sums.against[0] ?? 0) + x * c - y * s,
-            (sums.against[1] ?? 0) + y * c + x * s,
-          ];
-        }
+        const { force } = byFourier(cylinders, 1);
         const result = page.compute({ ...engine, crankLayout: id, partnerReciprocating: more });
         // Sums of up to sixteen cylinders over a turn: nine digits are left.
-        expect(result.forwardForce).toBeCloseTo(Math.hypot(...sums.ahead), 9);
-        expect(result.backwardForce).toBeCloseTo(Math.hypot(...sums.against), 9);
+        expect(result.forwardForce).toBeCloseTo(length(force.forward), 9);
+        expect(result.backwardForce).toBeCloseTo(length(force.backward), 9);
       }),
       { numRuns: 60 },
     );

@@ -9,7 +9,8 @@ import {
 } from '../../../src/calculators/balance/crank-layout.choices.ts';
 import { at } from '../../../src/core/math/at.ts';
 import { criticalSpeeds, phaseSum } from '../../../src/core/torsion/critical-speeds.ts';
-import { alternateFirings, firingsOf, placesOf } from '../../../src/core/torsion/firing.ts';
+import { placesOf } from '../../../src/core/balance/crank-throws.ts';
+import { alternateFirings, firingsOf } from '../../../src/core/torsion/firing.ts';
 import { evenly } from '../../evenly.ts';
 import { proves } from '../../proves.ts';
 

@@ -1,6 +1,6 @@
 import { isLayout, type Layout } from '../../../calculators/balance/crank-layout.choices.ts';
 import type { SetId } from '../../../calculators/define.ts';
-import type { Throw } from '../../../core/balance/crank-throws.ts';
+import { placesOf, type Throw } from '../../../core/balance/crank-throws.ts';
 import { setIds } from '../read.ts';
 import type { FigureSet } from '../types.ts';
 
@@ -50,8 +50,7 @@ export interface Station {
 
 /** The crankpins from the nose on, the halves of a split pin together. */
 export function stationsOf(throws: readonly Throw[]): readonly Station[] {
-  const positions = [...new Set(throws.map(({ position }) => position))].sort((a, b) => a - b);
-  return positions.map((position) => ({
+  return placesOf(throws).map((position) => ({
     position,
     spokes: throws.flatMap((one, at) =>
       one.position === position ? [{ angle: one.angle, numbers: [at + 1] }] : [],

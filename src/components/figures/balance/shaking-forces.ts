@@ -10,7 +10,7 @@ import {
   type Layout,
 } from '../../../calculators/balance/crank-layout.choices.ts';
 import { behindShafts, type ShaftsFitted } from '../../../core/balance/balance-shafts.ts';
-import type { Throw } from '../../../core/balance/crank-throws.ts';
+import { placesOf, type Throw } from '../../../core/balance/crank-throws.ts';
 import { carriedWeights } from '../../../core/balance/crank-weights.ts';
 import { cylindersOf, type Cylinder } from '../../../core/balance/cylinders.ts';
 import {
@@ -139,8 +139,7 @@ export function stationPulls(
   crankAngle: number,
   balanced: boolean,
 ): readonly StationPull[] {
-  const positions = [...new Set(crank.cylinders.map(({ position }) => position))];
-  return positions.map((position) => ({
+  return placesOf(crank.cylinders).map((position) => ({
     position,
     along: pistons
       .filter(({ cylinder }) => cylinder.position === position)

@@ -1,3 +1,4 @@
+import { inStep } from '../../../core/torsion/critical-speeds.ts';
 import { numberOf } from '../read.ts';
 import type { FigureSet } from '../types.ts';
 
@@ -14,9 +15,6 @@ export interface Campbell {
   /** How far the cylinders are in step, of the first and of the second mode, by order. */
   readonly sums: readonly [ReadonlyMap<number, number>, ReadonlyMap<number, number>];
 }
-
-/** Below this the cylinders are too little in step to be named; as the calculator has it. */
-export const inStep = 0.25;
 
 function sumsOf({ output }: FigureSet, name: string): ReadonlyMap<number, number> {
   const curve = output?.[name];
